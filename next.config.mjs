@@ -1,6 +1,7 @@
 /** @type {import("next").NextConfig} */
 export default {
   reactStrictMode: true,
+  agentRules: false,
   poweredByHeader: false,
   // No image optimiser: the product ships no raster images that need it, and it has been an attack surface.
   images: { unoptimized: true },

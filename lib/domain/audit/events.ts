@@ -1,0 +1,26 @@
+import { certificateEvents } from "../certificate/events";
+import { customerEvents } from "../customer/events";
+import { equipmentEvents } from "../equipment/events";
+import { furnaceEvents } from "../furnace/events";
+import { orderEvents } from "../order/events";
+import { reviewEvents } from "../review/events";
+import { runEvents } from "../run/events";
+import { sensorEvents } from "../sensor/events";
+import { staffEvents } from "../staff/events";
+import type { EventDefinition } from "./define-event";
+
+/** The catalogue: every fact the audit log can hold. A stored action that is not here is a defect `rederive` names. */
+export const auditEvents = [
+  ...Object.values(staffEvents),
+  ...Object.values(customerEvents),
+  ...Object.values(orderEvents),
+  ...Object.values(sensorEvents),
+  ...Object.values(equipmentEvents),
+  ...Object.values(furnaceEvents),
+  ...Object.values(runEvents),
+  ...Object.values(reviewEvents),
+  ...Object.values(certificateEvents),
+] as readonly EventDefinition<string, never>[];
+
+export const eventDefinition = (action: string): EventDefinition<string, never> | undefined =>
+  auditEvents.find((definition) => definition.action === action);

@@ -1,0 +1,2 @@
+/** Facts about this noun that the audit log can hold; gathered in `domain/audit/events`. */
+export const furnaceEvents = {} as const;

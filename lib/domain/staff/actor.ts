@@ -1,0 +1,31 @@
+import type { Role } from "./roles";
+
+/** Who is asking. Read anew from the database at each request; never taken from the browser. */
+export type Actor =
+  | {
+      readonly kind: "staff";
+      readonly personId: string;
+      readonly name: string;
+      readonly roles: readonly Role[];
+    }
+  | {
+      readonly kind: "customer";
+      readonly personId: string;
+      readonly name: string;
+      readonly roles: readonly Role[];
+      readonly customerId: string;
+    }
+  /** The platform itself: seeding, sign-in, rendering. Named, so that the audit log says which part acted. */
+  | { readonly kind: "system"; readonly name: string };
+
+/** What row-level security is told for this actor. */
+export type Scope =
+  | { readonly kind: "laboratory" }
+  | { readonly kind: "customer"; readonly customerId: string };
+
+export const scopeOf = (actor: Actor): Scope =>
+  actor.kind === "customer" ? { kind: "customer", customerId: actor.customerId } : { kind: "laboratory" };
+
+/** As stored in the audit log: a reference, no personal data. */
+export const actorIdOf = (actor: Actor): string =>
+  actor.kind === "system" ? `system:${actor.name}` : actor.personId;

@@ -1,0 +1,36 @@
+import type { Role } from "./roles";
+
+const staff = ["front-desk", "technician", "signatory", "quality-manager"] as const satisfies readonly Role[];
+
+/**
+ * Who may do what: the whole policy is this table. Operations check it before any query, views before they answer,
+ * pages only to decide what to show.
+ */
+export const permissions = {
+  "laboratory.read": staff,
+  "laboratory.configure": ["quality-manager"],
+  "person.read": ["quality-manager"],
+  "person.manage": ["quality-manager"],
+  "customer.record": ["front-desk", "quality-manager"],
+  "order.record": ["front-desk", "quality-manager"],
+  "order.accept": ["front-desk", "quality-manager"],
+  "sensor.receive": ["front-desk", "technician"],
+  "sensor.release": ["front-desk"],
+  "equipment.record": ["technician", "quality-manager"],
+  "calibration.record": ["quality-manager"],
+  "furnace.record": ["technician", "quality-manager"],
+  "run.perform": ["technician"],
+  "evidence.export": ["technician", "signatory", "quality-manager"],
+  "review.read": ["signatory", "quality-manager", "technician"],
+  "review.decide": ["signatory"],
+  "certificate.read": staff,
+  "audit.read": ["signatory", "quality-manager"],
+  "portal.read": ["customer"],
+} as const satisfies Readonly<Record<string, readonly Role[]>>;
+
+export type Permission = keyof typeof permissions;
+
+/** Own keys only, so that a made-up name such as "constructor" is no permission. */
+export const may = (held: readonly Role[], permission: Permission): boolean =>
+  Object.hasOwn(permissions, permission) &&
+  (permissions[permission] as readonly Role[]).some((role) => held.includes(role));

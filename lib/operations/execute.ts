@@ -1,0 +1,48 @@
+import type { z } from "zod";
+import { appendAuditEvents } from "@/lib/data/audit/append";
+import { inScope } from "@/lib/data/in-scope";
+import { Refused } from "@/lib/domain/refusal";
+import { type Actor, actorIdOf, scopeOf } from "@/lib/domain/staff/actor";
+import { may } from "@/lib/domain/staff/permissions";
+import type { Operation } from "./operation";
+
+export type Clock = () => Date;
+
+const permitted = (actor: Actor, permission: Operation<z.ZodType, unknown>["permission"]): boolean => {
+  if (actor.kind === "system") return true;
+  if (permission === "signed-in") return true;
+  return permission !== "system" && may(actor.roles, permission);
+};
+
+/** zod's issues as field → message, named like the form's fields ("lines.0.quantity"). */
+const fieldsOf = (error: z.ZodError): Record<string, string> =>
+  Object.fromEntries(error.issues.toReversed().map((issue) => [issue.path.join("."), issue.message]));
+
+/**
+ * The only way anything happens: permission, then input, then one transaction in which the operation loads, decides
+ * and writes; the audit events come last, on the locked head of the chain.
+ */
+export const execute = async <S extends z.ZodType, O>(
+  operation: Operation<S, O>,
+  actor: Actor,
+  input: z.input<S>,
+  clock: Clock,
+): Promise<O> => {
+  if (!permitted(actor, operation.permission))
+    throw new Refused({
+      code: "not-permitted",
+      message: "Your roles do not allow this. Nothing was changed.",
+    });
+  const parsed = operation.input.safeParse(input);
+  if (!parsed.success)
+    throw new Refused({
+      code: "invalid",
+      message: "Some fields need another look. Nothing was stored; what you typed is still here.",
+      fields: fieldsOf(parsed.error),
+    });
+  return inScope(scopeOf(actor), async (tx) => {
+    const outcome = await operation.perform({ actor, now: clock(), tx }, parsed.data);
+    await appendAuditEvents(tx, actorIdOf(actor), outcome.events);
+    return outcome.value;
+  });
+};

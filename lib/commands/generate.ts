@@ -25,16 +25,27 @@ export async function ensureGenerated(log: (line: string) => void = () => {}): P
 
 async function generate(): Promise<void> {
   const cli = inCheckout("node_modules", "prisma", "build", "index.js");
-  const child = spawn(process.execPath, [cli, "generate", "--config", "prisma/prisma.config.ts", "--no-hints"], {
-    cwd: checkout,
-    // The command line wants to download an engine that `generate` never runs; naming any executable prevents it.
-    env: { ...process.env, PRISMA_SCHEMA_ENGINE_BINARY: process.execPath, PRISMA_HIDE_UPDATE_MESSAGE: "1", CHECKPOINT_DISABLE: "1" },
-    stdio: ["ignore", "pipe", "pipe"],
-  });
+  const child = spawn(
+    process.execPath,
+    [cli, "generate", "--config", "prisma/prisma.config.ts", "--no-hints"],
+    {
+      cwd: checkout,
+      // The command line wants to download an engine that `generate` never runs; naming any executable prevents it.
+      env: {
+        ...process.env,
+        PRISMA_SCHEMA_ENGINE_BINARY: process.execPath,
+        PRISMA_HIDE_UPDATE_MESSAGE: "1",
+        CHECKPOINT_DISABLE: "1",
+      },
+      stdio: ["ignore", "pipe", "pipe"],
+    },
+  );
   let told = "";
   child.stdout.on("data", (chunk: Buffer) => (told += chunk.toString()));
   child.stderr.on("data", (chunk: Buffer) => (told += chunk.toString()));
-  const code = await new Promise<number | null>((resolve, reject) => child.on("error", reject).on("close", resolve));
+  const code = await new Promise<number | null>((resolve, reject) =>
+    child.on("error", reject).on("close", resolve),
+  );
   if (code !== 0) throw new Failure(`The database client could not be generated:\n${told.trim()}`);
 }
 

@@ -1,0 +1,133 @@
+import { z } from "zod";
+
+/**
+ * What a certificate says, fixed at sign-off. Reported numbers are strings, already rounded; nothing downstream rounds
+ * or recomputes. The content hash is SHA-256 over the RFC 8785 form of this object. Letters in comments are the items of
+ * ISO/IEC 17025:2017, 7.8.2.1 (a–p) and 7.8.4.1.
+ */
+
+const text = z.string().min(1);
+
+export const CertificateRow = z.strictObject({
+  /** "measured" rows carry numbers; others carry the reason in `remark`. */
+  state: z.enum(["measured", "invalid", "not-reached"]),
+  /** Setpoint as the customer ordered it, in their unit, e.g. "1000 °C" or "600 °F". */
+  setpoint: text,
+  nominalCelsius: text,
+  referenceCelsius: z.string(),
+  emfMicrovolt: z.string(),
+  deviationMicrovolt: z.string(),
+  expandedMicrovolt: z.string(),
+  /** Error, indication minus reference, °C. Correction is its negative. */
+  errorCelsius: z.string(),
+  correctionCelsius: z.string(),
+  expandedCelsius: z.string(),
+  coverageFactor: z.string(),
+  /** Unrounded figures for drawing only: the plot shows, the strings state. */
+  plot: z
+    .strictObject({
+      celsius: z.number(),
+      errorCelsius: z.number(),
+      expandedCelsius: z.number(),
+      toleranceCelsius: z.number().nullable(),
+    })
+    .nullable(),
+  conformity: z.strictObject({
+    state: z.enum([
+      "pass",
+      "conditional-pass",
+      "conditional-fail",
+      "fail",
+      "not-decidable",
+      "no-tolerance-defined",
+      "no-statement",
+    ]),
+    /** "± 4.0 °C", or empty where none is defined. */
+    tolerance: z.string(),
+    /** Probability of conformity as printed, e.g. "> 99.9 %"; empty where not stated. */
+    probability: z.string(),
+  }),
+  remark: z.string(),
+});
+export type CertificateRow = z.infer<typeof CertificateRow>;
+
+/** A standard or instrument the results rest on (7.8.4.1 c). */
+export const CertificateStandard = z.strictObject({
+  role: z.enum(["reference", "voltmeter", "scanner", "junction"]),
+  description: text,
+  tag: text,
+  serial: text,
+  calibrationCertificate: z.string(),
+  issuer: z.string(),
+  accreditation: z.string(),
+  route: z.string(),
+  performedOn: z.string(),
+  dueOn: z.string(),
+});
+
+export const CertificateContent = z.strictObject({
+  format: z.literal("emfolio-certificate"),
+  version: z.literal(1),
+  /** a */ title: text,
+  /** d */ number: text,
+  /** b, c */ laboratory: z.strictObject({
+    name: text,
+    addressLines: z.array(text).min(1),
+    contact: text,
+    accreditation: z.string(),
+    /** Where the work was done, when not at the laboratory's address. */
+    placeOfPerformance: text,
+    /** Set for the demonstration laboratory: printed on every page. */
+    demonstration: z.boolean(),
+  }),
+  /** e */ customer: z.strictObject({ name: text, addressLines: z.array(text).min(1), contact: text }),
+  order: z.strictObject({ number: text, purchaseOrder: z.string() }),
+  /** f */ method: z.strictObject({ name: text, description: text }),
+  /** g */ item: z.strictObject({
+    tag: text,
+    serial: text,
+    typeLetter: text,
+    construction: text,
+    protection: text,
+    condition: text,
+    /** Electrical checks at intake, one line each, with their figures and units. */
+    checks: z.array(z.string()),
+  }),
+  /** h */ receivedOn: text,
+  /** i */ performedFrom: text,
+  performedTo: text,
+  /** j */ issuedOn: text,
+  run: z.strictObject({
+    number: text,
+    furnace: text,
+    configuration: text,
+    place: text,
+    immersion: z.string(),
+    junctionCelsius: z.string(),
+  }),
+  /** 7.8.4.1 b: conditions that influence the results. */
+  conditions: z.array(text).min(1),
+  /** m */ rows: z.array(CertificateRow).min(1),
+  uncertaintyStatement: text,
+  /** 7.8.6: set when a statement of conformity is made or was asked for. */
+  conformity: z.strictObject({ specification: text, rule: text, risk: text, agreed: text }).nullable(),
+  /** 7.8.4.1 c: how the results are metrologically traceable. */
+  traceabilityStatement: text,
+  standards: z.array(CertificateStandard).min(1),
+  /** 7.8.4.1 d */ adjustment: text,
+  /** n */ deviations: z.array(text),
+  /** k, p: said even where nothing applies. */
+  sampling: text,
+  externalResults: text,
+  /** l and 7.8.4.3 */ statements: z.array(text).min(1),
+  /** o */ authorisedBy: z.strictObject({ name: text, role: text, on: text }),
+  performedBy: text,
+  /** What the numbers were computed with, so that they can be computed again. */
+  evidence: z.strictObject({
+    engineVersion: text,
+    inputsDigest: text,
+    evaluation: z.number().int().positive(),
+    exception: z.string(),
+  }),
+});
+export type CertificateContent = z.infer<typeof CertificateContent>;

@@ -4,11 +4,10 @@ import path from "node:path";
 import { fileURLToPath } from "node:url";
 import pg from "pg";
 import { Failure, runCommand } from "@/lib/commands/failure";
+import { connect } from "@/lib/commands/postgres/connect";
+import { ownerRole } from "@/lib/commands/postgres/roles";
 
 const folder = path.join(import.meta.dirname, "migrations");
-
-/** The role that owns everything a migration makes; the running product never has it. */
-const ownerRole = "emfolio_owner";
 
 /** Any constant will do, as long as every process that migrates uses the same one. */
 const lockKey = "7021956410338211";
@@ -28,8 +27,7 @@ type MigrateOptions = {
  */
 export async function migrate(options: MigrateOptions): Promise<number> {
   const migrations = options.migrations ?? readMigrations();
-  const client = new pg.Client({ connectionString: options.databaseUrl });
-  await client.connect();
+  const client = await connect(options.databaseUrl);
   try {
     await client.query(`SELECT pg_advisory_lock(${lockKey})`);
     await client.query(`SET ROLE ${ownerRole}`);

@@ -9,10 +9,10 @@ export async function runCommand(main: () => Promise<number | undefined>): Promi
     process.exitCode = (await main()) ?? 0;
   } catch (error) {
     process.exitCode = 1;
-    process.stderr.write(error instanceof Failure ? `${error.message}\n` : `${describe(error)}\n`);
+    process.stderr.write(error instanceof Failure ? `${error.message}\n` : `${stackOf(error)}\n`);
   }
 }
 
-function describe(error: unknown): string {
+function stackOf(error: unknown): string {
   return error instanceof Error ? (error.stack ?? error.message) : String(error);
 }

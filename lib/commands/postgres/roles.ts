@@ -1,0 +1,72 @@
+import { createHash, createHmac, pbkdf2Sync, randomBytes } from "node:crypto";
+import pg from "pg";
+import { Failure } from "@/lib/commands/failure";
+
+/** Owns the schema and everything in it; only migrations act as it. */
+export const ownerRole = "emfolio_owner";
+
+/** Named in grants and policies. Owns nothing; the running product signs in as a member of it. */
+export const runtimeRole = "emfolio_runtime";
+
+/** Makes the two roles that every database of the server shares. Needs a role that may create roles. */
+export async function ensureRoles(client: pg.Client): Promise<void> {
+  for (const role of [ownerRole, runtimeRole]) await createRole(client, role, "NOLOGIN");
+  const { rows } = await client.query("SELECT rolsuper FROM pg_roles WHERE rolname = CURRENT_USER");
+  // Who makes a role may administer it, but not act as it; a superuser may anyway.
+  if (rows[0]?.rolsuper !== true) await client.query(`GRANT ${ownerRole} TO CURRENT_USER`);
+}
+
+/** Lets the owner make things in the client's database, and nobody else. */
+export async function prepareDatabase(client: pg.Client): Promise<void> {
+  const database = pg.escapeIdentifier(
+    (await client.query("SELECT current_database() AS name")).rows[0].name,
+  );
+  await client.query(`GRANT CONNECT, CREATE, TEMPORARY ON DATABASE ${database} TO ${ownerRole}`);
+  await client.query(`GRANT CONNECT ON DATABASE ${database} TO ${runtimeRole}`);
+  await client.query(`REVOKE TEMPORARY ON DATABASE ${database} FROM PUBLIC`);
+  await client.query(`GRANT USAGE, CREATE ON SCHEMA public TO ${ownerRole}`);
+  await client.query("REVOKE CREATE ON SCHEMA public FROM PUBLIC");
+}
+
+/**
+ * Gives the product's own sign-in (`<database>_app`) the password and returns its name. Only a digest of the password
+ * is sent, so that none stands in a server's log.
+ */
+export async function ensureLogin(client: pg.Client, database: string, password: string): Promise<string> {
+  const name = `${database.slice(0, 59)}_app`;
+  await createRole(client, name, "LOGIN");
+  const quoted = pg.escapeIdentifier(name);
+  await client.query(
+    `ALTER ROLE ${quoted} LOGIN NOCREATEDB NOCREATEROLE PASSWORD '${scramVerifier(password)}'`,
+  );
+  await client.query(`GRANT ${runtimeRole} TO ${quoted}`);
+  return name;
+}
+
+async function createRole(client: pg.Client, name: string, attributes: string): Promise<void> {
+  const { rowCount } = await client.query("SELECT 1 FROM pg_roles WHERE rolname = $1", [name]);
+  if (rowCount !== 0) return;
+  try {
+    await client.query(`CREATE ROLE ${pg.escapeIdentifier(name)} ${attributes}`);
+  } catch (error) {
+    const code = error instanceof pg.DatabaseError ? error.code : undefined;
+    if (code === "42710" || code === "23505") return; // another start made it at the same moment
+    if (code === "42501") {
+      throw new Failure(
+        `The role of DATABASE_URL may not make the role ${name}: give it CREATEROLE, or make the roles yourself and set RUNTIME_DATABASE_URL (see README).`,
+      );
+    }
+    throw error;
+  }
+}
+
+/** What PostgreSQL stores for a password under SCRAM-SHA-256 (RFC 5803). */
+function scramVerifier(password: string): string {
+  const salt = randomBytes(16);
+  const iterations = 4096;
+  const salted = pbkdf2Sync(password, salt, iterations, 32, "sha256");
+  const keyed = (text: string) => createHmac("sha256", salted).update(text).digest();
+  const storedKey = createHash("sha256").update(keyed("Client Key")).digest("base64");
+  const serverKey = keyed("Server Key").toString("base64");
+  return `SCRAM-SHA-256$${iterations}:${salt.toString("base64")}$${storedKey}:${serverKey}`;
+}

@@ -1,0 +1,59 @@
+import Link from "next/link";
+import type { ReactNode } from "react";
+import { NavLink } from "@/app/_ui/nav-link.client";
+import { ThemeSwitch } from "@/app/_ui/theme-switch.client";
+import { Wordmark } from "@/app/_ui/wordmark";
+import { may, type Permission } from "@/lib/domain/staff/permissions";
+import { type Role, roleLabels } from "@/lib/domain/staff/roles";
+
+const places: readonly { readonly href: string; readonly label: string; readonly needs: Permission }[] = [
+  { href: "/", label: "Today", needs: "laboratory.read" },
+  { href: "/orders", label: "Orders", needs: "laboratory.read" },
+  { href: "/sensors", label: "Sensors", needs: "laboratory.read" },
+  { href: "/runs", label: "Runs", needs: "laboratory.read" },
+  { href: "/review", label: "Review", needs: "review.read" },
+  { href: "/certificates", label: "Certificates", needs: "certificate.read" },
+  { href: "/standards", label: "Standards", needs: "laboratory.read" },
+  { href: "/furnaces", label: "Furnaces", needs: "laboratory.read" },
+  { href: "/trace", label: "Traceability", needs: "laboratory.read" },
+  { href: "/audit", label: "Audit", needs: "audit.read" },
+  { href: "/staff", label: "Staff", needs: "person.read" },
+];
+
+type Props = { readonly name: string; readonly roles: readonly Role[]; readonly children: ReactNode };
+
+/** The laboratory's side of the house: the rail with the places this person may enter, and the page. */
+export function LabShell({ name, roles, children }: Props) {
+  return (
+    <div className="shell">
+      <a className="skip" href="#main">
+        Skip to the page
+      </a>
+      <header className="rail">
+        <Wordmark href="/" />
+        <nav aria-label="Laboratory">
+          <ul>
+            {places
+              .filter((place) => may(roles, place.needs))
+              .map((place) => (
+                <li key={place.href}>
+                  <NavLink href={place.href} label={place.label} />
+                </li>
+              ))}
+          </ul>
+        </nav>
+        <div className="rail-foot">
+          <strong>{name}</strong>
+          <span>{roles.map((role) => roleLabels[role]).join(", ")}</span>
+          <ThemeSwitch />
+          <Link href="/sign-out" prefetch={false}>
+            Sign out
+          </Link>
+        </div>
+      </header>
+      <main id="main" tabIndex={-1}>
+        {children}
+      </main>
+    </div>
+  );
+}

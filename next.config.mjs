@@ -6,6 +6,30 @@ export default {
   // No image optimiser: the product ships no raster images that need it, and it has been an attack surface.
   images: { unoptimized: true },
   typescript: { ignoreBuildErrors: true }, // types are checked by `npm test`, in one place
-  serverExternalPackages: ["@node-rs/argon2", "pg", "@react-pdf/renderer", "@prisma/client", "@prisma/adapter-pg"],
-  experimental: { serverActions: { bodySizeLimit: "1mb" } },
+  serverExternalPackages: [
+    "@node-rs/argon2",
+    "pg",
+    "@react-pdf/renderer",
+    "@prisma/client",
+    "@prisma/adapter-pg",
+  ],
+  experimental: {
+    serverActions: { bodySizeLimit: "1mb" },
+    // `forbidden()`: a page a person's roles do not allow answers 403 with app/forbidden.tsx.
+    authInterrupts: true,
+  },
+  // The same for every address, api/ included; proxy.ts adds the content policy of pages, and HSTS on https.
+  headers: async () => [
+    {
+      source: "/:path*",
+      headers: [
+        { key: "X-Content-Type-Options", value: "nosniff" },
+        { key: "X-Frame-Options", value: "DENY" },
+        // Not "no-referrer": that turns the Origin of a form into "null", which our own check refuses.
+        { key: "Referrer-Policy", value: "same-origin" },
+        { key: "Cross-Origin-Opener-Policy", value: "same-origin" },
+        { key: "Permissions-Policy", value: "camera=(), microphone=(), geolocation=()" },
+      ],
+    },
+  ],
 };

@@ -1,0 +1,45 @@
+import "server-only";
+import { z } from "zod";
+import { configureDatabase } from "@/lib/data/client";
+
+const Env = z
+  .object({
+    /** The runtime role's address, never the owner's: it may not change what was recorded. */
+    DATABASE_URL: z.string().min(1),
+    NEXTAUTH_SECRET: z.string().min(32).optional(),
+    AUTH_SECRET: z.string().min(32).optional(),
+    /** Where people reach this laboratory, e.g. https://calibration.example or http://127.0.0.1:3000. */
+    PUBLIC_URL: z.url({ protocol: /^https?$/ }),
+  })
+  .transform((value, context) => {
+    const secret = value.NEXTAUTH_SECRET ?? value.AUTH_SECRET;
+    if (!secret) {
+      context.addIssue({ code: "custom", message: "NEXTAUTH_SECRET (32 characters or more) is not set" });
+      return z.NEVER;
+    }
+    return {
+      databaseUrl: value.DATABASE_URL,
+      secret,
+      publicOrigin: new URL(value.PUBLIC_URL).origin,
+      isHttps: new URL(value.PUBLIC_URL).protocol === "https:",
+    };
+  });
+
+export type WebEnv = z.output<typeof Env>;
+
+let known: WebEnv | undefined;
+
+/** The only place of the web side that reads the environment; lazily, because a build has none. */
+export const env = (): WebEnv => {
+  if (known) return known;
+  const parsed = Env.safeParse(process.env);
+  if (!parsed.success)
+    throw new Error(
+      `The web server cannot start: ${parsed.error.issues.map((issue) => `${issue.path.join(".")} ${issue.message}`).join("; ")}`,
+    );
+  known = parsed.data;
+  configureDatabase(known.databaseUrl);
+  // next-auth reads its own address from here only, and loops when it is unset.
+  process.env.NEXTAUTH_URL = known.publicOrigin;
+  return known;
+};

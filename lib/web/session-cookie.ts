@@ -1,0 +1,12 @@
+/** Cookie names. `__Host-` binds a cookie to this host, to https and to the whole path; plain http cannot carry it. */
+export const cookieNames = (isHttps: boolean) => {
+  const prefix = isHttps ? "__Host-" : "";
+  return {
+    session: `${prefix}emfolio.session`,
+    csrf: `${prefix}emfolio.csrf`,
+    target: `${prefix}emfolio.target`,
+  } as const;
+};
+
+/** A working day; after it a person signs in again, however busy the session was. */
+export const sessionSeconds = 12 * 60 * 60;

@@ -31,20 +31,34 @@ export async function startServer(options: ServerOptions): Promise<Server> {
     throw new Failure(`The data folder ${home.folder} is in use by process ${lock.pid}: stop that first.`);
   }
   try {
-    const binaries = findBinaries(home.account, systemFolder, options.log);
-    initialise(home, binaries, options.log);
-    checkData(home, postgresMajor());
-    clearLeftovers(home, binaries, options.log);
-    const port = await startOnFreePort(home, binaries, options.settings ?? {});
-    const stop = () => {
-      stopPostmaster(home, binaries);
-      lock.release();
+    const { port, stop } = await boot(home, options.settings ?? {}, options.log);
+    return {
+      home,
+      port,
+      urlOf: (database) => urlOf(home, port, database),
+      stop: () => {
+        stop();
+        lock.release();
+      },
     };
-    return { home, port, urlOf: (database) => urlOf(home, port, database), stop };
   } catch (error) {
     lock.release();
     throw error;
   }
+}
+
+/** Starts the server of a folder that the caller has locked. */
+export async function boot(
+  home: Home,
+  settings: Readonly<Record<string, string>>,
+  log: (line: string) => void,
+): Promise<{ readonly port: number; readonly stop: () => void }> {
+  const binaries = findBinaries(home.account, systemFolder, log);
+  initialise(home, binaries, log);
+  checkData(home, postgresMajor());
+  clearLeftovers(home, binaries, log);
+  const port = await startOnFreePort(home, binaries, settings);
+  return { port, stop: () => void stopPostmaster(home, binaries) };
 }
 
 export function urlOf(home: Home, port: number, database: string): string {

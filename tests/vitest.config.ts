@@ -1,0 +1,48 @@
+import path from "node:path";
+import { defineConfig } from "vitest/config";
+
+const root = path.resolve(import.meta.dirname, "..");
+const here = (...parts: string[]) => path.join(import.meta.dirname, ...parts);
+
+/** The folders of tests that get a database; everything else runs without one. */
+const withDatabase = ["data", "operations", "views", "web", "jobs", "seed", "commands", "prisma"].map(
+  (folder) => `tests/${folder}/**/*.test.{ts,tsx}`,
+);
+
+const setupFiles = [here("support", "no-console-error.ts")];
+
+export default defineConfig({
+  root,
+  resolve: {
+    alias: { "@": root, "server-only": path.join(root, "node_modules", "server-only", "empty.js") },
+  },
+  test: {
+    pool: "forks",
+    maxWorkers: 2,
+    globals: false,
+    allowOnly: false,
+    projects: [
+      {
+        extends: true,
+        test: {
+          name: "unit",
+          include: ["tests/**/*.test.{ts,tsx}"],
+          exclude: withDatabase,
+          setupFiles,
+          testTimeout: 20_000,
+        },
+      },
+      {
+        extends: true,
+        test: {
+          name: "database",
+          include: withDatabase,
+          setupFiles,
+          globalSetup: [here("support", "start-database.ts")],
+          testTimeout: 60_000,
+          hookTimeout: 60_000,
+        },
+      },
+    ],
+  },
+});

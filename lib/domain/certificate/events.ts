@@ -1,2 +1,44 @@
+import { z } from "zod";
+import { defineEvent } from "../audit/define-event";
+
+const hash = z.string().regex(/^[0-9a-f]{64}$/);
+
 /** Facts about this noun that the audit log can hold; gathered in `domain/audit/events`. */
-export const certificateEvents = {} as const;
+export const certificateEvents = {
+  signedOff: defineEvent({
+    action: "certificate.signed-off",
+    entityKind: "certificate",
+    payload: z.strictObject({
+      number: z.string(),
+      sensor: z.string(),
+      run: z.string(),
+      evaluation: z.number().int(),
+      /** Over what the signatory saw: the content before number, date and signatory. */
+      reviewedHash: hash,
+      /** Over the content as signed. */
+      contentHash: hash,
+      /** True where the performer signed off by the laboratory's policy. */
+      exception: z.boolean(),
+    }),
+    sentence: (p) =>
+      `signed off certificate ${p.number} for ${p.sensor} of run ${p.run}${p.exception ? ", having measured it: a second look is owed" : ""}`,
+  }),
+  issued: defineEvent({
+    action: "certificate.issued",
+    entityKind: "certificate",
+    payload: z.strictObject({
+      number: z.string(),
+      mediaType: z.string(),
+      sha256: hash,
+      bytes: z.number().int().positive(),
+      renderer: z.string(),
+    }),
+    sentence: (p) => `stored the document of certificate ${p.number} (${p.bytes} bytes)`,
+  }),
+  downloaded: defineEvent({
+    action: "certificate.downloaded",
+    entityKind: "certificate",
+    payload: z.strictObject({ number: z.string(), sha256: hash }),
+    sentence: (p) => `downloaded certificate ${p.number}`,
+  }),
+} as const;

@@ -1,2 +1,24 @@
+import { z } from "zod";
+import { defineEvent } from "../audit/define-event";
+
 /** Facts about this noun that the audit log can hold; gathered in `domain/audit/events`. */
-export const reviewEvents = {} as const;
+export const reviewEvents = {
+  returned: defineEvent({
+    action: "review.returned",
+    entityKind: "run",
+    payload: z.strictObject({ run: z.string(), evaluation: z.number().int(), reason: z.string() }),
+    sentence: (p) => `returned run ${p.run} (evaluation ${p.evaluation}): ${p.reason}`,
+  }),
+  secondLookRecorded: defineEvent({
+    action: "review.second-look-recorded",
+    entityKind: "certificate",
+    payload: z.strictObject({ number: z.string(), finding: z.string() }),
+    sentence: (p) => `took the second look at certificate ${p.number}: ${p.finding}`,
+  }),
+  draftOpened: defineEvent({
+    action: "review.draft-opened",
+    entityKind: "run",
+    payload: z.strictObject({ run: z.string(), sensor: z.string() }),
+    sentence: (p) => `opened the draft certificate of ${p.sensor} in run ${p.run}`,
+  }),
+} as const;

@@ -1,0 +1,75 @@
+import type { EvaluatedPoint } from "../evidence/evaluation";
+import type { CertificateRow } from "./content";
+import type { CertificateParts } from "./parts";
+
+/** A run's setpoint is the customer's when it is the same temperature but for the rounding of °F. */
+const sameTemperatureCelsius = 0.006;
+
+const orderedSetpoint = (order: CertificateParts["order"], celsius: number) =>
+  order.setpoints.find((setpoint) => Math.abs(setpoint.celsius - celsius) <= sameTemperatureCelsius);
+
+const plainCelsius = (celsius: number): string => String(Number(celsius.toFixed(2)));
+
+const setpointText = (order: CertificateParts["order"], celsius: number): string => {
+  const ordered = orderedSetpoint(order, celsius);
+  return ordered ? `${ordered.typed} °${order.temperatureUnit}` : `${plainCelsius(celsius)} °C`;
+};
+
+const noStatement = { state: "no-statement", tolerance: "", probability: "" } as const;
+const blank = {
+  referenceCelsius: "",
+  emfMicrovolt: "",
+  deviationMicrovolt: "",
+  expandedMicrovolt: "",
+  errorCelsius: "",
+  correctionCelsius: "",
+  expandedCelsius: "",
+  coverageFactor: "",
+} as const;
+
+const composeRow = (order: CertificateParts["order"], point: EvaluatedPoint): CertificateRow => {
+  const setpoint = setpointText(order, point.nominalCelsius);
+  if (point.state !== "measured")
+    return {
+      state: point.state,
+      setpoint,
+      nominalCelsius: plainCelsius(point.nominalCelsius),
+      ...blank,
+      plot: null,
+      conformity: noStatement,
+      remark: point.reason,
+    };
+  const { degreesOfFreedom: _, ...printed } = point.printed;
+  return {
+    state: "measured",
+    setpoint,
+    ...printed,
+    plot: {
+      celsius: point.nominalCelsius,
+      errorCelsius: point.errorCelsius,
+      expandedCelsius: point.expandedCelsius,
+      toleranceCelsius: point.conformity.tolerance?.celsius ?? null,
+    },
+    conformity: {
+      state: point.conformity.state,
+      tolerance: point.conformity.printed.tolerance ?? "",
+      probability: point.conformity.printed.probability ?? "",
+    },
+    remark: orderedSetpoint(order, point.nominalCelsius) ? "" : "Measured in addition to the order.",
+  };
+};
+
+/** Rows in the order of the run's setpoints. Numbers are the printed strings of the evaluation, untouched. */
+export const composeRows = (parts: CertificateParts): CertificateRow[] =>
+  parts.points.map((point) => composeRow(parts.order, point));
+
+/** What was ordered and is not among the points: said under deviations, never left out in silence. */
+export const missingSetpoints = (parts: CertificateParts): string[] =>
+  parts.order.setpoints
+    .filter(
+      (ordered) =>
+        !parts.points.some(
+          (point) => Math.abs(point.nominalCelsius - ordered.celsius) <= sameTemperatureCelsius,
+        ),
+    )
+    .map((ordered) => `${ordered.typed} °${parts.order.temperatureUnit}`);

@@ -1,0 +1,83 @@
+import type { EvaluatedPoint } from "../evidence/evaluation";
+import type { DecisionRule } from "../evidence/schema";
+import type { CertificateStandard } from "./content";
+
+/** What a certificate is composed from: plain facts, already loaded. Dates are "YYYY-MM-DD". */
+export type CertificateParts = {
+  readonly laboratory: {
+    readonly name: string;
+    readonly addressLines: readonly string[];
+    readonly contact: string;
+    readonly accreditation: string;
+    readonly demonstration: boolean;
+  };
+  readonly customer: {
+    readonly name: string;
+    readonly addressLines: readonly string[];
+    readonly contact: string;
+  };
+  readonly order: {
+    readonly number: string;
+    readonly purchaseOrder: string;
+    readonly decisionRule: DecisionRule;
+    readonly agreedBy: string;
+    readonly agreedOn: string;
+    /** Significant digits of U as ordered. */
+    readonly uncertaintyDigits: number;
+    readonly toleranceStandard: string;
+    readonly toleranceClass: string;
+    readonly temperatureUnit: "C" | "F";
+    readonly setpoints: readonly { readonly typed: string; readonly celsius: number }[];
+  };
+  readonly sensor: {
+    readonly tag: string;
+    readonly serial: string;
+    readonly typeLetter: string;
+    readonly construction: string;
+    readonly protection: string;
+  };
+  readonly intake: {
+    readonly receivedOn: string;
+    readonly condition: string;
+    readonly conditionNote: string;
+    readonly loopResistanceOhm: number | null;
+    readonly insulationMegaohm: number | null;
+    readonly polarity: string;
+    readonly typeCheck: string;
+  };
+  readonly run: {
+    readonly number: string;
+    readonly furnace: string;
+    readonly configuration: string;
+    readonly characterisation: string;
+    readonly place: string;
+    readonly immersionMillimetre: number | null;
+    readonly junctionCelsius: number;
+    readonly performedFrom: string;
+    readonly performedTo: string;
+    readonly performedBy: string;
+    readonly hasTypedReadings: boolean;
+    readonly tipCheckRiseMicrovolt: number | null;
+  };
+  readonly evaluation: {
+    readonly sequence: number;
+    readonly engineVersion: string;
+    /** Lower-case hex. */
+    readonly inputsDigest: string;
+    /** What the points were computed with; must be what was agreed. */
+    readonly decisionRule: DecisionRule;
+    readonly uncertaintyDigits: number;
+  };
+  /** In the order of the run's setpoints. */
+  readonly points: readonly EvaluatedPoint[];
+  readonly standards: readonly CertificateStandard[];
+};
+
+/** What exists only once it is signed off. */
+export type CertificateIssue = {
+  readonly number: string;
+  readonly issuedOn: string;
+  readonly signatory: { readonly name: string; readonly role: string };
+  /** Said on the certificate where the performer signed off by policy; empty otherwise. */
+  readonly exception: string;
+};

@@ -1,0 +1,119 @@
+import type { EvaluatedPoint, EvidenceFinding } from "../evidence/evaluation";
+
+/** Something the signatory should see before the rest. `weight` only orders; it is never shown. */
+export type ReviewException = {
+  readonly weight: number;
+  readonly kind:
+    | "finding"
+    | "not-measured"
+    | "conformity"
+    | "large-error"
+    | "references-differ"
+    | "typed"
+    | "window";
+  readonly subject: string;
+  readonly text: string;
+};
+
+const conformityWeights = {
+  fail: 90,
+  "conditional-fail": 80,
+  "not-decidable": 70,
+  "conditional-pass": 50,
+  "no-tolerance-defined": 10,
+} as const;
+
+const conformityTexts = {
+  fail: "outside the tolerance",
+  "conditional-fail": "outside the tolerance, within the guard band",
+  "not-decidable": "conformity cannot be decided",
+  "conditional-pass": "inside the tolerance, within the guard band",
+  "no-tolerance-defined": "no tolerance is defined at this temperature",
+} as const;
+
+/** Share of the tolerance from which an error deserves a look even when it passes. The laboratory's habit, no source. */
+const largeShareOfTolerance = 0.75;
+/** Spread of the references against U of the temperature, from which a look is due. The laboratory's habit, no source. */
+const largeSpreadOfReferences = 0.5;
+
+const at = (point: EvaluatedPoint): string =>
+  `${point.sensor} at ${Number(point.nominalCelsius.toFixed(2))} °C`;
+
+const ofPoint = (point: EvaluatedPoint): ReviewException[] => {
+  const subject = at(point);
+  if (point.state !== "measured")
+    return [
+      {
+        weight: 60,
+        kind: "not-measured",
+        subject,
+        text: `${point.state === "invalid" ? "invalid" : "not reached"}: ${point.reason}`,
+      },
+    ];
+  const found: ReviewException[] = [];
+  const { conformity } = point;
+  if (conformity.state !== "pass" && conformity.state !== "no-statement")
+    found.push({
+      weight: conformityWeights[conformity.state],
+      kind: "conformity",
+      subject,
+      text: conformityTexts[conformity.state],
+    });
+  const tolerance = conformity.tolerance?.celsius;
+  if (
+    tolerance &&
+    conformity.state === "pass" &&
+    Math.abs(point.errorCelsius) > largeShareOfTolerance * tolerance
+  )
+    found.push({
+      weight: 40 + (10 * Math.abs(point.errorCelsius)) / tolerance,
+      kind: "large-error",
+      subject,
+      text: `error uses ${Math.floor((100 * Math.abs(point.errorCelsius)) / tolerance)} % of the tolerance`,
+    });
+  const temperatures = point.references.map((reference) => reference.celsius);
+  const spread = Math.max(...temperatures) - Math.min(...temperatures);
+  const expandedTemperature = 2 * point.temperatureBudget.combined;
+  if (temperatures.length > 1 && spread > largeSpreadOfReferences * expandedTemperature)
+    found.push({
+      weight: 45,
+      kind: "references-differ",
+      subject,
+      text: `references differ by ${spread.toFixed(2)} °C`,
+    });
+  return found;
+};
+
+/** What stands out in a run, the gravest first; ties keep the order of the points. */
+export const reviewExceptions = (given: {
+  readonly points: readonly EvaluatedPoint[];
+  readonly findings: readonly EvidenceFinding[];
+  readonly hasTypedReadings: boolean;
+  /** Setpoints (°C) whose window the technician moved from the proposal. */
+  readonly movedWindowsCelsius: readonly number[];
+}): readonly ReviewException[] =>
+  [
+    ...given.findings.map((finding) => ({
+      weight: 75,
+      kind: "finding" as const,
+      subject: finding.path,
+      text: finding.message,
+    })),
+    ...given.points.flatMap(ofPoint),
+    ...given.movedWindowsCelsius.map((celsius) => ({
+      weight: 30,
+      kind: "window" as const,
+      subject: `${Number(celsius.toFixed(2))} °C`,
+      text: "the stability window was moved by hand",
+    })),
+    ...(given.hasTypedReadings
+      ? [
+          {
+            weight: 20,
+            kind: "typed" as const,
+            subject: "Readings",
+            text: "some readings were typed by hand",
+          },
+        ]
+      : []),
+  ].sort((left, right) => right.weight - left.weight);

@@ -1,6 +1,7 @@
 import type { Scope } from "@/lib/domain/staff/actor";
 import type { Prisma } from "@/lib/generated/prisma/client";
 import { database } from "./client";
+import { setScope } from "./sql/set-scope";
 
 export type Tx = Prisma.TransactionClient;
 
@@ -10,7 +11,6 @@ export type Tx = Prisma.TransactionClient;
  */
 export const inScope = <T>(scope: Scope, work: (tx: Tx) => Promise<T>): Promise<T> =>
   database().$transaction(async (tx) => {
-    const customerId = scope.kind === "customer" ? scope.customerId : "";
-    await tx.$executeRaw`select set_config('app.scope', ${scope.kind}, true), set_config('app.customer_id', ${customerId}, true)`;
+    await setScope(tx, scope.kind, scope.kind === "customer" ? scope.customerId : "");
     return work(tx);
   });

@@ -1,0 +1,79 @@
+import { z } from "zod";
+
+const figure = z.number("Write a number, such as -8.75.");
+const expanded = z
+  .number("Write U as a number, such as 0.3.")
+  .positive("U is larger than nought on every certificate.");
+const coverageFactor = z
+  .number("Write k as the certificate states it, such as 2.")
+  .min(1, "k is 1 or more.")
+  .max(15, "k is hardly ever above 14; look at the certificate again.");
+/** What the certificate says beside its figures; goes into the evidence word for word. */
+const note = z.string().trim().max(600, "At most 600 characters.").default("");
+
+/** The points must rise: between two of them the deviation is taken as a straight line. */
+const rising = (values: readonly number[]): boolean =>
+  values.every((value, index) => index === 0 || value > (values[index - 1] ?? value));
+
+export const ReferenceFindings = z.strictObject({
+  kind: z.literal("reference"),
+  /** E_ref − E_table, at the certificate's temperatures. */
+  points: z
+    .array(z.strictObject({ celsius: figure.min(-270).max(1800), deviationMicrovolt: figure }))
+    .min(1, "Write at least one point of the certificate.")
+    .max(60)
+    .refine(
+      (points) => rising(points.map((point) => point.celsius)),
+      "Write the points from cold to hot, each once.",
+    ),
+  /** Only for a certificate with one point: how far each side of it the value is taken to hold. */
+  singlePointReachCelsius: z.number("Write a number, such as 20.").positive().max(100).optional(),
+  expanded,
+  coverageFactor,
+  unit: z.enum(["celsius", "microvolt"], "Choose the unit of U."),
+  degreesOfFreedom: z.number("Write a number.").positive().optional(),
+  note,
+});
+
+export const VoltmeterFindings = z.strictObject({
+  kind: z.literal("voltmeter"),
+  /** To be added to the indication; none = the certificate found none worth applying. */
+  corrections: z
+    .array(z.strictObject({ microvolt: figure, correctionMicrovolt: figure }))
+    .max(60)
+    .refine(
+      (points) => rising(points.map((point) => point.microvolt)),
+      "Write the corrections from low to high, each indication once.",
+    ),
+  /** Expanded uncertainty of the corrections, µV, the largest over the range used. */
+  expandedMicrovolt: expanded,
+  coverageFactor,
+  note,
+});
+
+export const ScannerFindings = z.strictObject({
+  kind: z.literal("scanner"),
+  /** Largest parasitic emf found on any channel, µV. */
+  parasiticHalfWidthMicrovolt: z
+    .number("Write a number, such as 0.2.")
+    .nonnegative("Write its size, without sign."),
+  note,
+});
+
+export const JunctionFindings = z.strictObject({
+  kind: z.literal("junction"),
+  celsius: figure.min(-5, "Between -5 and 60 °C.").max(60, "Between -5 and 60 °C."),
+  expandedCelsius: expanded,
+  coverageFactor,
+  note,
+});
+
+/** What a certificate found, stored as JSON text with the calibration; its kind is that of the equipment. */
+export const Findings = z.discriminatedUnion("kind", [
+  ReferenceFindings,
+  VoltmeterFindings,
+  ScannerFindings,
+  JunctionFindings,
+]);
+export type Findings = z.infer<typeof Findings>;
+export type FindingsOf<K extends Findings["kind"]> = Extract<Findings, { kind: K }>;

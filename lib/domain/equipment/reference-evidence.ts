@@ -1,0 +1,33 @@
+import type { z } from "zod";
+import type { Calibration } from "../calibration/types";
+import type { ReferenceEvidence } from "../evidence/schema";
+import { calibrationEvidenceOf, certificateSource, rectangular } from "./evidence-inputs";
+import type { Equipment } from "./types";
+
+/** The evidence's `id` is the equipment's tag: what stands on the thing itself and what people say. */
+export const referenceEvidenceOf = (
+  { tag, serial, particulars }: Equipment<"reference">,
+  calibration: Calibration<"reference">,
+): z.infer<typeof ReferenceEvidence> => ({
+  id: tag,
+  serial,
+  type: particulars.type,
+  protection: particulars.protection,
+  calibration: calibrationEvidenceOf(calibration),
+  deviations: calibration.findings.points.map((point) => ({ ...point })),
+  ...(calibration.findings.singlePointReachCelsius === undefined
+    ? {}
+    : { singlePointReachCelsius: calibration.findings.singlePointReachCelsius }),
+  calibrationUncertainty: {
+    kind: "expanded",
+    expanded: calibration.findings.expanded,
+    coverageFactor: calibration.findings.coverageFactor,
+    unit: calibration.findings.unit,
+    ...(calibration.findings.degreesOfFreedom === undefined
+      ? {}
+      : { degreesOfFreedom: calibration.findings.degreesOfFreedom }),
+    source: certificateSource(calibration),
+  },
+  drift: rectangular(particulars.driftHalfWidthCelsius, "celsius", particulars.basis),
+  inhomogeneity: rectangular(particulars.inhomogeneityRelativeHalfWidth, "relative", particulars.basis),
+});

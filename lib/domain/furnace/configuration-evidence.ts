@@ -1,0 +1,24 @@
+import type { z } from "zod";
+import { rectangular } from "../equipment/evidence-inputs";
+import type { ConfigurationEvidence } from "../evidence/schema";
+import type { Characterisation, Furnace, FurnaceConfiguration } from "./types";
+
+export const configurationEvidenceOf = (
+  furnace: Pick<Furnace, "tag" | "name">,
+  configuration: Pick<FurnaceConfiguration, "name" | "kind">,
+  characterisation: Characterisation,
+): z.infer<typeof ConfigurationEvidence> => ({
+  furnace: `${furnace.tag} ${furnace.name}`.trim(),
+  kind: configuration.kind,
+  name: configuration.name,
+  characterisation: {
+    performedOn: characterisation.performedOn,
+    validUntil: characterisation.validUntil,
+    uniformity: rectangular(
+      characterisation.uniformityHalfWidthCelsius,
+      "celsius",
+      `characterisation of ${characterisation.performedOn}`,
+    ),
+    statement: characterisation.statement,
+  },
+});

@@ -1,0 +1,35 @@
+export const configurationKinds = ["bare-tube", "equalising-block"] as const;
+export type ConfigurationKind = (typeof configurationKinds)[number];
+
+export type Furnace = {
+  readonly id: string;
+  readonly tag: string;
+  readonly name: string;
+  readonly maker: string;
+  readonly serial: string;
+  readonly minimumCelsius: number;
+  readonly maximumCelsius: number;
+  readonly boreMillimetre: number;
+  readonly lengthMillimetre: number;
+  readonly version: number;
+};
+
+export type FurnaceConfiguration = {
+  readonly id: string;
+  readonly furnaceId: string;
+  readonly name: string;
+  readonly kind: ConfigurationKind;
+  readonly places: number;
+  readonly immersionMillimetre: number;
+  readonly version: number;
+};
+
+export type Characterisation = {
+  readonly id: string;
+  readonly configurationId: string;
+  /** ISO days. */
+  readonly performedOn: string;
+  readonly validUntil: string;
+  readonly uniformityHalfWidthCelsius: number;
+  readonly statement: string;
+};

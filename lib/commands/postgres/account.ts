@@ -31,3 +31,10 @@ export function canUse(account: Account, folder: string): boolean {
     (flag) => spawnSync("test", [flag, folder], { ...account, cwd: "/" }).status === 0,
   );
 }
+
+/** What a server process needs of the environment, and nothing of what else is in it. */
+export const serverEnvironment = {
+  PATH: process.env.PATH,
+  LC_ALL: "C",
+  TZ: "UTC",
+} as unknown as NodeJS.ProcessEnv;

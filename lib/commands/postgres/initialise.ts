@@ -3,6 +3,7 @@ import { randomBytes } from "node:crypto";
 import { chownSync, existsSync, readdirSync, readFileSync, renameSync, rmSync, writeFileSync } from "node:fs";
 import path from "node:path";
 import { Failure } from "@/lib/commands/failure";
+import { serverEnvironment } from "@/lib/commands/postgres/account";
 import type { Binaries } from "@/lib/commands/postgres/binaries";
 import type { Home } from "@/lib/commands/postgres/home";
 
@@ -35,7 +36,7 @@ export function initialise(home: Home, binaries: Binaries, log: (line: string) =
         "--no-instructions",
       ],
     ].flat(),
-    { ...home.account, cwd: "/", encoding: "utf8", env: { PATH: process.env.PATH, LC_ALL: "C", TZ: "UTC" } },
+    { ...home.account, cwd: "/", encoding: "utf8", env: serverEnvironment },
   );
   rmSync(passwordForInitdb, { force: true });
   if (made.status !== 0) {

@@ -3,6 +3,7 @@ import { closeSync, existsSync, openSync, readFileSync, rmSync, statSync } from 
 import path from "node:path";
 import { setTimeout as pause } from "node:timers/promises";
 import { Failure } from "@/lib/commands/failure";
+import { serverEnvironment } from "@/lib/commands/postgres/account";
 import type { Binaries } from "@/lib/commands/postgres/binaries";
 import type { Home } from "@/lib/commands/postgres/home";
 import { processCommand } from "@/lib/commands/process-identity";
@@ -51,7 +52,7 @@ async function launch(
       cwd: "/",
       detached: true,
       stdio: ["ignore", log, log],
-      env: { PATH: process.env.PATH, LC_ALL: "C", TZ: "UTC" },
+      env: serverEnvironment,
     },
   );
   closeSync(log);
@@ -94,6 +95,10 @@ export function clearLeftovers(home: Home, binaries: Binaries, log: (line: strin
 export function runningPostmaster(home: Home): { readonly pid: number; readonly port: number } | undefined {
   const told = readPidFile(home);
   return told !== undefined && processCommand(told.pid).includes(home.data) ? told : undefined;
+}
+
+export function isRunning(home: Home): boolean {
+  return runningPostmaster(home) !== undefined;
 }
 
 type PidFile = { readonly pid: number; readonly port: number; readonly status: string };

@@ -1,0 +1,30 @@
+import type { SignIn } from "@/lib/commands/start/demo";
+import { firstAccessLink } from "@/lib/commands/start/first-access-link";
+import type { ReadyDatabase } from "@/lib/commands/start/prepare-database";
+import type { Settings } from "@/lib/commands/start/settings";
+
+type Ready = {
+  readonly settings: Settings;
+  readonly database: ReadyDatabase;
+  readonly signIns: readonly SignIn[] | undefined;
+};
+
+/** Where it is and how to come in. */
+export async function announce(
+  { settings, database, signIns }: Ready,
+  log: (line: string) => void,
+): Promise<void> {
+  log(`\nEmfolio is at ${settings.publicUrl}\n`);
+  if (signIns !== undefined) {
+    log("The demo laboratory (invented) lets you in as:");
+    const width = Math.max(0, ...signIns.map(({ role }) => role.length));
+    const widest = Math.max(0, ...signIns.map(({ email }) => email.length));
+    for (const { role, email, password } of signIns)
+      log(`  ${role.padEnd(width)}  ${email.padEnd(widest)}  ${password}`);
+  } else {
+    const link = await firstAccessLink(database.runtimeUrl, settings.publicUrl);
+    if (link !== undefined)
+      log(`Nobody can sign in yet. This link, good once, makes the first quality manager:\n  ${link}`);
+  }
+  log("\nCtrl-C stops it.");
+}

@@ -1,0 +1,77 @@
+import { existsSync, readFileSync, writeFileSync } from "node:fs";
+import path from "node:path";
+import { inCheckout } from "@/lib/commands/checkout";
+import { Failure } from "@/lib/commands/failure";
+import { readMarks, setMark } from "@/lib/commands/postgres/marks";
+import { ownerRole } from "@/lib/commands/postgres/roles";
+import { type ReadyDatabase, withClient } from "@/lib/commands/start/prepare-database";
+import { isLoopback, type Settings } from "@/lib/commands/start/settings";
+
+export type SignIn = { readonly role: string; readonly email: string; readonly password: string };
+
+type SeedDemo = (options: {
+  readonly databaseUrl: string;
+  readonly log: (line: string) => void;
+}) => Promise<{ readonly signIns: readonly SignIn[] }>;
+
+/** Tells the demo laboratory's story once. Returns its sign-ins, or undefined in a database without a demo. */
+export async function ensureDemo(
+  database: ReadyDatabase,
+  settings: Settings,
+  log: (line: string) => void,
+): Promise<readonly SignIn[] | undefined> {
+  const file = path.join(database.folder, "demo-sign-ins.json");
+  const marks = await withClient(database.adminUrl, readMarks);
+  if (marks.has("demo-complete")) {
+    requireLoopback(settings);
+    return existsSync(file) ? (JSON.parse(readFileSync(file, "utf8")) as readonly SignIn[]) : [];
+  }
+  const wanted = settings.demo === "seed" || (settings.demo !== "do not seed" && database.kind === "own");
+  if (!wanted || (await isInUse(database))) {
+    if (settings.demo === "seed")
+      throw new Failure(
+        "The database already has people in it: the demo laboratory is seeded only into an empty one.",
+      );
+    return undefined;
+  }
+  requireLoopback(settings);
+  log("Telling the demo laboratory's story, once (an invented laboratory)");
+  const signIns = await seed(database, log);
+  writeFileSync(file, JSON.stringify(signIns, undefined, 2), { mode: 0o600 });
+  return signIns;
+}
+
+async function seed(database: ReadyDatabase, log: (line: string) => void): Promise<readonly SignIn[]> {
+  const { seedDemo } = (await import(inCheckout("prisma", "seed", "demo.ts"))) as {
+    readonly seedDemo: SeedDemo;
+  };
+  await mark(database, "demo-begun");
+  const { signIns } = await seedDemo({ databaseUrl: database.runtimeUrl, log });
+  const { closeDatabase } = await import("@/lib/data/client");
+  await closeDatabase();
+  await mark(database, "demo-complete");
+  return signIns;
+}
+
+async function mark(database: ReadyDatabase, name: "demo-begun" | "demo-complete"): Promise<void> {
+  await withClient(database.adminUrl, async (client) => {
+    await client.query(`SET ROLE ${ownerRole}`);
+    await setMark(client, name);
+  });
+}
+
+async function isInUse(database: ReadyDatabase): Promise<boolean> {
+  return withClient(database.runtimeUrl, async (client) => {
+    await client.query("BEGIN; SET LOCAL app.scope = 'laboratory'"); // unset, every table looks empty
+    const { rows } = await client.query<{ used: boolean }>("SELECT EXISTS (SELECT 1 FROM person) AS used");
+    return rows[0]?.used === true;
+  });
+}
+
+/** The demo's passwords are the same everywhere and published, so it may be reached from this machine only. */
+function requireLoopback(settings: Settings): void {
+  if (isLoopback(settings.host) || settings.demoOnNetwork) return;
+  throw new Failure(
+    `The demo laboratory's passwords are published, so it is not served on ${settings.host}: unset HOST, use a database without the demo, or insist with EMFOLIO_DEMO_ON_NETWORK=yes.`,
+  );
+}

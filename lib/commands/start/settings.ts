@@ -1,0 +1,63 @@
+import { Failure } from "@/lib/commands/failure";
+
+export type Settings = {
+  readonly host: string;
+  readonly port: number;
+  readonly publicUrl: string;
+  /** A PostgreSQL of the site's own; without it we run one. */
+  readonly databaseUrl: string | undefined;
+  /** The role the pages sign in as, when the site manages roles itself. */
+  readonly runtimeDatabaseUrl: string | undefined;
+  readonly dataFolder: string | undefined;
+  readonly authSecret: string | undefined;
+  readonly demo: "seed" | "do not seed" | "seed if the database is our own";
+  readonly demoOnNetwork: boolean;
+};
+
+const flags = ["--demo", "--no-demo"];
+
+/** What the person asked for, from the environment and the command line, or one line about what is wrong with it. */
+export function readSettings(environment: NodeJS.ProcessEnv, args: readonly string[]): Settings {
+  const unknown = args.find((arg) => !flags.includes(arg));
+  if (unknown !== undefined)
+    throw new Failure(`Unknown option ${unknown}: only ${flags.join(" and ")} are known.`);
+  const port = Number(environment.PORT || "3000");
+  if (!Number.isInteger(port) || port < 1 || port > 65_535) {
+    throw new Failure(`PORT must be a whole number from 1 to 65535, not ${environment.PORT}.`);
+  }
+  const set = (name: string) => environment[name]?.trim() || undefined;
+  const authSecret = set("AUTH_SECRET") ?? set("NEXTAUTH_SECRET");
+  if (authSecret !== undefined && authSecret.length < 32) {
+    throw new Failure("AUTH_SECRET must have 32 characters or more: openssl rand -hex 32 makes one.");
+  }
+  return {
+    host: set("HOST") ?? "127.0.0.1",
+    port,
+    publicUrl: publicUrl(set("PUBLIC_URL"), port),
+    databaseUrl: set("DATABASE_URL"),
+    runtimeDatabaseUrl: set("RUNTIME_DATABASE_URL"),
+    dataFolder: set("EMFOLIO_DATA_DIR"),
+    authSecret,
+    demo: args.includes("--demo")
+      ? "seed"
+      : args.includes("--no-demo")
+        ? "do not seed"
+        : "seed if the database is our own",
+    demoOnNetwork: set("EMFOLIO_DEMO_ON_NETWORK") === "yes",
+  };
+}
+
+function publicUrl(given: string | undefined, port: number): string {
+  if (given === undefined) return `http://localhost:${port}`;
+  try {
+    const url = new URL(given);
+    if (/^https?:$/.test(url.protocol)) return url.origin;
+  } catch {
+    // said below
+  }
+  throw new Failure(`PUBLIC_URL must be an address like https://calibration.example, not ${given}.`);
+}
+
+export function isLoopback(host: string): boolean {
+  return host === "localhost" || host === "::1" || host.startsWith("127.");
+}

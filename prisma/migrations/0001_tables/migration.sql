@@ -325,6 +325,7 @@ CREATE TABLE "scan_block_channel" (
     "times" BYTEA NOT NULL,
     "values" BYTEA NOT NULL,
     "polarity" BYTEA NOT NULL,
+    "salt" BYTEA NOT NULL,
     "leaf" BYTEA NOT NULL,
 
     CONSTRAINT "scan_block_channel_pkey" PRIMARY KEY ("id")

@@ -103,7 +103,8 @@ ALTER TABLE scan_block_channel
   ADD CHECK (ordinal >= 0), ADD CHECK (channel <> ''), ADD CHECK (count >= 1),
   ADD CHECK (octet_length(times) = 8 * count::bigint),
   ADD CHECK (octet_length("values") = 8 * count::bigint),
-  ADD CHECK (octet_length(polarity) = count);
+  ADD CHECK (octet_length(polarity) = count),
+  ADD CHECK (octet_length(salt) = 16);
 ALTER TABLE stability_window ADD CHECK (from_seconds < to_seconds), ADD CHECK (assessment::json IS NOT NULL);
 ALTER TABLE sensor_setpoint_state ADD CHECK (state = 'measured' OR reason <> '');
 ALTER TABLE evaluation

@@ -4,8 +4,11 @@ import { cookies, headers } from "next/headers";
 import type { ReactNode } from "react";
 import "@/app/globals.css";
 import "@/app/_ui/css/shell.css";
+import "@/app/_ui/css/page.css";
 import "@/app/_ui/css/table.css";
+import "@/app/_ui/css/marks.css";
 import "@/app/_ui/css/form.css";
+import "@/app/_ui/css/speak.css";
 import "@/app/_ui/css/thread.css";
 import "@/app/_ui/css/figure.css";
 

@@ -9,6 +9,8 @@ import { isLoopback, type Settings } from "@/lib/commands/start/settings";
 
 export type SignIn = { readonly role: string; readonly email: string; readonly password: string };
 
+const storyFile = inCheckout("prisma", "seed", "demo.ts");
+
 type SeedDemo = (options: {
   readonly databaseUrl: string;
   readonly log: (line: string) => void;
@@ -34,6 +36,7 @@ export async function ensureDemo(
       );
     return undefined;
   }
+  if (!existsSync(storyFile)) return undefined;
   requireLoopback(settings);
   log("Telling the demo laboratory's story, once (an invented laboratory)");
   const signIns = await seed(database, log);
@@ -42,15 +45,21 @@ export async function ensureDemo(
 }
 
 async function seed(database: ReadyDatabase, log: (line: string) => void): Promise<readonly SignIn[]> {
-  const { seedDemo } = (await import(inCheckout("prisma", "seed", "demo.ts"))) as {
-    readonly seedDemo: SeedDemo;
-  };
   await mark(database, "demo-begun");
-  const { signIns } = await seedDemo({ databaseUrl: database.runtimeUrl, log });
-  const { closeDatabase } = await import("@/lib/data/client");
-  await closeDatabase();
+  const signIns = await tellDemo(database.runtimeUrl, log);
   await mark(database, "demo-complete");
   return signIns;
+}
+
+/** Fills an empty, migrated database as the product's own role, through the operations that people use. */
+export async function tellDemo(databaseUrl: string, log: (line: string) => void): Promise<readonly SignIn[]> {
+  const { seedDemo } = (await import(storyFile)) as { readonly seedDemo: SeedDemo };
+  const { closeDatabase } = await import("@/lib/data/client");
+  try {
+    return (await seedDemo({ databaseUrl, log })).signIns;
+  } finally {
+    await closeDatabase();
+  }
 }
 
 async function mark(database: ReadyDatabase, name: "demo-begun" | "demo-complete"): Promise<void> {

@@ -1,0 +1,48 @@
+import { test as base, expect, type Page } from "@playwright/test";
+
+type SignIn = { readonly role: string; readonly email: string; readonly password: string };
+
+type Fixtures = {
+  /** The demo laboratory's people, as the seed named them. */
+  readonly signIns: readonly SignIn[];
+  /** Signs in as the first person of that role (part of its name will do), through the page that people use. */
+  readonly signInAs: (role: string) => Promise<SignIn>;
+  /** Fails the test if the browser reports an error: a broken script, a refused style, a missing file. */
+  readonly noPageErrors: undefined;
+};
+
+export const test = base.extend<Fixtures>({
+  signIns: async ({ browserName: _ }, use) => {
+    await use(JSON.parse(process.env.E2E_SIGN_INS ?? "[]") as readonly SignIn[]);
+  },
+  signInAs: async ({ page, signIns }, use) => {
+    await use(async (role) => {
+      const person = signIns.find((candidate) => candidate.role.toLowerCase().includes(role.toLowerCase()));
+      if (person === undefined) throw new Error(`The demo laboratory has no ${role}.`);
+      await signIn(page, person);
+      return person;
+    });
+  },
+  noPageErrors: [
+    async ({ page }, use) => {
+      const told: string[] = [];
+      page.on("pageerror", (error) => told.push(error.message));
+      page.on("console", (message) => message.type() === "error" && told.push(message.text()));
+      await use(undefined);
+      expect(told, "errors the browser reported").toEqual([]);
+    },
+    { auto: true },
+  ],
+});
+
+export { expect };
+
+async function signIn(page: Page, person: SignIn): Promise<void> {
+  await page.goto("/sign-in");
+  await page.getByLabel(/e-?mail/i).fill(person.email);
+  await page.getByLabel(/password/i).fill(person.password);
+  await page.getByRole("button", { name: /sign in/i }).click();
+  await page.waitForURL(
+    (url) => !url.pathname.startsWith("/sign-in") && !url.pathname.startsWith("/api/auth"),
+  );
+}

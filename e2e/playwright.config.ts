@@ -1,0 +1,37 @@
+import path from "node:path";
+import { defineConfig } from "@playwright/test";
+
+// Set by `npm test`, which starts the product these journeys walk through.
+const { E2E_BASE_URL, E2E_CHROMIUM } = process.env;
+
+const results = path.resolve(import.meta.dirname, "..", "test-results");
+
+export default defineConfig({
+  testDir: "journeys",
+  outputDir: results,
+  // One laboratory for all journeys, in which things happen in an order, as in a real one.
+  workers: 1,
+  fullyParallel: false,
+  retries: 0,
+  forbidOnly: true,
+  timeout: 120_000,
+  expect: { timeout: 10_000 },
+  reporter: [["list"], ["json"]],
+  use: {
+    baseURL: E2E_BASE_URL,
+    locale: "en-GB",
+    timezoneId: "Europe/Berlin",
+    viewport: { width: 1440, height: 900 },
+    screenshot: "only-on-failure",
+    trace: "retain-on-failure",
+    actionTimeout: 15_000,
+    launchOptions: {
+      executablePath: E2E_CHROMIUM,
+      args: [
+        ...(process.getuid?.() === 0 ? ["--no-sandbox"] : []),
+        ...["--disable-gpu", "--disable-quic", "--no-first-run", "--disable-sync"],
+        ...["--disable-background-networking", "--disable-component-update"],
+      ],
+    },
+  },
+});

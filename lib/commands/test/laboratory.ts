@@ -1,0 +1,48 @@
+import { createWriteStream } from "node:fs";
+import path from "node:path";
+import { stateFolder } from "@/lib/commands/checkout";
+import { borrowServer } from "@/lib/commands/postgres/borrow-server";
+import { freePort } from "@/lib/commands/postgres/server";
+import { tellDemo } from "@/lib/commands/start/demo";
+import { startWebServer } from "@/lib/commands/web-server";
+import { cloneTemplate } from "@/tests/support/clone-template";
+import { ensureTemplate } from "@/tests/support/template";
+
+export type Laboratory = {
+  /** What the browser tests are told, by the environment. */
+  readonly environment: Readonly<Record<string, string>>;
+  readonly stop: () => Promise<void>;
+};
+
+/** The product as people meet it, on a database of its own with the demo in it, on a free port. */
+export async function startLaboratory(log: (line: string) => void): Promise<Laboratory> {
+  const undo: (() => void | Promise<void>)[] = [];
+  const stop = async () => {
+    for (const step of undo.reverse()) await step();
+  };
+  try {
+    const server = await borrowServer(log);
+    undo.push(server.giveBack);
+    const database = await cloneTemplate(await ensureTemplate(server.urlOf("postgres"), server.fresh));
+    undo.push(database.drop);
+    const signIns = await tellDemo(database.runtimeUrl, log);
+    const port = await freePort();
+    const publicUrl = `http://localhost:${port}`;
+    const output = createWriteStream(path.join(stateFolder, "browser-tests-server.log"));
+    const web = await startWebServer({
+      ...{ mode: "start", host: "127.0.0.1", port, publicUrl, databaseUrl: database.runtimeUrl },
+      secret: "only for tests, on loopback, and on a database dropped after them",
+      onOutput: (text) => void output.write(text),
+    });
+    undo.push(web.stop);
+    const environment = {
+      E2E_BASE_URL: publicUrl,
+      E2E_SIGN_INS: JSON.stringify(signIns),
+      E2E_DATABASE_URL: database.adminUrl,
+    };
+    return { environment, stop };
+  } catch (error) {
+    await stop();
+    throw error;
+  }
+}

@@ -1,0 +1,115 @@
+import type { z } from "zod";
+import type {
+  ChannelReadings,
+  ConfigurationEvidence,
+  DecisionRule,
+  Evidence,
+  JunctionEvidence,
+  LoadPlace,
+  ReferenceEvidence,
+  ScannerEvidence,
+  SensorEvidence,
+  SensorSetpointState,
+  ToleranceRef,
+  VoltmeterEvidence,
+  WindowEvidence,
+} from "../evidence/schema";
+import type { BudgetInputs } from "./budget-inputs";
+
+type Place = z.infer<typeof LoadPlace>;
+type Junction = z.infer<typeof JunctionEvidence>;
+type Sensor = z.infer<typeof SensorEvidence>;
+
+/** All a run holds, already read into the evidence's own shapes; ids are tags and "SP1", "SP2" … */
+export type EvidenceParts = {
+  readonly run: { readonly number: string; readonly startedAt: Date | null };
+  readonly laboratory: string;
+  readonly budget: BudgetInputs;
+  readonly configuration: z.infer<typeof ConfigurationEvidence>;
+  readonly references: readonly z.infer<typeof ReferenceEvidence>[];
+  readonly voltmeter: z.infer<typeof VoltmeterEvidence>;
+  readonly scanner: z.infer<typeof ScannerEvidence>;
+  readonly sensors: readonly (Pick<Sensor, "id" | "serial" | "type" | "protection"> & {
+    readonly construction: string;
+    readonly tolerance: z.infer<typeof ToleranceRef> | null;
+  })[];
+  /** Each place with its junction as it stood there, its temperature included. */
+  readonly places: readonly (Omit<Place, "junction"> & { readonly junction: Junction })[];
+  readonly setpoints: readonly { readonly id: string; readonly nominalCelsius: number }[];
+  readonly channels: readonly z.infer<typeof ChannelReadings>[];
+  readonly windows: readonly z.infer<typeof WindowEvidence>[];
+  readonly states: readonly z.infer<typeof SensorSetpointState>[];
+  readonly decisionRule: DecisionRule;
+  readonly uncertaintyDigits: 1 | 2;
+};
+
+const composeSensor = (sensor: EvidenceParts["sensors"][number], budget: BudgetInputs): Sensor => {
+  const inputs = budget.sensors[sensor.type];
+  if (!inputs) throw new Error(`${budget.procedure} has no budget for type ${sensor.type}`);
+  const given = budget.givenSensitivities?.[sensor.type];
+  return {
+    id: sensor.id,
+    serial: sensor.serial,
+    type: sensor.type,
+    ...(sensor.construction ? { construction: sensor.construction } : {}),
+    protection: sensor.protection,
+    tolerance: sensor.tolerance,
+    repeatability: inputs.repeatability,
+    inhomogeneity: inputs.inhomogeneity,
+    lead: inputs.lead,
+    ...(given ? { givenSensitivity: given } : {}),
+  };
+};
+
+/** One junction may have stood at two temperatures; then each has its own entry. */
+const composeJunctions = (places: EvidenceParts["places"]) => {
+  const warm = new Map<string, Set<number>>();
+  for (const { junction } of places)
+    warm.set(junction.id, (warm.get(junction.id) ?? new Set()).add(junction.celsius));
+  const idOf = ({ id, celsius }: Junction): string =>
+    (warm.get(id)?.size ?? 0) > 1 ? `${id} at ${celsius} °C` : id;
+  const junctions = new Map(
+    places.map(({ junction }) => [idOf(junction), { ...junction, id: idOf(junction) }]),
+  );
+  return { junctions: [...junctions.values()], idOf };
+};
+
+const sourceOf = ({ budget, laboratory }: EvidenceParts): string =>
+  [budget.source, `Procedure: ${budget.procedure}.`, laboratory && `Measured by ${laboratory}.`]
+    .filter(Boolean)
+    .join(" ");
+
+/** The evidence of a run, from what is stored of it. Pure: the same parts give the same evidence. */
+export const composeEvidence = (parts: EvidenceParts): Evidence => {
+  const { budget, run } = parts;
+  const { junctions, idOf } = composeJunctions(parts.places);
+  return {
+    format: "emfolio-evidence",
+    version: 1,
+    title: `Run ${run.number}`,
+    origin: budget.origin,
+    source: sourceOf(parts),
+    sensors: parts.sensors.map((sensor) => composeSensor(sensor, budget)),
+    configuration: parts.configuration,
+    load: parts.places.map(({ junction, ...place }) => ({ ...place, junction: idOf(junction) })),
+    references: parts.references.map((reference) => {
+      const given = budget.givenSensitivities?.[reference.type];
+      return given ? { ...reference, givenSensitivity: given } : reference;
+    }),
+    referenceRepeatability: budget.referenceRepeatability,
+    voltmeter: parts.voltmeter,
+    scanner: parts.scanner,
+    junctions,
+    setpoints: [...parts.setpoints],
+    scans: {
+      ...(run.startedAt ? { startedAt: run.startedAt.toISOString() } : {}),
+      channels: [...parts.channels],
+    },
+    windows: [...parts.windows],
+    states: [...parts.states],
+    sensitivities: budget.sensitivities,
+    coverageProbability: 0.9545,
+    decisionRule: parts.decisionRule,
+    rounding: { uncertaintyDigits: parts.uncertaintyDigits },
+  };
+};

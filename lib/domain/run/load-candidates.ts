@@ -1,0 +1,58 @@
+import type { TypeLetter } from "../evidence/schema";
+
+/** What the rules of a furnace load need to know of each thing; loaded by `lib/data/run`, decided upon here. */
+
+export type Protection = "bare-wire" | "alumina-sheath" | "metal-sheath" | "other";
+
+export type SensorCandidate = {
+  readonly id: string;
+  readonly tag: string;
+  readonly customerId: string;
+  readonly type: TypeLetter;
+  readonly protection: Protection;
+  readonly state: string;
+  readonly orderNumber: string;
+  readonly orderState: string;
+  readonly decisionRule: string;
+  readonly guardBandRatio: number | null;
+  readonly uncertaintyDigits: number;
+  /** Ascending. */
+  readonly orderedCelsius: readonly number[];
+};
+
+/** `calibration`: the one in force on the day; null where none is recorded. */
+export type EquipmentCandidate = {
+  readonly id: string;
+  readonly tag: string;
+  readonly kind: "reference" | "voltmeter" | "scanner" | "junction";
+  readonly state: "in-service" | "suspect" | "retired";
+  readonly calibration: { readonly performedOn: string; readonly dueOn: string } | null;
+};
+
+export type ReferenceCandidate = EquipmentCandidate & {
+  readonly type: TypeLetter;
+  readonly protection: Protection;
+  /** Where its certificate gives a deviation, °C. */
+  readonly range: { readonly fromCelsius: number; readonly toCelsius: number } | null;
+};
+
+export type JunctionCandidate = EquipmentCandidate & { readonly celsius: number };
+
+export type ConfigurationCandidate = {
+  readonly id: string;
+  readonly name: string;
+  readonly kind: "bare-tube" | "equalising-block";
+  readonly places: number;
+  readonly minimumCelsius: number;
+  readonly maximumCelsius: number;
+  readonly characterisation: { readonly performedOn: string; readonly validUntil: string } | null;
+};
+
+export type LoadCandidates = {
+  readonly configuration: ConfigurationCandidate | null;
+  readonly voltmeter: EquipmentCandidate | null;
+  readonly scanner: EquipmentCandidate | null;
+  readonly sensors: readonly SensorCandidate[];
+  readonly references: readonly ReferenceCandidate[];
+  readonly junctions: readonly JunctionCandidate[];
+};

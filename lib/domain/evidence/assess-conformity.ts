@@ -1,0 +1,55 @@
+import { decideConformity } from "@/lib/metrology/conformity/decide-conformity";
+import { tolerance } from "@/lib/metrology/conformity/tolerance";
+import { roundHalfEven } from "@/lib/metrology/number/decimal";
+import { typeset } from "@/lib/metrology/reporting/typeset";
+import type { Sensor } from "./bench";
+import type { EvaluatedConformity } from "./evaluation";
+import type { DecisionRule } from "./schema";
+
+export type ConformityQuestion = {
+  readonly sensor: Sensor;
+  readonly nominalCelsius: number;
+  readonly errorCelsius: number;
+  readonly standardUncertaintyCelsius: number;
+  readonly expandedCelsius: number;
+  readonly rule: DecisionRule;
+};
+
+/** A statement only where a tolerance was ordered and a rule agreed; decided on unrounded values. */
+export function assessConformity(question: ConformityQuestion): EvaluatedConformity {
+  const { sensor, rule } = question;
+  const nothing = {
+    tolerance: null,
+    acceptanceCelsius: null,
+    probability: null,
+    printed: { tolerance: null, probability: null },
+  };
+  if (sensor.tolerance === null || rule.kind === "none") return { state: "no-statement", ...nothing };
+  const { standard, class: toleranceClass } = sensor.tolerance;
+  const limit = tolerance(sensor.type, toleranceClass, question.nominalCelsius);
+  if (limit.kind === "not-defined") return { state: "no-tolerance-defined", ...nothing };
+  const decision = decideConformity({ ...question, toleranceCelsius: limit.celsius, rule });
+  return {
+    state: decision.verdict,
+    tolerance: { standard, class: toleranceClass, celsius: limit.celsius },
+    acceptanceCelsius: decision.acceptanceCelsius,
+    probability: decision.probability,
+    printed: {
+      tolerance: printTolerance(limit.celsius),
+      probability: printProbability(decision.probability),
+    },
+  };
+}
+
+/** At most four decimals (0.75 % of 333 °C has them), at least one. */
+function printTolerance(celsius: number): string {
+  return typeset(roundHalfEven(celsius, 4).replace(/(\.\d+?)0+$/, "$1"));
+}
+
+/** Certainty is never printed: the ends of the scale are bounds. */
+function printProbability(probability: number): string {
+  const percent = probability * 100;
+  if (percent >= 99.95) return "> 99.9 %";
+  if (percent < 0.05) return "< 0.1 %";
+  return `${roundHalfEven(percent, 1)} %`;
+}

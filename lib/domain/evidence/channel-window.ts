@@ -1,0 +1,61 @@
+import { averagePolarity, type ChannelMean } from "@/lib/metrology/comparison/average-polarity";
+import { interpolate } from "@/lib/metrology/comparison/interpolate";
+import { firstAfter, firstAtOrAfter } from "@/lib/metrology/stability/bounds";
+import { emf } from "@/lib/metrology/thermocouple/emf";
+import type { Mounted } from "./bench";
+import { type EvidenceOutcome, got, missing } from "./evidence-outcome";
+import type { Evidence } from "./schema";
+
+export type Window = { readonly fromSeconds: number; readonly toSeconds: number };
+
+export type ChannelInWindow = ChannelMean & {
+  readonly readings: number;
+  /** Emf of the junction's own temperature, by the reference function, µV: added to reach 0 °C. */
+  readonly junctionMicrovolt: number;
+};
+
+type Corrections = Evidence["voltmeter"]["corrections"];
+
+/** Adds the voltmeter's correction at the indication, sign included, to the indication. */
+export function indicationCorrector(corrections: Corrections): (microvolt: number) => number {
+  const nodes = corrections.map(({ microvolt: x, correctionMicrovolt: y }) => ({ x, y }));
+  return nodes.length === 0 ? (v) => v : (v) => v + interpolate(nodes, v).value;
+}
+
+/** One channel's corrected mean emf within a window, polarity reversal taken out. */
+export function channelInWindow<Item>(
+  mounted: Mounted<Item>,
+  window: Window,
+  corrections: Corrections,
+): EvidenceOutcome<ChannelInWindow> {
+  const { readings, readingsPath, place, junction, reference } = mounted;
+  if (!readings) {
+    return missing(readingsPath, `Channel ${place.channel} is in the load but has no readings.`);
+  }
+  const from = firstAtOrAfter(readings.seconds, window.fromSeconds);
+  const to = firstAfter(readings.seconds, window.toSeconds);
+  const where = `between ${window.fromSeconds} s and ${window.toSeconds} s`;
+  if (to <= from) {
+    return missing(readingsPath, `Channel ${place.channel} has no reading ${where}: move the window.`);
+  }
+  const average = averagePolarity({
+    seconds: readings.seconds.slice(from, to),
+    microvolts: readings.microvolts.slice(from, to).map(indicationCorrector(corrections)),
+    polarity: readings.polarity.slice(from, to),
+  });
+  if (!average.ok) return missing(readingsPath, average.problem.message);
+  if (!isBalanced(average.value)) {
+    return missing(
+      `${readingsPath}.polarity`,
+      `Channel ${place.channel} has ${average.value.forward} forward and ${average.value.reversed} reversed readings ${where}: a parasitic emf drops out only when both are about as many.`,
+    );
+  }
+  const atJunction = emf(reference, junction.celsius);
+  if (!atJunction.ok) return missing(`${mounted.placePath}.junction`, atJunction.problem.message);
+  return got({ ...average.value, readings: to - from, junctionMicrovolt: atJunction.value });
+}
+
+/** Reversed leads need forward ones: fewer than half as many of one than of the other is no reversal. */
+function isBalanced({ forward, reversed }: ChannelMean): boolean {
+  return reversed === 0 || Math.min(forward, reversed) * 2 > Math.max(forward, reversed);
+}

@@ -1,0 +1,126 @@
+import { engineVersion } from "@/lib/metrology/engine-version";
+import { type Bench, type Mounted, mountBench, type Sensor } from "./bench";
+import { channelInWindow } from "./channel-window";
+import { checkIdentities } from "./check-identities";
+import { checkProtection } from "./check-protection";
+import { checkReadings } from "./check-readings";
+import { checkTables } from "./check-tables";
+import { checkUnits } from "./check-units";
+import { evaluatePoint, type SetpointInWindow } from "./evaluate-point";
+import type { EvaluatedPoint, EvaluationOutcome, EvidenceProblem } from "./evaluation";
+import { type EvidenceOutcome, got } from "./evidence-outcome";
+import { findings } from "./findings/findings";
+import { parseEvidence } from "./parse-evidence";
+import type { ReferenceInWindow } from "./reference-stage";
+import type { Evidence } from "./schema";
+
+/**
+ * Evaluates evidence: the one function behind the command, the platform and any later check. Pure: the
+ * same evidence gives the same bits. Whatever stops it comes back as problems with paths in the file.
+ */
+export function evaluateEvidence(input: unknown): EvaluationOutcome {
+  const parsed = parseEvidence(input);
+  if (!parsed.ok) return parsed;
+  const evidence = parsed.value;
+  const problems = [
+    ...checkIdentities(evidence),
+    ...checkReadings(evidence),
+    ...checkTables(evidence),
+    ...checkUnits(evidence),
+    ...checkProtection(evidence),
+  ];
+  if (problems.length > 0) return { ok: false, problems };
+  const bench = mountBench(evidence);
+  const setpoints = setpointsInWindows(evidence, bench);
+  if (!setpoints.ok) return setpoints;
+  const points = evaluateAll(evidence, bench, setpoints.value);
+  if (!points.ok) return points;
+  return {
+    ok: true,
+    evaluation: {
+      engineVersion,
+      points: points.value,
+      findings: findings({ evidence, bench, setpoints: setpoints.value, points: points.value }),
+    },
+  };
+}
+
+/** Each setpoint that has a window and a sensor measured in it, with the references' means in that window. */
+function setpointsInWindows(evidence: Evidence, bench: Bench): EvidenceOutcome<SetpointInWindow[]> {
+  const setpoints: SetpointInWindow[] = [];
+  const problems: EvidenceProblem[] = [];
+  for (const [i, setpoint] of evidence.setpoints.entries()) {
+    const windowIndex = evidence.windows.findIndex((w) => w.setpoint === setpoint.id);
+    const window = evidence.windows[windowIndex];
+    const isMeasured = bench.sensors.some((s) => !stateOf(evidence, s.item.id, setpoint.id));
+    if (!window || !isMeasured) continue;
+    const references: ReferenceInWindow[] = [];
+    for (const mounted of bench.references) {
+      const channel = channelInWindow(mounted, window, evidence.voltmeter.corrections);
+      if (channel.ok) references.push({ mounted, channel: channel.value });
+      else problems.push(...channel.problems);
+    }
+    setpoints.push({
+      setpoint,
+      setpointPath: `setpoints[${i}]`,
+      window,
+      windowPath: `windows[${windowIndex}]`,
+      references,
+    });
+  }
+  return problems.length > 0 ? { ok: false, problems } : got(setpoints);
+}
+
+function stateOf(evidence: Evidence, sensor: string, setpoint: string) {
+  return evidence.states.find((s) => s.sensor === sensor && s.setpoint === setpoint);
+}
+
+function evaluateAll(
+  evidence: Evidence,
+  bench: Bench,
+  setpoints: readonly SetpointInWindow[],
+): EvidenceOutcome<EvaluatedPoint[]> {
+  const points: EvaluatedPoint[] = [];
+  const problems: EvidenceProblem[] = [];
+  for (const mounted of bench.sensors) {
+    for (const setpoint of evidence.setpoints) {
+      const unmeasured = unmeasuredPoint(evidence, mounted, setpoint);
+      if (unmeasured) {
+        points.push(unmeasured);
+        continue;
+      }
+      const at = setpoints.find((s) => s.setpoint.id === setpoint.id);
+      if (!at) continue;
+      const point = evaluatePoint(evidence, mounted, at);
+      if (point.ok) points.push(point.value);
+      else problems.push(...point.problems);
+    }
+  }
+  return problems.length > 0 ? { ok: false, problems: withoutRepeats(problems) } : got(points);
+}
+
+function unmeasuredPoint(
+  evidence: Evidence,
+  mounted: Mounted<Sensor>,
+  setpoint: Evidence["setpoints"][number],
+): EvaluatedPoint | null {
+  const point = {
+    sensor: mounted.item.id,
+    setpoint: setpoint.id,
+    type: mounted.item.type,
+    nominalCelsius: setpoint.nominalCelsius,
+  };
+  const stated = stateOf(evidence, mounted.item.id, setpoint.id);
+  if (stated) return { state: stated.state, ...point, reason: stated.reason };
+  if (evidence.windows.some((w) => w.setpoint === setpoint.id)) return null;
+  return { state: "not-reached", ...point, reason: "No stability window was accepted at this setpoint." };
+}
+
+/** A reference beyond its certificate is one problem, however many sensors it was to serve. */
+function withoutRepeats(problems: readonly EvidenceProblem[]): EvidenceProblem[] {
+  const seen = new Set<string>();
+  return problems.filter(({ path, message }) => {
+    const key = `${path}\n${message}`;
+    return !seen.has(key) && seen.add(key);
+  });
+}

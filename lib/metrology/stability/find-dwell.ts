@@ -1,0 +1,61 @@
+import { mean } from "../number/mean";
+import { firstAtOrAfter } from "./bounds";
+import type { ReferenceSeries } from "./stability-types";
+
+/** Within this of the nominal the furnace counts as standing at the setpoint. */
+export const DWELL_CELSIUS = 5;
+
+export type Dwell = { readonly fromSeconds: number; readonly toSeconds: number };
+
+/**
+ * The longest unbroken stretch in which the references' mean lies within 5 °C of the nominal, or null.
+ * Judged at the times of the first reference; the others are read off between their readings.
+ */
+export function findDwell(references: readonly ReferenceSeries[], nominalCelsius: number): Dwell | null {
+  const lead = references[0];
+  if (!lead) return null;
+  let best: Dwell | null = null;
+  let from: number | null = null;
+  for (let i = 0; i < lead.seconds.length; i += 1) {
+    const t = lead.seconds[i] ?? Number.NaN;
+    const isThere = Math.abs(mean(references.map((r) => valueAt(r, t))) - nominalCelsius) <= DWELL_CELSIUS;
+    if (!isThere) {
+      from = null;
+      continue;
+    }
+    from ??= t;
+    if (best === null || t - from > best.toSeconds - best.fromSeconds)
+      best = { fromSeconds: from, toSeconds: t };
+  }
+  return best && extendToScan(references, best);
+}
+
+/** Linear between readings, the nearest reading beyond the ends. */
+function valueAt(reference: ReferenceSeries, t: number): number {
+  const { seconds, celsius } = reference;
+  const last = seconds.length - 1;
+  const i = firstAtOrAfter(seconds, t);
+  if (i <= 0) return celsius[0] ?? Number.NaN;
+  if (i > last) return celsius[last] ?? Number.NaN;
+  const a = seconds[i - 1] ?? Number.NaN;
+  const b = seconds[i] ?? Number.NaN;
+  const low = celsius[i - 1] ?? Number.NaN;
+  return low + (((celsius[i] ?? Number.NaN) - low) * (t - a)) / (b - a);
+}
+
+/**
+ * References may stand first and last in a scan: the scan that opens with the lead reference's last
+ * reading belongs to the dwell as a whole, up to just before the lead reads again.
+ */
+function extendToScan(references: readonly ReferenceSeries[], dwell: Dwell): Dwell {
+  const lead = references[0];
+  if (!lead) return dwell;
+  const next = lead.seconds[firstAtOrAfter(lead.seconds, dwell.toSeconds) + 1] ?? Number.POSITIVE_INFINITY;
+  let toSeconds = dwell.toSeconds;
+  for (const { seconds } of references.slice(1)) {
+    const i = firstAtOrAfter(seconds, next) - 1;
+    const t = seconds[i];
+    if (t !== undefined && t > toSeconds) toSeconds = t;
+  }
+  return { fromSeconds: dwell.fromSeconds, toSeconds };
+}

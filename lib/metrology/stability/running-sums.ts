@@ -1,0 +1,46 @@
+import { firstAfter, firstAtOrAfter } from "./bounds";
+import type { ReferenceSeries } from "./stability-types";
+
+/** The line through a stretch of readings, in about the same time however long the stretch is. */
+export type StretchLine = { readonly readings: number; readonly slope: number; at(seconds: number): number };
+
+export type RunningSums = {
+  /** Both ends included; null with fewer than two readings. */
+  line(fromSeconds: number, toSeconds: number): StretchLine | null;
+};
+
+/**
+ * Running sums of t, T, t² and t·T, so that searching all windows of a dwell is cheap. Times count from
+ * the first reading and temperatures from the nominal, which keeps about 1e-9 °C. Good enough to search
+ * by; what is reported is computed afresh by assessWindow.
+ */
+export function runningSums(reference: ReferenceSeries, nominalCelsius: number): RunningSums {
+  const { seconds, celsius } = reference;
+  const count = seconds.length;
+  const origin = seconds[0] ?? 0;
+  const sums = [0, 1, 2, 3].map(() => new Float64Array(count + 1));
+  const [sx, sy, sxx, sxy] = sums as [Float64Array, Float64Array, Float64Array, Float64Array];
+  for (let i = 0; i < count; i += 1) {
+    const x = (seconds[i] ?? Number.NaN) - origin;
+    const y = (celsius[i] ?? Number.NaN) - nominalCelsius;
+    sx[i + 1] = (sx[i] ?? 0) + x;
+    sy[i + 1] = (sy[i] ?? 0) + y;
+    sxx[i + 1] = (sxx[i] ?? 0) + x * x;
+    sxy[i + 1] = (sxy[i] ?? 0) + x * y;
+  }
+  const between = (s: Float64Array, from: number, to: number): number => (s[to] ?? 0) - (s[from] ?? 0);
+  return {
+    line(fromSeconds, toSeconds) {
+      const from = firstAtOrAfter(seconds, fromSeconds);
+      const to = firstAfter(seconds, toSeconds);
+      const n = to - from;
+      if (n < 2) return null;
+      const meanX = between(sx, from, to) / n;
+      const meanY = between(sy, from, to) / n;
+      const squares = between(sxx, from, to) - n * meanX * meanX;
+      if (!(squares > 0)) return null;
+      const slope = (between(sxy, from, to) - n * meanX * meanY) / squares;
+      return { readings: n, slope, at: (t) => nominalCelsius + meanY + slope * (t - origin - meanX) };
+    },
+  };
+}

@@ -118,7 +118,8 @@ CREATE POLICY customer ON person_role FOR SELECT TO emfolio_runtime
   USING (EXISTS (SELECT FROM person WHERE person.id = person_id AND person.customer_id = (SELECT app_customer_id())));
 
 -- The head of every certificate.
-CREATE POLICY customer ON laboratory FOR SELECT TO emfolio_runtime USING ((SELECT app_customer_id()) IS NOT NULL);
+CREATE POLICY customer ON laboratory FOR SELECT TO emfolio_runtime
+  USING (EXISTS (SELECT FROM customer WHERE customer.id = (SELECT app_customer_id())));
 
 -- A run is shown to whoever has a sensor in its load.
 CREATE POLICY customer ON run FOR SELECT TO emfolio_runtime

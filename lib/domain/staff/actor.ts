@@ -29,3 +29,14 @@ export const scopeOf = (actor: Actor): Scope =>
 /** As stored in the audit log: a reference, no personal data. */
 export const actorIdOf = (actor: Actor): string =>
   actor.kind === "system" ? `system:${actor.name}` : actor.personId;
+
+/**
+ * The same person acting on their own account (sessions, password): in the laboratory's scope, because customers write
+ * no table, and without any role, so that nothing else is open to them.
+ */
+export const ownAccountOf = (person: { readonly personId: string; readonly name: string }): Actor => ({
+  kind: "staff",
+  personId: person.personId,
+  name: person.name,
+  roles: [],
+});

@@ -23,6 +23,7 @@ export const permissions = {
   "evidence.export": ["technician", "signatory", "quality-manager"],
   "review.read": ["signatory", "quality-manager", "technician"],
   "review.decide": ["signatory"],
+  "review.second-look": ["signatory", "quality-manager"],
   "certificate.read": staff,
   "audit.read": ["signatory", "quality-manager"],
   "portal.read": ["customer"],

@@ -1,0 +1,41 @@
+import type { Tx } from "@/lib/data/in-scope";
+import { isUuid } from "@/lib/data/is-uuid";
+import { refuseDuplicate } from "@/lib/data/refuse-duplicate";
+import { demandSaved } from "@/lib/data/versioned";
+import type { Particulars } from "@/lib/domain/equipment/particulars";
+import { readEquipment } from "@/lib/domain/equipment/read-equipment";
+import type { Equipment, EquipmentState } from "@/lib/domain/equipment/types";
+
+type Described = { readonly maker: string; readonly model: string; readonly serial: string };
+
+export const insertEquipment = (
+  tx: Tx,
+  fields: Described & { readonly tag: string; readonly particulars: Particulars },
+) =>
+  refuseDuplicate(
+    tx.equipment.create({
+      data: { ...fields, kind: fields.particulars.kind, particulars: JSON.stringify(fields.particulars) },
+    }),
+    "tag",
+    "There is equipment with this tag already.",
+  );
+
+export const saveEquipment = async (
+  tx: Tx,
+  id: string,
+  version: number,
+  fields: (Described & { readonly particulars: Particulars }) | { readonly state: EquipmentState },
+): Promise<void> => {
+  const data = "state" in fields ? fields : { ...fields, particulars: JSON.stringify(fields.particulars) };
+  demandSaved(
+    await tx.equipment.updateMany({ where: { id, version }, data: { ...data, version: { increment: 1 } } }),
+  );
+};
+
+export const loadEquipment = async (tx: Tx, id: string): Promise<Equipment | null> => {
+  const row = isUuid(id) ? await tx.equipment.findUnique({ where: { id } }) : null;
+  return row ? readEquipment(row) : null;
+};
+
+export const loadAllEquipment = async (tx: Tx): Promise<Equipment[]> =>
+  (await tx.equipment.findMany({ orderBy: { tag: "asc" } })).map(readEquipment);

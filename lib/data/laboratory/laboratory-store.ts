@@ -1,0 +1,24 @@
+import type { Tx } from "@/lib/data/in-scope";
+import { demandSaved } from "@/lib/data/versioned";
+
+export type LaboratoryFields = {
+  readonly name: string;
+  readonly addressLines: string;
+  readonly contact: string;
+  readonly accreditationText: string;
+  readonly countryCode: string;
+  readonly performerMaySignOff: boolean;
+};
+
+export const loadLaboratory = (tx: Tx) => tx.laboratory.findUnique({ where: { id: "laboratory" } });
+
+export const insertLaboratory = (tx: Tx, fields: LaboratoryFields & { readonly isDemo: boolean }) =>
+  tx.laboratory.create({ data: { id: "laboratory", ...fields } });
+
+export const saveLaboratory = async (tx: Tx, version: number, fields: LaboratoryFields): Promise<void> =>
+  demandSaved(
+    await tx.laboratory.updateMany({
+      where: { id: "laboratory", version },
+      data: { ...fields, version: { increment: 1 } },
+    }),
+  );

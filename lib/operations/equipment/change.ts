@@ -1,0 +1,34 @@
+import { loadEquipment, saveEquipment } from "@/lib/data/equipment/equipment-store";
+import { changedFields } from "@/lib/domain/audit/changed-fields";
+import { eventOf } from "@/lib/domain/audit/define-event";
+import { equipmentEvents } from "@/lib/domain/equipment/events";
+import { decideParticulars } from "@/lib/domain/equipment/rules";
+import { EquipmentChange } from "@/lib/domain/equipment/schema";
+import { demand, Refused } from "@/lib/domain/refusal";
+import { defineOperation } from "../operation";
+
+export const changeEquipment = defineOperation({
+  name: "equipment/change",
+  permission: "equipment.record",
+  input: EquipmentChange,
+  perform: async ({ tx }, { id, version, ...fields }) => {
+    const before = await loadEquipment(tx, id);
+    if (!before) throw new Refused({ code: "not-found", message: "This equipment is not here." });
+    demand(decideParticulars(before.particulars, fields.particulars));
+    const { maker, model, serial } = fields;
+    const particularsBefore = JSON.stringify(before.particulars);
+    const particularsAfter = JSON.stringify(fields.particulars);
+    const changed = [
+      ...changedFields(
+        { maker: before.maker, model: before.model, serial: before.serial },
+        { maker, model, serial },
+      ),
+      ...(particularsBefore === particularsAfter ? [] : ["particulars"]),
+    ];
+    if (changed.length === 0)
+      throw new Refused({ code: "rule", message: "Nothing differs from what is stored." });
+    await saveEquipment(tx, id, version, fields);
+    const payload = { tag: before.tag, changed, particularsBefore, particularsAfter };
+    return { value: { id }, events: [eventOf(equipmentEvents.changed, id, payload)] };
+  },
+});

@@ -42,18 +42,20 @@ function Line({ row, columns, head }: LineProps) {
   return (
     <tr role="row" data-tone={row.tone}>
       {columns.map((column) => {
+        const label = column.unit ? `${column.header}, ${column.unit}` : column.header;
         const className = column.align === "number" ? "number" : undefined;
         return column.key === head ? (
-          <th key={column.key} scope="row" role="rowheader" className={className}>
+          <th
+            key={column.key}
+            scope="row"
+            role="rowheader"
+            className={className}
+            data-label={column.unit ? label : undefined}
+          >
             {row.cells[column.key]}
           </th>
         ) : (
-          <td
-            key={column.key}
-            role="cell"
-            className={className}
-            data-label={column.unit ? `${column.header}, ${column.unit}` : column.header}
-          >
+          <td key={column.key} role="cell" className={className} data-label={label}>
             {row.cells[column.key]}
           </td>
         );

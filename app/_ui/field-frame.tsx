@@ -9,7 +9,7 @@ type Props = {
   readonly children: ReactNode;
 };
 
-/** Label, hint, control, error: in that order around every control. */
+/** Label, control, hint, error: in that order, so that controls side by side stand on one line, around every control. */
 export function FieldFrame({ id, label, hint, error, optional, children }: Props) {
   return (
     <div className="field">
@@ -17,12 +17,12 @@ export function FieldFrame({ id, label, hint, error, optional, children }: Props
         {label}
         {optional ? <span className="field-optional"> (may stay empty)</span> : null}
       </label>
+      {children}
       {hint ? (
         <div className="field-hint" id={`${id}-hint`}>
           {hint}
         </div>
       ) : null}
-      {children}
       {error ? (
         <div className="field-error" id={`${id}-error`}>
           {error}

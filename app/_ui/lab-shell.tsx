@@ -44,9 +44,9 @@ export function LabShell({ name, roles, children }: Props) {
         </nav>
         <div className="rail-foot">
           <strong>{name}</strong>
-          <span>{roles.map((role) => roleLabels[role]).join(", ")}</span>
+          <span className="rail-roles">{roles.map((role) => roleLabels[role]).join(", ")}</span>
           <ThemeSwitch />
-          <Link href="/sign-out" prefetch={false}>
+          <Link className="sign-out" href="/sign-out" prefetch={false}>
             Sign out
           </Link>
         </div>

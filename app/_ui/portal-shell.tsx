@@ -28,7 +28,7 @@ export function PortalShell({ name, children }: Props) {
         <div className="top-end">
           <span>{name}</span>
           <ThemeSwitch />
-          <Link href="/sign-out" prefetch={false}>
+          <Link className="sign-out" href="/sign-out" prefetch={false}>
             Sign out
           </Link>
         </div>

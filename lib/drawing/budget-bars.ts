@@ -16,13 +16,17 @@ export type BudgetBarsView = {
 };
 
 /** Three significant digits: a budget is read by size, and the exact value is in the budget's own table. */
-const threeDigits = (value: number): string =>
-  value === 0 ? "0" : Number(value.toPrecision(3)).toString().replace(/^-/, "\u2212");
+const threeDigits = (value: number): string => {
+  if (value === 0) return "0";
+  const size = Math.abs(value);
+  const text = size >= 1e-3 && size < 999.5 ? value.toPrecision(3) : String(Number(value.toPrecision(3)));
+  return text.replace(/^-/, "\u2212");
+};
 
 const share = (effect: number, combined: number): string =>
   combined > 0 ? `${(((effect * effect) / (combined * combined)) * 100).toFixed(1)} %` : "none";
 
-/** A budget as bars, largest first. Length is |effect|; the number keeps its sign; the largest is hot. */
+/** A budget as bars, largest first. Length is |effect|; the number keeps its sign; the largest stands out. */
 export function budgetBars(view: BudgetBarsView, width = 640): Drawing {
   const narrow = width < 500;
   const lines = [...view.contributions].sort((a, b) => Math.abs(b.effect) - Math.abs(a.effect));
@@ -44,14 +48,14 @@ export function budgetBars(view: BudgetBarsView, width = 640): Drawing {
     const length = Math.max(px((Math.abs(effect) / largest) * room), effect === 0 ? 0 : 0.75);
     const text = fitText(label, narrow ? width - 8 : labelWidth - 12, smallText + 1);
     return [
-      { kind: "text", x: 0, y: top + 15, text, ink: "ink", size: smallText + 1, bold: total },
+      { kind: "text", x: 0, y: top + 15, text, ink: "ink", size: smallText + 1, bold: total || first },
       {
         kind: "rect",
         x: labelWidth,
         y: barTop,
         w: length,
         h: 13,
-        ink: total ? "ink" : first ? "heat" : "edge",
+        ink: total ? "ink" : first ? "line-1" : "edge",
         mode: "fill",
       },
       {

@@ -38,7 +38,7 @@ export function plotFrame(box: Box, xAxis: Axis, yAxis: Axis): Frame {
   if (xAxis.nice) x.nice(xAxis.ticks);
   if (yAxis.nice !== false) y.nice(yAxis.ticks);
   const xFormat = x.tickFormat(xAxis.ticks, "~f");
-  const yFormat = y.tickFormat(yAxis.ticks);
+  const yFormat = y.tickFormat(yAxis.ticks, "f");
   const ground: Shape[] = [];
   for (const tick of y.ticks(yAxis.ticks)) {
     const at = px(y(tick));

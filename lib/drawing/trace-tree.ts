@@ -1,4 +1,4 @@
-import { fitText, wrapText } from "@/lib/drawing/fit-text";
+import { fitText, textWidth, wrapText } from "@/lib/drawing/fit-text";
 import { smallText } from "@/lib/drawing/plot-frame";
 import { type Drawing, type Ink, px, type Shape } from "@/lib/drawing/scene";
 
@@ -69,63 +69,70 @@ function layers(root: TraceNode, columnWidth: number): Layout {
     const below = node.children.map((child) => visit(child, depth + 1));
     const first = below[0];
     const last = below.at(-1);
-    const y = first && last ? px((first.y + last.y) / 2) : 34 + 66 * leaf++;
+    const y = first && last ? px((first.y + last.y) / 2) : 24 + 78 * leaf++;
     const here: Placed = { node, depth, x: px(depth * columnWidth + 8), y };
     placed.push(here);
     edges.push(...below.map((to) => ({ from: here, to })));
     return here;
   };
   visit(root, 0);
-  return { placed, edges, height: Math.max(leaf, 1) * 66 + 10 };
+  return { placed, edges, height: Math.max(leaf, 1) * 78 + 4 };
+}
+
+type Line = { readonly text: string; readonly size: number; readonly strong: boolean };
+
+/** The words of a node, broken to its room: what it is, its state, its evidence. */
+function linesOf(node: TraceNode, room: number): readonly Line[] {
+  const small = smallText - 1;
+  const strong = node.state === "subject" || node.state === "end";
+  return [
+    ...wrapText(node.label, room, smallText + 1, 2).map((text) => ({ text, size: smallText + 1, strong })),
+    ...[node.word, node.note]
+      .filter((text) => text !== undefined && text !== "")
+      .map((text) => ({ text: fitText(text ?? "", room, small), size: small, strong: false })),
+  ];
 }
 
 /** Narrow: one node under the other, each step to the right is one step down the chain. */
-function steps(root: TraceNode): Layout {
+function steps(root: TraceNode, width: number): Layout {
   const placed: Placed[] = [];
   const edges: Edge[] = [];
+  let y = 18;
   const visit = (node: TraceNode, depth: number): Placed => {
-    const here: Placed = { node, depth, x: 8 + depth * 18, y: 18 + placed.length * 58 };
+    const here: Placed = { node, depth, x: 8 + depth * 18, y };
     placed.push(here);
+    y += 20 + linesOf(node, width - here.x - 18).length * 15;
     for (const child of node.children) edges.push({ from: here, to: visit(child, depth + 1) });
     return here;
   };
   visit(root, 0);
-  return { placed, edges, height: placed.length * 58 + 8 };
+  return { placed, edges, height: y - 8 };
 }
 
 const elbow = ({ from, to }: Edge): string => `M${from.x},${from.y}V${to.y}H${to.x}`;
-const curve = ({ from, to }: Edge, column: number): string => {
-  const start = px(from.x + column - 46);
+const curve = ({ from, to }: Edge, room: number): string => {
+  const end = Math.max(...linesOf(from.node, room).map((line) => textWidth(line.text, line.size)));
+  const start = px(Math.min(from.x + 24 + end, to.x - 24));
   const middle = px((start + to.x) / 2);
-  return `M${start},${from.y}C${middle},${from.y} ${middle},${to.y} ${to.x},${to.y}`;
+  return `M${start},${from.y}C${middle},${from.y} ${middle},${to.y} ${px(to.x - 9)},${to.y}`;
 };
 
-function words(item: Placed, room: number): readonly Shape[] {
-  const { node, x, y } = item;
-  const size = smallText + 1;
-  const label = wrapText(node.label, room, size, 2);
-  const start = px(y + 4);
-  const shapes: Shape[] = label.map((text, index) => ({
-    kind: "text",
-    x: x + 14,
-    y: start + index * 15,
-    text,
-    ink: "ink",
-    size,
-    bold: node.state === "subject" || node.state === "end",
-  }));
-  const under = [node.word, node.note].filter(Boolean).join(" · ");
-  if (under)
-    shapes.push({
+function words({ node, x, y }: Placed, room: number): readonly Shape[] {
+  const shapes = linesOf(node, room).map(
+    (line, index): Shape => ({
       kind: "text",
-      x: x + 14,
-      y: start + label.length * 15,
-      text: fitText(under, room, smallText - 1),
-      ink: node.state === "broken" ? "bad" : "muted",
-      size: smallText - 1,
-    });
+      x: px(x + 14),
+      y: px(y + 4 + index * 15),
+      text: line.text,
+      ink: line.size > smallText ? "ink" : node.state === "broken" ? "bad" : "muted",
+      size: line.size,
+      bold: line.strong,
+    }),
+  );
   return node.href ? [{ kind: "link", href: node.href, label: node.label, shapes }] : shapes;
 }
+
+const soundness = (edge: Edge): number => (edge.to.node.state === "broken" ? 0 : 1);
 
 const tableRows = (node: TraceNode, parent: string): string[][] => [
   [node.label, parent, node.word ?? node.state, node.note ?? ""],
@@ -136,26 +143,30 @@ const tableRows = (node: TraceNode, parent: string): string[][] => [
 export function traceTree(view: TraceTreeView, width = 960): Drawing {
   const wide = width >= 700;
   const column = width / depthOf(view.root);
-  const layout = wide ? layers(view.root, column) : steps(view.root);
+  const room = column - 60;
+  const layout = wide ? layers(view.root, column) : steps(view.root, width);
   return {
     width,
     height: layout.height,
     title: view.title,
     description: `${layout.placed.length} links; ${layout.placed.filter((item) => item.node.state === "broken").length} broken.`,
     shapes: [
-      ...layout.edges.map(
-        (edge): Shape => ({
-          kind: "path",
-          d: wide ? curve(edge, column) : elbow(edge),
-          ink: edge.to.node.state === "broken" ? "bad" : "edge",
-          mode: "line",
-          width: 1.5,
-          dash: edge.to.node.state === "broken" ? "4 4" : undefined,
-        }),
-      ),
+      // A sound branch is drawn over a broken one where they share a stem.
+      ...[...layout.edges]
+        .sort((a, b) => soundness(a) - soundness(b))
+        .map(
+          (edge): Shape => ({
+            kind: "path",
+            d: wide ? curve(edge, room) : elbow(edge),
+            ink: edge.to.node.state === "broken" ? "bad" : "edge",
+            mode: "line",
+            width: 1.5,
+            dash: edge.to.node.state === "broken" ? "4 4" : undefined,
+          }),
+        ),
       ...layout.placed.flatMap((item) => [
         mark(item.node.state, item.x, item.y),
-        ...words(item, wide ? column - 64 : width - item.x - 18),
+        ...words(item, wide ? room : width - item.x - 18),
       ]),
     ],
     table: {

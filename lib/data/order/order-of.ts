@@ -1,0 +1,58 @@
+import { TypeLetter } from "@/lib/domain/evidence/schema";
+import type {
+  DecisionRuleKind,
+  Protection,
+  TemperatureUnit,
+  ToleranceChoice,
+} from "@/lib/domain/order/labels";
+import type { OrderState } from "@/lib/domain/order/transitions";
+import type { Order, OrderLine } from "@/lib/domain/order/types";
+import type { SensorState } from "@/lib/domain/sensor/transitions";
+import type { Prisma } from "@/lib/generated/prisma/client";
+
+/** What is read with an order, in the order in which it is shown. */
+export const orderParts = {
+  lines: {
+    orderBy: { position: "asc" },
+    include: {
+      setpoints: { orderBy: { position: "asc" } },
+      sensors: { orderBy: { tag: "asc" }, select: { id: true, tag: true, serial: true, state: true } },
+    },
+  },
+} as const satisfies Prisma.OrderInclude;
+
+export type OrderRow = Prisma.OrderGetPayload<{ include: typeof orderParts }>;
+
+/** The words are closed lists in the database too (CHECK constraints), so they are named, not judged, here. */
+const lineOf = (row: OrderRow["lines"][number]): OrderLine => ({
+  id: row.id,
+  position: row.position,
+  typeLetter: TypeLetter.parse(row.typeLetter),
+  construction: row.construction,
+  protection: row.protection as Protection,
+  quantity: row.quantity,
+  temperatureUnit: row.temperatureUnit as TemperatureUnit,
+  setpoints: row.setpoints.map(({ typed, celsius }) => ({ typed, celsius })),
+  tolerance: (row.toleranceClass ?? "none") as ToleranceChoice,
+  sensors: row.sensors.map((sensor) => ({ ...sensor, state: sensor.state as SensorState })),
+});
+
+export const orderOf = (row: OrderRow): Order => ({
+  id: row.id,
+  number: row.number,
+  customerId: row.customerId,
+  purchaseOrder: row.purchaseOrder,
+  state: row.state as OrderState,
+  decisionRule: row.decisionRule as DecisionRuleKind,
+  guardBandRatio: row.guardBandRatio,
+  decisionRuleAgreedBy: row.decisionRuleAgreedBy,
+  decisionRuleAgreedOn: row.decisionRuleAgreedOn?.toISOString().slice(0, 10) ?? null,
+  uncertaintyDigits: row.uncertaintyDigits,
+  note: row.note,
+  recordedById: row.recordedById,
+  recordedAt: row.recordedAt,
+  acceptedById: row.acceptedById,
+  acceptedAt: row.acceptedAt,
+  version: row.version,
+  lines: row.lines.map(lineOf),
+});

@@ -1,0 +1,83 @@
+import { toleranceStandard } from "@/lib/domain/order/labels";
+import type { OrderDraft, OrderLineDraft } from "@/lib/domain/order/schema";
+import type { Tx } from "../in-scope";
+import { demandSaved } from "../versioned";
+
+const termsOf = (draft: OrderDraft) => ({
+  purchaseOrder: draft.purchaseOrder || null,
+  decisionRule: draft.decisionRule,
+  guardBandRatio: draft.decisionRule === "guarded" ? draft.guardBandRatio : null,
+  decisionRuleAgreedBy: draft.decisionRuleAgreedBy || null,
+  decisionRuleAgreedOn: draft.decisionRuleAgreedOn ? new Date(draft.decisionRuleAgreedOn) : null,
+  uncertaintyDigits: draft.uncertaintyDigits,
+  note: draft.note,
+});
+
+const insertLines = async (
+  tx: Tx,
+  orderId: string,
+  customerId: string,
+  lines: readonly OrderLineDraft[],
+): Promise<void> => {
+  for (const [index, line] of lines.entries()) {
+    const { id } = await tx.orderLine.create({
+      data: {
+        orderId,
+        customerId,
+        position: index + 1,
+        typeLetter: line.typeLetter,
+        construction: line.construction,
+        protection: line.protection,
+        quantity: line.quantity,
+        toleranceStandard: line.tolerance === "none" ? null : toleranceStandard,
+        toleranceClass: line.tolerance === "none" ? null : line.tolerance,
+        temperatureUnit: line.temperatureUnit,
+      },
+      select: { id: true },
+    });
+    await tx.orderSetpoint.createMany({
+      data: line.setpoints.map((setpoint, at) => ({
+        ...setpoint,
+        orderLineId: id,
+        customerId,
+        position: at + 1,
+      })),
+    });
+  }
+};
+
+type NewOrder = {
+  readonly number: string;
+  readonly customerId: string;
+  readonly draft: OrderDraft;
+  readonly recordedById: string;
+  readonly recordedAt: Date;
+};
+
+/** Stores a new order with its lines; answers its id. */
+export const insertOrder = async (tx: Tx, order: NewOrder): Promise<string> => {
+  const { number, customerId, draft, recordedById, recordedAt } = order;
+  const { id } = await tx.order.create({
+    data: { ...termsOf(draft), number, customerId, recordedById, recordedAt },
+    select: { id: true },
+  });
+  await insertLines(tx, id, customerId, draft.lines);
+  return id;
+};
+
+/** Terms and lines anew, for an order nobody has accepted: no sensor stands on its lines yet. */
+export const saveAmendedOrder = async (
+  tx: Tx,
+  order: { readonly id: string; readonly customerId: string; readonly version: number },
+  draft: OrderDraft,
+): Promise<void> => {
+  demandSaved(
+    await tx.order.updateMany({
+      where: { id: order.id, version: order.version, state: "recorded" },
+      data: { ...termsOf(draft), version: { increment: 1 } },
+    }),
+  );
+  await tx.orderSetpoint.deleteMany({ where: { line: { orderId: order.id } } });
+  await tx.orderLine.deleteMany({ where: { orderId: order.id } });
+  await insertLines(tx, order.id, order.customerId, draft.lines);
+};

@@ -1,0 +1,123 @@
+import type { TypeLetter } from "../evidence/schema";
+import { ok, type Result, refuse } from "../refusal";
+import type { DecisionRuleKind, TemperatureUnit, ToleranceChoice } from "./labels";
+import { temperatureUnitLabels } from "./labels";
+import type { Setpoint } from "./setpoint";
+import { setpointTolerances } from "./setpoint-tolerances";
+import { canOrderBecome, type OrderState } from "./transitions";
+
+export type ReviewedOrder = {
+  readonly state: OrderState;
+  readonly decisionRule: DecisionRuleKind;
+  readonly decisionRuleAgreedBy: string | null;
+  /** YYYY-MM-DD */
+  readonly decisionRuleAgreedOn: string | null;
+  readonly lines: readonly {
+    readonly position: number;
+    readonly typeLetter: TypeLetter;
+    readonly temperatureUnit: TemperatureUnit;
+    readonly setpoints: readonly Setpoint[];
+    readonly tolerance: ToleranceChoice;
+  }[];
+};
+
+export type FurnaceRange = {
+  readonly name: string;
+  readonly minimumCelsius: number;
+  readonly maximumCelsius: number;
+};
+
+/** missing: the order is not complete; notice: it can be accepted once the customer has been told. */
+export type ReviewFinding = { readonly kind: "missing" | "notice"; readonly message: string };
+
+const missing = (message: string): ReviewFinding => ({ kind: "missing", message });
+const notice = (message: string): ReviewFinding => ({ kind: "notice", message });
+
+const agreementFindings = (order: ReviewedOrder): readonly ReviewFinding[] => {
+  const hasClass = order.lines.some((line) => line.tolerance !== "none");
+  if (order.decisionRule === "none")
+    return hasClass
+      ? [
+          notice(
+            "A tolerance class is named, but no statement of conformity will be made: no decision rule is agreed.",
+          ),
+        ]
+      : [];
+  // ISO/IEC 17025:2017, 7.1.3: specification and decision rule defined, communicated and agreed.
+  return [
+    ...(order.decisionRuleAgreedBy
+      ? []
+      : [missing("The decision rule is not agreed: write who agreed to it for the customer.")]),
+    ...(order.decisionRuleAgreedOn
+      ? []
+      : [missing("The decision rule is not agreed: write the day it was agreed.")]),
+  ];
+};
+
+const furnaceFinding = (
+  line: ReviewedOrder["lines"][number],
+  furnaces: readonly FurnaceRange[],
+): readonly ReviewFinding[] => {
+  const beyond = line.setpoints.filter(
+    ({ celsius }) =>
+      !furnaces.some((furnace) => celsius >= furnace.minimumCelsius && celsius <= furnace.maximumCelsius),
+  );
+  if (beyond.length === 0) return [];
+  const unit = temperatureUnitLabels[line.temperatureUnit];
+  const points = beyond.map(({ typed }) => `${typed} ${unit}`).join(", ");
+  const reach =
+    furnaces.length === 0
+      ? "no furnace is recorded yet"
+      : `the furnaces reach ${furnaces.map((f) => `${f.minimumCelsius} to ${f.maximumCelsius} °C (${f.name})`).join(", ")}`;
+  return [notice(`Line ${line.position}: ${points} cannot be reached here; ${reach}.`)];
+};
+
+const lineFindings = (
+  line: ReviewedOrder["lines"][number],
+  furnaces: readonly FurnaceRange[],
+): readonly ReviewFinding[] => {
+  if (line.setpoints.length === 0) return [missing(`Line ${line.position} has no setpoints yet.`)];
+  const undefinedAt = setpointTolerances(line).filter((point) => point.state === "not-defined");
+  return [
+    ...furnaceFinding(line, furnaces),
+    ...(undefinedAt.length === 0
+      ? []
+      : [
+          notice(
+            `Line ${line.position}: class ${line.tolerance} of type ${line.typeLetter} has no tolerance defined at ${undefinedAt.map((point) => point.setpoint).join(", ")}; nothing can be stated there.`,
+          ),
+        ]),
+  ];
+};
+
+/** What a person who accepts the order must see first (ISO/IEC 17025:2017, 7.1.1 to 7.1.5). */
+export const reviewOrder = (
+  order: ReviewedOrder,
+  furnaces: readonly FurnaceRange[],
+): readonly ReviewFinding[] => [
+  ...agreementFindings(order),
+  ...order.lines.flatMap((line) => lineFindings(line, furnaces)),
+];
+
+/** Only a complete order is accepted, and only with nothing in it the customer has not heard of (7.1.4). */
+export const decideAcceptance = (
+  order: ReviewedOrder,
+  furnaces: readonly FurnaceRange[],
+  toldCustomer: boolean,
+): Result<{ readonly told: readonly string[] }> => {
+  if (!canOrderBecome(order.state, "accepted"))
+    return refuse("wrong-state", `This order is ${order.state}; only a recorded order can be accepted.`);
+  const findings = reviewOrder(order, furnaces);
+  const gaps = findings.filter((finding) => finding.kind === "missing");
+  if (gaps.length > 0)
+    return refuse(
+      "rule",
+      `The order is not complete. ${gaps.map((gap) => gap.message).join(" ")} Amend it, then accept.`,
+    );
+  const told = findings.map((finding) => finding.message);
+  if (told.length > 0 && !toldCustomer)
+    return refuse("rule", "The customer has to hear of what is listed above first. Nothing was changed.", {
+      toldCustomer: "Tick this once the customer has been told and agrees.",
+    });
+  return ok({ told });
+};

@@ -1,0 +1,117 @@
+import { z } from "zod";
+import { TypeLetter } from "../evidence/schema";
+import { decimalNumber, optionalDay, optionalDecimal, optionalText, wholeNumber } from "./field";
+import { decisionRules, protections, temperatureUnits, toleranceChoices } from "./labels";
+import { lineProblems } from "./line-problems";
+import { readSetpoints } from "./setpoint";
+
+/** One line as the front desk fills it in: some number of like sensors, and where each is to be calibrated. */
+export const OrderLineInput = z
+  .object({
+    typeLetter: z.enum(TypeLetter.options, "Choose the type letter."),
+    construction: z
+      .string()
+      .trim()
+      .min(1, "Describe the sensor: sheath, diameter, length, how it ends.")
+      .max(300, "At most 300 characters."),
+    protection: z.enum(protections, "Choose what surrounds the wires."),
+    quantity: wholeNumber(1, 200, "Write how many sensors: a whole number from 1 to 200."),
+    temperatureUnit: z.enum(temperatureUnits, "Choose °C or °F.").default("C"),
+    /** May be empty until the order is accepted. */
+    setpoints: z
+      .string()
+      .trim()
+      .max(600, "At most 600 characters.")
+      .default("")
+      .superRefine((text, context) => {
+        // The unit does not matter for how it is written, so this speaks even while other fields are wrong.
+        const read = readSetpoints(text, "C");
+        if (!read.ok) context.addIssue(read.message);
+      }),
+    tolerance: z.enum(toleranceChoices, "Choose a class, or no class.").default("none"),
+  })
+  .transform((line, context) => {
+    const read = readSetpoints(line.setpoints, line.temperatureUnit);
+    if (!read.ok) {
+      context.addIssue({ code: "custom", path: ["setpoints"], message: read.message });
+      return z.NEVER;
+    }
+    const whole = { ...line, setpoints: read.setpoints };
+    for (const { field, message } of lineProblems(whole))
+      context.addIssue({ code: "custom", path: [field], message });
+    return whole;
+  });
+export type OrderLineDraft = z.output<typeof OrderLineInput>;
+
+/** What an order says, apart from whose it is. */
+const terms = {
+  purchaseOrder: optionalText(80),
+  decisionRule: z.enum(decisionRules, "Choose a decision rule, or no statement.").default("none"),
+  guardBandRatio: optionalDecimal(0, 3, "Write the guard band as a multiple of U, from 0 to 3, e.g. 1."),
+  decisionRuleAgreedBy: optionalText(120),
+  decisionRuleAgreedOn: optionalDay,
+  uncertaintyDigits: decimalNumber(1, 2, "One or two digits.").default(2),
+  note: optionalText(2000),
+  lines: z.array(OrderLineInput).min(1, "An order has at least one line.").max(50, "At most 50 lines."),
+};
+
+type Terms = z.output<z.ZodObject<typeof terms>>;
+
+const checkTerms = (order: Terms, context: z.RefinementCtx): void => {
+  const say = (field: keyof Terms, message: string) =>
+    context.addIssue({ code: "custom", path: [field], message });
+  if (order.decisionRule === "guarded" && order.guardBandRatio === null)
+    say("guardBandRatio", "A guarded rule needs its guard band as a multiple of U, e.g. 1.");
+  if (order.decisionRule !== "none" && order.lines.every((line) => line.tolerance === "none"))
+    say(
+      "decisionRule",
+      "No line asks for a tolerance class, so there is nothing to state. Choose a class on a line, or no statement.",
+    );
+  if (
+    order.decisionRule === "none" &&
+    (order.decisionRuleAgreedBy !== "" || order.decisionRuleAgreedOn !== "")
+  )
+    say(
+      "decisionRule",
+      "An agreement is named, but no rule. Choose the rule that was agreed, or empty the agreement.",
+    );
+};
+
+const OrderTerms = z.object(terms);
+
+export const RecordOrderInput = OrderTerms.extend({
+  customerId: z.uuid("Choose the customer."),
+}).superRefine(checkTerms);
+export type OrderDraft = Terms;
+
+export const AmendOrderInput = OrderTerms.extend({
+  number: z.string(),
+  version: wholeNumber(1, 1_000_000, "The form has lost its version. Reload the page."),
+}).superRefine(checkTerms);
+
+const ticked = (message: string) =>
+  z
+    .union([z.boolean(), z.literal("on")])
+    .default(false)
+    .transform((value) => value === true || value === "on")
+    .refine((value) => value, message)
+    .transform(() => true as const);
+
+/** Contract review: ISO/IEC 17025:2017, 7.1.1 a to d, each answered by the person who accepts. */
+export const AcceptOrderInput = z.object({
+  number: z.string(),
+  version: wholeNumber(1, 1_000_000, "The form has lost its version. Reload the page."),
+  requirementsUnderstood: ticked("Tick this once what the customer requires is defined and understood."),
+  capabilityAndResources: ticked("Tick this once the laboratory has the capability and the resources."),
+  externalProviders: z.enum(["none", "approved"], "Say whether work goes to an external provider."),
+  methodSuitable: ticked("Tick this once the method suits what the customer requires."),
+  toldCustomer: z
+    .union([z.boolean(), z.literal("on")])
+    .default(false)
+    .transform((value) => value !== false),
+});
+
+export const CancelOrderInput = z.object({
+  number: z.string(),
+  reason: z.string().trim().min(3, "Say why, in a few words.").max(400, "At most 400 characters."),
+});

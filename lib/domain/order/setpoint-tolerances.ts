@@ -1,0 +1,41 @@
+import { tolerance } from "@/lib/metrology/conformity/tolerance";
+import { roundHalfEven } from "@/lib/metrology/number/decimal";
+import { typeset } from "@/lib/metrology/reporting/typeset";
+import type { TypeLetter } from "../evidence/schema";
+import { type TemperatureUnit, type ToleranceChoice, temperatureUnitLabels } from "./labels";
+import type { Setpoint } from "./setpoint";
+
+export type SetpointTolerance = {
+  /** "600 °F". */
+  readonly setpoint: string;
+  /** The same in °C, where it was ordered in °F: "315.556 °C"; otherwise null. */
+  readonly celsius: string | null;
+  /** "± 4.00 °C"; "no tolerance defined"; "" without a class. */
+  readonly tolerance: string;
+  readonly state: "defined" | "not-defined" | "no-class";
+  /** Why none is defined there. */
+  readonly reason: string;
+};
+
+type Line = {
+  readonly typeLetter: TypeLetter;
+  readonly temperatureUnit: TemperatureUnit;
+  readonly setpoints: readonly Setpoint[];
+  readonly tolerance: ToleranceChoice;
+};
+
+/** What a line's class says at each of its setpoints, in the customer's unit (a difference of 1 °C is 1.8 °F). */
+export const setpointTolerances = (line: Line): readonly SetpointTolerance[] =>
+  line.setpoints.map((setpoint) => {
+    const unit = temperatureUnitLabels[line.temperatureUnit];
+    const base = {
+      setpoint: `${typeset(setpoint.typed.replace(/^\+/, ""))} ${unit}`,
+      celsius: line.temperatureUnit === "F" ? `${typeset(roundHalfEven(setpoint.celsius, 3))} °C` : null,
+    };
+    if (line.tolerance === "none") return { ...base, tolerance: "", state: "no-class", reason: "" };
+    const found = tolerance(line.typeLetter, line.tolerance, setpoint.celsius);
+    if (found.kind === "not-defined")
+      return { ...base, tolerance: "no tolerance defined", state: "not-defined", reason: found.reason };
+    const size = line.temperatureUnit === "F" ? found.celsius * 1.8 : found.celsius;
+    return { ...base, tolerance: `± ${roundHalfEven(size, 2)} ${unit}`, state: "defined", reason: "" };
+  });

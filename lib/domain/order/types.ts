@@ -1,0 +1,44 @@
+import type { TypeLetter } from "../evidence/schema";
+import type { SensorState } from "../sensor/transitions";
+import type { DecisionRuleKind, Protection, TemperatureUnit, ToleranceChoice } from "./labels";
+import type { Setpoint } from "./setpoint";
+import type { OrderState } from "./transitions";
+
+export type OrderLine = {
+  readonly id: string;
+  readonly position: number;
+  readonly typeLetter: TypeLetter;
+  readonly construction: string;
+  readonly protection: Protection;
+  readonly quantity: number;
+  readonly temperatureUnit: TemperatureUnit;
+  readonly setpoints: readonly Setpoint[];
+  readonly tolerance: ToleranceChoice;
+  readonly sensors: readonly {
+    readonly id: string;
+    readonly tag: string;
+    readonly serial: string;
+    readonly state: SensorState;
+  }[];
+};
+
+export type Order = {
+  readonly id: string;
+  readonly number: string;
+  readonly customerId: string;
+  readonly purchaseOrder: string | null;
+  readonly state: OrderState;
+  readonly decisionRule: DecisionRuleKind;
+  readonly guardBandRatio: number | null;
+  readonly decisionRuleAgreedBy: string | null;
+  /** YYYY-MM-DD */
+  readonly decisionRuleAgreedOn: string | null;
+  readonly uncertaintyDigits: number;
+  readonly note: string;
+  readonly recordedById: string;
+  readonly recordedAt: Date;
+  readonly acceptedById: string | null;
+  readonly acceptedAt: Date | null;
+  readonly version: number;
+  readonly lines: readonly OrderLine[];
+};

@@ -1,0 +1,40 @@
+export type PastedSerial = { readonly line: number; readonly serial: string };
+
+export type SerialsRead =
+  | { readonly ok: true; readonly serials: readonly PastedSerial[] }
+  | { readonly ok: false; readonly message: string };
+
+// Control characters come along when cells are copied; they would make two serials that look alike differ.
+const tidy = (text: string): string =>
+  text
+    .replace(/[\p{Cc}\p{Cf}]/gu, " ")
+    .replace(/\s+/g, " ")
+    .trim();
+
+/** Serial numbers are compared as people read them: without case. */
+export const serialKey = (serial: string): string => serial.toLowerCase();
+
+/** One serial a line, as pasted; empty lines are passed over, but counted, so that the message fits what is seen. */
+export const readSerials = (text: string): SerialsRead => {
+  const serials = text
+    .split(/\r\n|\r|\n/)
+    .map((raw, index) => ({ line: index + 1, serial: tidy(raw) }))
+    .filter(({ serial }) => serial !== "");
+  if (serials.length === 0)
+    return { ok: false, message: "Write or paste at least one serial number, one per line." };
+  const long = serials.find(({ serial }) => serial.length > 120);
+  if (long) return { ok: false, message: `Line ${long.line} is longer than 120 characters.` };
+  const first = new Map<string, PastedSerial>();
+  const twice: string[] = [];
+  for (const pasted of serials) {
+    const before = first.get(serialKey(pasted.serial));
+    if (before) twice.push(`line ${pasted.line} repeats “${pasted.serial}” of line ${before.line}`);
+    else first.set(serialKey(pasted.serial), pasted);
+  }
+  if (twice.length > 0)
+    return {
+      ok: false,
+      message: `The same serial stands here twice: ${twice.join("; ")}. Take one of each out.`,
+    };
+  return { ok: true, serials };
+};

@@ -1,0 +1,35 @@
+import { completeFinishedOrder } from "@/lib/data/order/complete-finished-order";
+import { findSensor } from "@/lib/data/sensor/load-sensor";
+import { setSensorState } from "@/lib/data/sensor/set-state";
+import { eventOf } from "@/lib/domain/audit/define-event";
+import { demand, Refused } from "@/lib/domain/refusal";
+import { sensorEvents } from "@/lib/domain/sensor/events";
+import { decideCollection } from "@/lib/domain/sensor/rules";
+import { CollectSensorInput } from "@/lib/domain/sensor/schema";
+import { defineOperation } from "../operation";
+
+/** Hands a sensor back: with its certificate, or without one and with a reason. */
+export const collectSensor = defineOperation({
+  name: "sensor.collect",
+  permission: "sensor.release",
+  input: CollectSensorInput,
+  perform: async ({ tx }, input) => {
+    const sensor = await findSensor(tx, input.tag);
+    if (!sensor)
+      throw new Refused({ code: "not-found", message: "This sensor is not here. Nothing was changed." });
+    const { from, withoutCertificate } = demand(decideCollection(sensor.state, input.reason));
+    await setSensorState(tx, [sensor.id], [from], "collected");
+    const { tag, orderNumber } = sensor;
+    const event = eventOf(sensorEvents.collected, sensor.id, {
+      tag,
+      orderNumber,
+      handedOver: input.handedOver,
+      withoutCertificate,
+      reason: input.reason,
+    });
+    return {
+      value: { tag, orderNumber },
+      events: [event, ...(await completeFinishedOrder(tx, orderNumber))],
+    };
+  },
+});

@@ -1,6 +1,6 @@
 import type { DecisionRule } from "../evidence/schema";
 import { ok, type Result, refuse } from "../refusal";
-import { composeRows, missingSetpoints } from "./compose-rows";
+import { composeRows, missingSetpoints, statesConformity } from "./compose-rows";
 import { CertificateContent, type CertificateStandard } from "./content";
 import { protectionLabels } from "./labels";
 import type { CertificateIssue, CertificateParts } from "./parts";
@@ -56,7 +56,7 @@ const deviations = (parts: CertificateParts): string[] => [
 /** 7.8.6.2: which results, which specification, which rule; null where no statement was agreed. */
 const conformity = (order: CertificateParts["order"]): CertificateContent["conformity"] => {
   const text = texts.decisionRuleText(order.decisionRule);
-  if (!text || !order.toleranceStandard) return null;
+  if (!text || !statesConformity(order)) return null;
   return {
     specification: `${order.toleranceStandard}, tolerance class ${order.toleranceClass}; stated for each row of the results that shows a tolerance`,
     rule: text.rule,
@@ -96,7 +96,7 @@ const isInDate = (standard: CertificateStandard, run: CertificateParts["run"]): 
 
 /** Reasons why no certificate can be composed, whoever would sign it. */
 const obstacle = (parts: CertificateParts): string | null => {
-  if (!sameRule(parts.order.decisionRule, parts.evaluation.decisionRule))
+  if (statesConformity(parts.order) && !sameRule(parts.order.decisionRule, parts.evaluation.decisionRule))
     return "The run was evaluated with another decision rule than the one agreed in the order. Return it and evaluate again.";
   if (parts.order.uncertaintyDigits !== parts.evaluation.uncertaintyDigits)
     return "The run was evaluated with another number of digits of U than the order asks for. Return it and evaluate again.";

@@ -15,6 +15,10 @@ const setpointText = (order: CertificateParts["order"], celsius: number): string
   return ordered ? `${ordered.typed} °${order.temperatureUnit}` : `${plainCelsius(celsius)} °C`;
 };
 
+/** 7.1.3: a statement of conformity only where the customer asked for one and a rule was agreed. */
+export const statesConformity = (order: CertificateParts["order"]): boolean =>
+  order.decisionRule.kind !== "none" && order.toleranceStandard !== "";
+
 const noStatement = { state: "no-statement", tolerance: "", probability: "" } as const;
 const blank = {
   referenceCelsius: "",
@@ -40,6 +44,7 @@ const composeRow = (order: CertificateParts["order"], point: EvaluatedPoint): Ce
       remark: point.reason,
     };
   const { degreesOfFreedom: _, ...printed } = point.printed;
+  const stated = statesConformity(order);
   return {
     state: "measured",
     setpoint,
@@ -48,13 +53,15 @@ const composeRow = (order: CertificateParts["order"], point: EvaluatedPoint): Ce
       celsius: point.nominalCelsius,
       errorCelsius: point.errorCelsius,
       expandedCelsius: point.expandedCelsius,
-      toleranceCelsius: point.conformity.tolerance?.celsius ?? null,
+      toleranceCelsius: stated ? (point.conformity.tolerance?.celsius ?? null) : null,
     },
-    conformity: {
-      state: point.conformity.state,
-      tolerance: point.conformity.printed.tolerance ?? "",
-      probability: point.conformity.printed.probability ?? "",
-    },
+    conformity: stated
+      ? {
+          state: point.conformity.state,
+          tolerance: point.conformity.printed.tolerance ?? "",
+          probability: point.conformity.printed.probability ?? "",
+        }
+      : noStatement,
     remark: orderedSetpoint(order, point.nominalCelsius) ? "" : "Measured in addition to the order.",
   };
 };

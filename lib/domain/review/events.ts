@@ -9,6 +9,18 @@ export const reviewEvents = {
     payload: z.strictObject({ run: z.string(), evaluation: z.number().int(), reason: z.string() }),
     sentence: (p) => `returned run ${p.run} (evaluation ${p.evaluation}): ${p.reason}`,
   }),
+  closed: defineEvent({
+    action: "review.closed",
+    entityKind: "run",
+    payload: z.strictObject({
+      run: z.string(),
+      certificates: z.number().int().positive(),
+      /** Sensors without any result, put back to be calibrated again. */
+      putBack: z.array(z.string()),
+    }),
+    sentence: (p) =>
+      `closed the review of run ${p.run}, ${p.certificates} certificates signed off${p.putBack.length > 0 ? `; put back: ${p.putBack.join(", ")}` : ""}`,
+  }),
   secondLookRecorded: defineEvent({
     action: "review.second-look-recorded",
     entityKind: "certificate",

@@ -1,0 +1,132 @@
+import type { CertificateStandard } from "@/lib/domain/certificate/content";
+import type { CertificateParts } from "@/lib/domain/certificate/parts";
+import type { DecisionRule } from "@/lib/domain/evidence/schema";
+import { ok, type Result, refuse } from "@/lib/domain/refusal";
+import type { ReviewRun, ReviewSensor } from "../review/load-review-run";
+import { certificateStandards } from "./certificate-standards";
+
+/** Days are days in UTC everywhere. */
+const day = (moment: Date): string => moment.toISOString().slice(0, 10);
+
+const lines = (text: string): string[] =>
+  text
+    .split("\n")
+    .map((line) => line.trim())
+    .filter((line) => line !== "");
+
+const decisionRuleOf = (order: ReviewSensor["line"]["order"]): DecisionRule => {
+  if (order.decisionRule === "simple") return { kind: "simple" };
+  if (order.decisionRule === "guarded")
+    return { kind: "guarded", guardBandRatio: order.guardBandRatio ?? Number.NaN };
+  return { kind: "none" };
+};
+
+const orderPart = ({ line }: ReviewSensor): CertificateParts["order"] => ({
+  number: line.order.number,
+  purchaseOrder: line.order.purchaseOrder ?? "",
+  decisionRule: decisionRuleOf(line.order),
+  agreedBy: line.order.decisionRuleAgreedBy ?? "",
+  agreedOn: line.order.decisionRuleAgreedOn ? day(line.order.decisionRuleAgreedOn) : "",
+  uncertaintyDigits: line.order.uncertaintyDigits,
+  toleranceStandard: line.toleranceStandard ?? "",
+  toleranceClass: line.toleranceClass ?? "",
+  temperatureUnit: line.temperatureUnit === "F" ? "F" : "C",
+  setpoints: line.setpoints.map(({ typed, celsius }) => ({ typed, celsius })),
+});
+
+const intakePart = (intake: NonNullable<ReviewSensor["intake"]>): CertificateParts["intake"] => ({
+  receivedOn: day(intake.receivedOn),
+  condition: intake.condition,
+  conditionNote: intake.conditionNote,
+  loopResistanceOhm: intake.loopResistanceOhm,
+  insulationMegaohm: intake.insulationMegaohm,
+  polarity: intake.polarity,
+  typeCheck: intake.typeCheck,
+});
+
+/** First reading to the end of the last accepted window. */
+const performed = ({ run, windows }: ReviewRun): { performedFrom: string; performedTo: string } => {
+  const start = run.startedAt ?? run.createdAt;
+  const seconds = Math.max(0, ...windows.map((window) => window.toSeconds));
+  return { performedFrom: day(start), performedTo: day(new Date(start.getTime() + seconds * 1000)) };
+};
+
+const runPart = (review: ReviewRun, place: ReviewRun["run"]["places"][number]): CertificateParts["run"] => {
+  const { run, configuration } = review;
+  const characterisation = review.evaluation?.head.configuration.characterisation;
+  return {
+    number: run.number,
+    furnace: `${configuration.furnace.tag} ${configuration.furnace.name}`.trim(),
+    configuration: configuration.name,
+    characterisation: characterisation?.statement ?? "",
+    place: place.place,
+    immersionMillimetre: place.immersionMillimetre,
+    junctionCelsius: place.junctionCelsius,
+    ...performed(review),
+    performedBy: review.names.get(run.performerId) ?? "",
+    hasTypedReadings: review.blocks.some((block) => block.source === "typed"),
+    tipCheckRiseMicrovolt:
+      review.tipChecks.find((check) => check.loadPlaceId === place.id)?.riseMicrovolt ?? null,
+  };
+};
+
+const standardsOf = (
+  review: ReviewRun,
+  place: ReviewRun["run"]["places"][number],
+): readonly CertificateStandard[] => {
+  const tagOf = (id: string) => review.standards.find((equipment) => equipment.id === id)?.tag;
+  const junctions = review.run.places
+    .filter((other) => other.id === place.id || other.kind === "reference")
+    .flatMap((other) => tagOf(other.junctionId) ?? []);
+  return review.evaluation
+    ? certificateStandards(review.evaluation.head, review.standards, new Set(junctions))
+    : [];
+};
+
+/** What the certificate of one sensor of a run is composed from. */
+export const certificateParts = (review: ReviewRun, sensorId: string): Result<CertificateParts> => {
+  const { evaluation, laboratory } = review;
+  const sensor = review.sensors.find((candidate) => candidate.id === sensorId);
+  const place = review.run.places.find((candidate) => candidate.sensorId === sensorId);
+  if (!sensor || !place) return refuse("not-found", "This sensor is not in this run.");
+  if (!evaluation) return refuse("wrong-state", "This run has not been evaluated.");
+  if (!sensor.intake) return refuse("rule", `${sensor.tag} was never taken in.`);
+  const { customer } = sensor.line.order;
+  const position = new Map(review.run.setpoints.map((setpoint) => [setpoint.id, setpoint.position]));
+  return ok({
+    laboratory: {
+      name: laboratory.name,
+      addressLines: lines(laboratory.addressLines),
+      contact: laboratory.contact,
+      accreditation: laboratory.accreditationText,
+      demonstration: laboratory.isDemo,
+    },
+    customer: {
+      name: customer.name,
+      addressLines: lines(customer.addressLines),
+      contact: `${customer.contactName}, ${customer.email}`,
+    },
+    order: orderPart(sensor),
+    sensor: {
+      tag: sensor.tag,
+      serial: sensor.serial,
+      typeLetter: sensor.typeLetter,
+      construction: sensor.construction,
+      protection: sensor.protection,
+    },
+    intake: intakePart(sensor.intake),
+    run: runPart(review, place),
+    evaluation: {
+      sequence: evaluation.sequence,
+      engineVersion: evaluation.engineVersion,
+      inputsDigest: Buffer.from(evaluation.inputsDigest).toString("hex"),
+      decisionRule: evaluation.head.decisionRule,
+      uncertaintyDigits: evaluation.head.rounding.uncertaintyDigits,
+    },
+    points: evaluation.results
+      .filter((result) => result.sensorId === sensorId)
+      .sort((left, right) => (position.get(left.setpointId) ?? 0) - (position.get(right.setpointId) ?? 0))
+      .map((result) => result.point),
+    standards: standardsOf(review, place),
+  });
+};

@@ -1,0 +1,72 @@
+import { type AuditEvent, eventOf } from "@/lib/domain/audit/define-event";
+import { orderEvents } from "@/lib/domain/order/events";
+import { isOrderFinished } from "@/lib/domain/order/transitions";
+import { reviewEvents } from "@/lib/domain/review/events";
+import { isSensorState } from "@/lib/domain/sensor/transitions";
+import type { Tx } from "../in-scope";
+import { setSensorState } from "../sensor/set-state";
+import type { ReviewRun } from "./load-review-run";
+
+/** When the last certifiable sensor is signed off: the run is closed, and sensors without any result are put back. */
+const closeRun = async (tx: Tx, review: ReviewRun, signedNow: readonly string[]): Promise<AuditEvent[]> => {
+  const signed = new Set([...signedNow, ...review.certificates.map(({ sensorId }) => sensorId)]);
+  const measured = new Set(
+    review.evaluation?.results.filter(({ state }) => state === "measured").map(({ sensorId }) => sensorId),
+  );
+  if ([...measured].some((sensorId) => !signed.has(sensorId))) return [];
+  const putBack = review.sensors.filter(({ id, state }) => state === "in-review" && !measured.has(id));
+  if (putBack.length > 0)
+    await setSensorState(
+      tx,
+      putBack.map(({ id }) => id),
+      ["in-review"],
+      "received",
+    );
+  await tx.run.update({
+    where: { id: review.run.id },
+    data: { state: "signed-off", version: { increment: 1 } },
+  });
+  return [
+    eventOf(reviewEvents.closed, review.run.id, {
+      run: review.run.number,
+      certificates: signed.size,
+      putBack: putBack.map(({ tag }) => tag),
+    }),
+  ];
+};
+
+/** Orders whose last sensor was just issued are complete. */
+const completeOrders = async (
+  tx: Tx,
+  review: ReviewRun,
+  signedNow: readonly string[],
+): Promise<AuditEvent[]> => {
+  const orderIds = new Set(
+    review.sensors.filter(({ id }) => signedNow.includes(id)).map(({ line }) => line.order.id),
+  );
+  const events: AuditEvent[] = [];
+  for (const id of orderIds) {
+    const order = await tx.order.findUniqueOrThrow({
+      where: { id },
+      include: { lines: { include: { sensors: { select: { state: true } } } } },
+    });
+    const quantity = order.lines.reduce((sum, line) => sum + line.quantity, 0);
+    const states = order.lines
+      .flatMap((line) => line.sensors.map(({ state }) => state))
+      .filter(isSensorState);
+    if (order.state !== "accepted" || !isOrderFinished(quantity, states)) continue;
+    await tx.order.update({ where: { id }, data: { state: "completed", version: { increment: 1 } } });
+    events.push(eventOf(orderEvents.completed, id, { number: order.number, sensors: states.length }));
+  }
+  return events;
+};
+
+/** What follows from a sign-off for the run and its orders; the events say so. */
+export const closeReview = async (
+  tx: Tx,
+  review: ReviewRun,
+  signedNow: readonly string[],
+): Promise<readonly AuditEvent[]> => [
+  ...(await closeRun(tx, review, signedNow)),
+  ...(await completeOrders(tx, review, signedNow)),
+];

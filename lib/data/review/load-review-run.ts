@@ -1,0 +1,110 @@
+import type { EvaluatedPoint, EvidenceFinding } from "@/lib/domain/evidence/evaluation";
+import { readEvidenceHead } from "@/lib/domain/review/evidence-head";
+import type { Tx } from "../in-scope";
+import { loadPeopleNames } from "./load-people-names";
+import { loadRunStandards } from "./load-run-standards";
+
+const lastPer = <T>(rows: readonly T[], key: (row: T) => string): T[] => [
+  ...new Map(rows.map((row) => [key(row), row])).values(),
+];
+
+const loadRun = (tx: Tx, runId: string) =>
+  tx.run.findUnique({
+    where: { id: runId },
+    include: { setpoints: { orderBy: { position: "asc" } }, places: { orderBy: { place: "asc" } } },
+  });
+
+const loadEvaluation = async (tx: Tx, runId: string) => {
+  const row = await tx.evaluation.findFirst({
+    where: { runId },
+    orderBy: { sequence: "desc" },
+    include: { results: true },
+  });
+  if (!row) return null;
+  const { results, evidence, findings, ...rest } = row;
+  return {
+    ...rest,
+    head: readEvidenceHead(evidence),
+    findings: JSON.parse(findings) as EvidenceFinding[],
+    results: results.map(({ point, ...result }) => ({
+      ...result,
+      point: JSON.parse(point) as EvaluatedPoint,
+    })),
+  };
+};
+
+const loadSensors = (tx: Tx, ids: readonly string[]) =>
+  tx.sensor.findMany({
+    where: { id: { in: [...ids] } },
+    include: {
+      intake: true,
+      line: {
+        include: {
+          setpoints: { orderBy: { position: "asc" } },
+          order: { include: { customer: true } },
+        },
+      },
+    },
+    orderBy: { tag: "asc" },
+  });
+
+/** Everything the review of a run rests on, but its readings. Null where there is no such run. */
+export const loadReviewRun = async (tx: Tx, runId: string) => {
+  const run = await loadRun(tx, runId);
+  if (!run) return null;
+  const { configurationId } = run;
+  const configuration = await tx.furnaceConfiguration.findUniqueOrThrow({
+    where: { id: configurationId },
+    include: { furnace: true },
+  });
+  const evaluation = await loadEvaluation(tx, runId);
+  const sensors = await loadSensors(
+    tx,
+    run.places.flatMap((place) => place.sensorId ?? []),
+  );
+  const windows = await tx.stabilityWindow.findMany({ where: { runId }, orderBy: { id: "asc" } });
+  const tipChecks = await tx.tipCheck.findMany({ where: { runId }, orderBy: { id: "asc" } });
+  const blocks = await tx.scanBlock.findMany({
+    where: { runId },
+    orderBy: { sequence: "asc" },
+    select: { sequence: true, source: true, fileName: true, receivedById: true, receivedAt: true },
+  });
+  const decisions = await tx.reviewDecision.findMany({ where: { runId }, orderBy: { id: "asc" } });
+  const certificates = await tx.certificate.findMany({
+    where: { runId },
+    select: { id: true, number: true, sensorId: true, token: true, signedById: true, signedAt: true },
+  });
+  const standards = await loadRunStandards(tx, run);
+  const laboratory = await tx.laboratory.findFirstOrThrow();
+  const performerIds = [
+    ...new Set([
+      run.performerId,
+      ...(evaluation ? [evaluation.evaluatedById] : []),
+      ...blocks.map((block) => block.receivedById),
+      ...windows.map((window) => window.acceptedById),
+      ...tipChecks.map((check) => check.checkedById),
+    ]),
+  ];
+  const names = await loadPeopleNames(tx, [
+    ...performerIds,
+    ...decisions.map((decision) => decision.decidedById),
+  ]);
+  return {
+    run,
+    configuration,
+    evaluation,
+    sensors,
+    windows: lastPer(windows, (window) => window.setpointId),
+    tipChecks: lastPer(tipChecks, (check) => check.loadPlaceId),
+    blocks,
+    decisions,
+    certificates,
+    standards,
+    laboratory,
+    performerIds,
+    names,
+  };
+};
+
+export type ReviewRun = NonNullable<Awaited<ReturnType<typeof loadReviewRun>>>;
+export type ReviewSensor = ReviewRun["sensors"][number];

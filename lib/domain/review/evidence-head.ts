@@ -1,0 +1,24 @@
+import { z } from "zod";
+import {
+  ConfigurationEvidence,
+  DecisionRule,
+  JunctionEvidence,
+  ReferenceEvidence,
+  ScannerEvidence,
+  VoltmeterEvidence,
+} from "../evidence/schema";
+
+/** What the signatory and the certificate need of an evaluation's evidence; the readings are not in it. */
+export const EvidenceHead = z.object({
+  configuration: ConfigurationEvidence,
+  references: z.array(ReferenceEvidence).min(1),
+  voltmeter: VoltmeterEvidence,
+  scanner: ScannerEvidence,
+  junctions: z.array(JunctionEvidence).min(1),
+  decisionRule: DecisionRule,
+  rounding: z.object({ uncertaintyDigits: z.union([z.literal(1), z.literal(2)]) }),
+});
+export type EvidenceHead = z.infer<typeof EvidenceHead>;
+
+/** The stored text was judged when it was written, so a misfit is a defect and throws. */
+export const readEvidenceHead = (stored: string): EvidenceHead => EvidenceHead.parse(JSON.parse(stored));

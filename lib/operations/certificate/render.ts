@@ -1,0 +1,76 @@
+import { createHash } from "node:crypto";
+import { z } from "zod";
+import { inScope } from "@/lib/data/in-scope";
+import { lockRun } from "@/lib/data/sql/lock-run";
+import { renderCertificate } from "@/lib/documents/certificate/render-certificate";
+import { eventOf } from "@/lib/domain/audit/define-event";
+import { CertificateContent } from "@/lib/domain/certificate/content";
+import { certificateEvents } from "@/lib/domain/certificate/events";
+import { demand, Refused, refuse } from "@/lib/domain/refusal";
+import { type Clock, execute } from "../execute";
+import { defineOperation } from "../operation";
+
+export const pdf = "application/pdf";
+/** Named with the bytes it made; raised when the same content could come out as other bytes. */
+export const rendererVersion = "certificate-pdf 1";
+
+/** Stores the rendered bytes beside the certificate, once. */
+export const storeDocument = defineOperation({
+  name: "certificate/render",
+  permission: "system",
+  input: z.strictObject({ certificateId: z.uuid(), bytes: z.instanceof(Uint8Array) }),
+  perform: async ({ now, tx }, input) => {
+    const certificate = await tx.certificate.findUnique({ where: { id: input.certificateId } });
+    if (!certificate) return demand(refuse("not-found", "This certificate is not here."));
+    // Two renderings of one certificate take turns; the second finds the first's bytes.
+    await lockRun(tx, certificate.runId);
+    if ((await tx.certificateFile.count({ where: { certificateId: certificate.id, mediaType: pdf } })) > 0)
+      return demand(refuse("wrong-state", "The document is stored already."));
+    const sha256 = createHash("sha256").update(input.bytes).digest();
+    await tx.certificateFile.create({
+      data: {
+        certificateId: certificate.id,
+        customerId: certificate.customerId,
+        mediaType: pdf,
+        bytes: Uint8Array.from(input.bytes),
+        sha256: Uint8Array.from(sha256),
+        rendererVersion,
+        renderedAt: now,
+      },
+    });
+    return {
+      value: { number: certificate.number },
+      events: [
+        eventOf(certificateEvents.issued, certificate.id, {
+          number: certificate.number,
+          mediaType: pdf,
+          sha256: sha256.toString("hex"),
+          bytes: input.bytes.length,
+          renderer: rendererVersion,
+        }),
+      ],
+    };
+  },
+});
+
+const loadPending = (certificateId: string) =>
+  inScope({ kind: "laboratory" }, (tx) =>
+    tx.certificate.findFirst({
+      where: { id: certificateId, files: { none: { mediaType: pdf } } },
+      select: { content: true },
+    }),
+  );
+
+/** Renders one signed certificate, outside any transaction, and stores it. Safe to call again and from two places. */
+export const renderDocument = async (certificateId: string, clock: Clock): Promise<void> => {
+  const pending = await loadPending(certificateId);
+  if (!pending) return;
+  const content = CertificateContent.parse(JSON.parse(pending.content));
+  const bytes = await renderCertificate(content, { draft: false });
+  try {
+    await execute(storeDocument, { kind: "system", name: "renderer" }, { certificateId, bytes }, clock);
+  } catch (error) {
+    // Somebody else stored it first: the same bytes, from the same content.
+    if (!(error instanceof Refused) || error.refusal.code !== "wrong-state") throw error;
+  }
+};

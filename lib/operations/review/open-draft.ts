@@ -1,0 +1,38 @@
+import { z } from "zod";
+import { certificateParts } from "@/lib/data/certificate/certificate-parts";
+import { loadReviewRun } from "@/lib/data/review/load-review-run";
+import { renderCertificate } from "@/lib/documents/certificate/render-certificate";
+import { eventOf } from "@/lib/domain/audit/define-event";
+import { composeCertificate } from "@/lib/domain/certificate/compose-certificate";
+import { demand, refuse } from "@/lib/domain/refusal";
+import { reviewEvents } from "@/lib/domain/review/events";
+import type { Actor } from "@/lib/domain/staff/actor";
+import { type Clock, execute } from "../execute";
+import { defineOperation } from "../operation";
+
+/** Who looked at which draft is recorded, like a download. Works as soon as the run is evaluated. */
+export const openDraft = defineOperation({
+  name: "review/open-draft",
+  permission: "review.read",
+  input: z.strictObject({ runNumber: z.string().max(40), tag: z.string().max(40) }),
+  perform: async ({ tx }, input) => {
+    const run = await tx.run.findUnique({ where: { number: input.runNumber }, select: { id: true } });
+    const review = run ? await loadReviewRun(tx, run.id) : null;
+    const sensor = review?.sensors.find(({ tag }) => tag === input.tag);
+    if (!review || !sensor) return demand(refuse("not-found", "This draft is not here."));
+    const parts = demand(certificateParts(review, sensor.id));
+    return {
+      value: demand(composeCertificate(parts, null)),
+      events: [
+        eventOf(reviewEvents.draftOpened, review.run.id, { run: review.run.number, sensor: sensor.tag }),
+      ],
+    };
+  },
+});
+
+/** The draft under its watermark. Rendered outside the transaction, from the same content the hash is over. */
+export const draftDocument = async (
+  actor: Actor,
+  input: z.input<typeof openDraft.input>,
+  clock: Clock,
+): Promise<Uint8Array> => renderCertificate(await execute(openDraft, actor, input, clock), { draft: true });

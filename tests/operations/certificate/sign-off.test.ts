@@ -1,0 +1,254 @@
+import { createHash } from "node:crypto";
+import pg from "pg";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { certificateParts } from "@/lib/data/certificate/certificate-parts";
+import { closeDatabase, configureDatabase } from "@/lib/data/client";
+import { inScope } from "@/lib/data/in-scope";
+import { loadReviewRun } from "@/lib/data/review/load-review-run";
+import { composeCertificate } from "@/lib/domain/certificate/compose-certificate";
+import { CertificateContent } from "@/lib/domain/certificate/content";
+import { contentHash } from "@/lib/domain/certificate/content-hash";
+import { reviewedForm } from "@/lib/domain/certificate/reviewed-form";
+import { demand } from "@/lib/domain/refusal";
+import type { Actor } from "@/lib/domain/staff/actor";
+import { signOff } from "@/lib/operations/certificate/sign-off";
+import { execute } from "@/lib/operations/execute";
+import { returnRun } from "@/lib/operations/review/return";
+import { addEvaluation, buildRun } from "../../support/build-run";
+import { buildWorld, type World } from "../../support/build-world";
+import { type TestDatabase, testDatabase } from "../../support/database";
+
+let database: TestDatabase;
+let world: World;
+const clock = () => new Date("2026-03-05T10:00:00Z");
+const laboratory = { kind: "laboratory" } as const;
+const sha256 = (bytes: Uint8Array) => createHash("sha256").update(bytes).digest();
+const hex = (bytes: Uint8Array) => Buffer.from(bytes).toString("hex");
+
+beforeAll(async () => {
+  database = await testDatabase();
+  configureDatabase(database.runtimeUrl);
+  world = await buildWorld();
+});
+afterAll(async () => {
+  await closeDatabase();
+  await database.drop();
+});
+
+const reviewedHash = (runId: string, sensorId: string) =>
+  inScope(laboratory, async (tx) => {
+    const review = await loadReviewRun(tx, runId);
+    return hex(
+      contentHash(demand(composeCertificate(demand(certificateParts(review!, sensorId)), null)), sha256),
+    );
+  });
+
+type Built = Awaited<ReturnType<typeof buildRun>>;
+const inputFor = async (built: Built, sensors = built.sensors, evaluationId = built.evaluation.id) => ({
+  runId: built.run.id,
+  evaluationId,
+  items: await Promise.all(
+    sensors.map(async ({ id }) => ({ sensorId: id, reviewedHash: await reviewedHash(built.run.id, id) })),
+  ),
+});
+const sign = (actor: Actor, input: Awaited<ReturnType<typeof inputFor>> & { exceptionReason?: string }) =>
+  execute(signOff, actor, input, clock);
+const stored = (sensorId: string) =>
+  inScope(laboratory, (tx) => tx.certificate.findFirst({ where: { sensorId } }));
+
+describe("sign-off", () => {
+  it("fixes content, hash, number and token together, closes the run and completes the order", async () => {
+    const built = await buildRun(world, { owners: ["north", "south"] });
+    const input = await inputFor(built);
+    const { certificates } = await sign(world.people.signatory, input);
+    expect(certificates).toHaveLength(2);
+    for (const [index, { sensorId, number, token }] of certificates.entries()) {
+      const row = await stored(sensorId);
+      const content = CertificateContent.parse(JSON.parse(row!.content));
+      expect(content.number).toBe(number);
+      expect(number).toMatch(/^C-2026-\d{4}$/);
+      expect(token).toMatch(/^[A-Za-z0-9_-]{43}$/);
+      expect(hex(row!.contentHash)).toBe(hex(contentHash(content, sha256)));
+      expect(hex(row!.contentHash)).toBe(hex(sha256(Buffer.from(row!.content, "utf8"))));
+      expect(hex(contentHash(reviewedForm(content), sha256))).toBe(input.items[index]!.reviewedHash);
+      expect(content.authorisedBy).toEqual({ name: "Sam Signer", role: "Signatory", on: "2026-03-05" });
+    }
+    await inScope(laboratory, async (tx) => {
+      expect((await tx.run.findUniqueOrThrow({ where: { id: built.run.id } })).state).toBe("signed-off");
+      const orders = await tx.order.findMany({ where: { id: { in: built.orders.map(({ id }) => id) } } });
+      expect(orders.map(({ state }) => state)).toEqual(["completed", "completed"]);
+      const events = await tx.auditEvent.findMany({
+        where: { entityKind: "certificate", entityId: { in: certificates.map(({ id }) => id) } },
+      });
+      expect(events.map(({ action }) => action)).toEqual([
+        "certificate.signed-off",
+        "certificate.signed-off",
+      ]);
+      expect(JSON.parse(events[0]!.payload).contentHash).toBe(
+        hex((await stored(certificates[0]!.sensorId))!.contentHash),
+      );
+    });
+  });
+
+  it("refuses whoever measured, and anyone without the permission", async () => {
+    const built = await buildRun(world, { owners: ["north"] });
+    const input = await inputFor(built);
+    await expect(sign(world.people.technician, input)).rejects.toMatchObject({ refusal: { code: "rule" } });
+    await expect(
+      sign(world.people.technician, { ...input, exceptionReason: "Nobody else is here this week." }),
+    ).rejects.toMatchObject({ refusal: { code: "rule" } });
+    for (const actor of [world.people.quality, world.people.desk, world.people.north])
+      await expect(sign(actor, input)).rejects.toMatchObject({ refusal: { code: "not-permitted" } });
+    expect(await stored(built.sensors[0]!.id)).toBeNull();
+  });
+
+  it("refuses another hash, another evaluation, a returned run and a second time", async () => {
+    const built = await buildRun(world, { owners: ["north"] });
+    const input = await inputFor(built);
+    const [item] = input.items;
+    await expect(
+      sign(world.people.signatory, { ...input, items: [{ ...item!, reviewedHash: "0".repeat(64) }] }),
+    ).rejects.toMatchObject({ refusal: { code: "changed-meanwhile" } });
+    const second = await inScope(laboratory, (tx) =>
+      addEvaluation(tx, world, built.run.id, 2, { owners: ["north"] }),
+    );
+    await expect(sign(world.people.signatory, input)).rejects.toMatchObject({
+      refusal: { code: "changed-meanwhile" },
+    });
+    // The new evaluation with the hash of the old one.
+    await expect(sign(world.people.signatory, { ...input, evaluationId: second.id })).rejects.toMatchObject({
+      refusal: { code: "changed-meanwhile" },
+    });
+    const fresh = await inputFor(built, built.sensors, second.id);
+    await sign(world.people.signatory, fresh);
+    await expect(sign(world.people.signatory, fresh)).rejects.toMatchObject({
+      refusal: { code: "wrong-state" },
+    });
+  });
+
+  it("notices a change of what stands on the certificate, such as the customer's address", async () => {
+    const built = await buildRun(world, { owners: ["south"] });
+    const input = await inputFor(built);
+    await inScope(laboratory, (tx) =>
+      tx.customer.update({
+        where: { id: world.south.id },
+        data: { addressLines: "3 Invented Lane\nElsewhere" },
+      }),
+    );
+    await expect(sign(world.people.signatory, input)).rejects.toMatchObject({
+      refusal: { code: "changed-meanwhile" },
+    });
+  });
+
+  it("returns with a reason: nothing is lost, and the run waits for the technician", async () => {
+    const built = await buildRun(world, { owners: ["north", "north"] });
+    const input = await inputFor(built, [built.sensors[0]!]);
+    await sign(world.people.signatory, input);
+    await execute(
+      returnRun,
+      world.people.signatory,
+      {
+        runId: built.run.id,
+        evaluationId: built.evaluation.id,
+        reason: "The window at 600 °C ends too late.",
+      },
+      clock,
+    );
+    await inScope(laboratory, async (tx) => {
+      expect((await tx.run.findUniqueOrThrow({ where: { id: built.run.id } })).state).toBe("returned");
+      const states = await tx.sensor.findMany({ where: { id: { in: built.sensors.map(({ id }) => id) } } });
+      expect(states.map(({ state }) => state).sort()).toEqual(["evaluated", "issued"]);
+      expect(await tx.result.count({ where: { runId: built.run.id } })).toBe(4);
+      const events = await tx.auditEvent.findMany({ where: { entityId: built.run.id } });
+      expect(events.map(({ action }) => action)).toEqual(["review.returned"]);
+    });
+    await expect(
+      sign(world.people.signatory, await inputFor(built, [built.sensors[1]!])),
+    ).rejects.toMatchObject({ refusal: { code: "wrong-state" } });
+    await expect(
+      execute(
+        returnRun,
+        world.people.signatory,
+        { runId: built.run.id, evaluationId: built.evaluation.id, reason: "no" },
+        clock,
+      ),
+    ).rejects.toMatchObject({ refusal: { code: "invalid", fields: { reason: expect.any(String) } } });
+  });
+
+  it("gives 50 parallel sign-offs 50 numbers without a gap, though some are refused in between", async () => {
+    const first = await buildRun(world, { owners: Array.from({ length: 25 }, () => "north" as const) });
+    const second = await buildRun(world, { owners: Array.from({ length: 25 }, () => "south" as const) });
+    const before = await inScope(laboratory, (tx) => tx.certificate.count());
+    const inputs = await Promise.all(
+      [first, second].flatMap((built) => built.sensors.map((sensor) => inputFor(built, [sensor]))),
+    );
+    const spoiled = inputs
+      .slice(0, 5)
+      .map((input) => ({ ...input, items: [{ ...input.items[0]!, reviewedHash: "f".repeat(64) }] }));
+    const settled = await Promise.allSettled(
+      [...inputs.slice(0, 25), ...spoiled, ...inputs.slice(25)].map((input) =>
+        sign(world.people.signatory, input),
+      ),
+    );
+    expect(settled.filter(({ status }) => status === "fulfilled")).toHaveLength(50);
+    const numbers = await inScope(laboratory, (tx) =>
+      tx.certificate.findMany({ select: { number: true }, orderBy: { number: "asc" } }),
+    );
+    expect(numbers.map(({ number }) => number)).toEqual(
+      Array.from({ length: before + 50 }, (_, index) => `C-2026-${String(index + 1).padStart(4, "0")}`),
+    );
+  });
+
+  it("puts a sensor without any result back when the rest is signed off", async () => {
+    const built = await buildRun(world, {
+      owners: ["north", "north"],
+      change: (point, index) =>
+        index === 0
+          ? {
+              state: "invalid",
+              sensor: point.sensor,
+              setpoint: point.setpoint,
+              type: point.type,
+              nominalCelsius: point.nominalCelsius,
+              reason: "open circuit",
+            }
+          : point,
+    });
+    const results = await inScope(laboratory, (tx) =>
+      tx.result.findMany({ where: { runId: built.run.id, state: "invalid" } }),
+    );
+    const failed = results[0]!.sensorId;
+    const good = built.sensors.filter(({ id }) => id !== failed);
+    await sign(world.people.signatory, await inputFor(built, good));
+    const sensor = await inScope(laboratory, (tx) => tx.sensor.findUniqueOrThrow({ where: { id: failed } }));
+    expect(sensor.state).toBe("received");
+  });
+});
+
+describe("a signed certificate", () => {
+  it("cannot be changed or removed, not even by the laboratory's own database role", async () => {
+    const built = await buildRun(world, { owners: ["north"] });
+    const { certificates } = await sign(world.people.signatory, await inputFor(built));
+    const client = new pg.Client({ connectionString: database.runtimeUrl });
+    await client.connect();
+    try {
+      await client.query("SELECT set_config('app.scope', 'laboratory', false)");
+      for (const statement of [
+        "UPDATE certificate SET number = 'C-2026-9999' WHERE id = $1",
+        "DELETE FROM certificate WHERE id = $1",
+      ])
+        await expect(client.query(statement, [certificates[0]!.id])).rejects.toThrow(/permission denied/);
+    } finally {
+      await client.end();
+    }
+    const admin = new pg.Client({ connectionString: database.adminUrl });
+    await admin.connect();
+    try {
+      await expect(
+        admin.query("UPDATE certificate SET number = 'C-2026-9999' WHERE id = $1", [certificates[0]!.id]),
+      ).rejects.toThrow(/append-only/);
+    } finally {
+      await admin.end();
+    }
+  });
+});

@@ -1,0 +1,250 @@
+import { createHash, randomBytes } from "node:crypto";
+import { inScope, type Tx } from "@/lib/data/in-scope";
+import { canonical } from "@/lib/domain/audit/canonical";
+import type { EvaluatedPoint } from "@/lib/domain/evidence/evaluation";
+import type { World } from "./build-world";
+import { evidenceHead, measuredPoint } from "./evaluated-point";
+
+/** A submitted run with its evaluation, written row by row: invented figures, consistent with each other. */
+
+export type RunOptions = {
+  /** Whose sensors, one entry each. */
+  readonly owners: readonly ("north" | "south")[];
+  readonly setpoints?: readonly { readonly typed: string; readonly celsius: number }[];
+  readonly temperatureUnit?: "C" | "F";
+  readonly decisionRule?: "none" | "simple" | "guarded";
+  readonly typeLetter?: "K" | "N" | "S" | "R";
+  /** Changes a point before it is stored. */
+  readonly change?: (point: EvaluatedPoint, sensorIndex: number) => EvaluatedPoint;
+  readonly state?: "submitted" | "measuring";
+  readonly findings?: readonly { code: string; path: string; message: string }[];
+};
+
+const at = new Date("2026-03-02T08:00:00Z");
+const digest = (text: string) => Uint8Array.from(createHash("sha256").update(text).digest());
+const uniqueTag = () => randomBytes(4).toString("hex");
+
+const order = async (tx: Tx, world: World, owner: "north" | "south", options: RunOptions) => {
+  const customerId = world[owner].id;
+  const rule = options.decisionRule ?? "guarded";
+  const made = await tx.order.create({
+    data: {
+      number: `O-${uniqueTag()}`,
+      customerId,
+      purchaseOrder: "PO-77",
+      state: "accepted",
+      decisionRule: rule,
+      guardBandRatio: rule === "guarded" ? 1 : null,
+      decisionRuleAgreedBy: rule === "none" ? null : "Lee Buyer",
+      decisionRuleAgreedOn: rule === "none" ? null : new Date("2026-02-20"),
+      recordedById: world.people.desk.personId,
+      recordedAt: at,
+      acceptedById: world.people.desk.personId,
+      acceptedAt: at,
+    },
+  });
+  const line = await tx.orderLine.create({
+    data: {
+      orderId: made.id,
+      customerId,
+      position: 1,
+      typeLetter: options.typeLetter ?? "K",
+      construction: "mineral insulated, 3 mm",
+      protection: "metal-sheath",
+      quantity: options.owners.filter((other) => other === owner).length,
+      toleranceStandard: rule === "none" ? null : "IEC 60584-1:2013",
+      toleranceClass: rule === "none" ? null : "1",
+      temperatureUnit: options.temperatureUnit ?? "C",
+    },
+  });
+  await tx.orderSetpoint.createMany({
+    data: setpointsOf(options).map((setpoint, index) => ({
+      ...setpoint,
+      orderLineId: line.id,
+      customerId,
+      position: index + 1,
+    })),
+  });
+  return { order: made, line };
+};
+
+const setpointsOf = (options: RunOptions) =>
+  options.setpoints ?? [
+    { typed: "600", celsius: 600 },
+    { typed: "1000", celsius: 1000 },
+  ];
+
+const sensor = async (tx: Tx, world: World, owner: "north" | "south", lineId: string, typeLetter: string) => {
+  const customerId = world[owner].id;
+  const row = await tx.sensor.create({
+    data: {
+      tag: `T-${uniqueTag()}`,
+      customerId,
+      orderLineId: lineId,
+      serial: `S${uniqueTag()}`,
+      typeLetter,
+      construction: "mineral insulated, 3 mm",
+      protection: "metal-sheath",
+      state: "in-review",
+    },
+  });
+  await tx.intake.create({
+    data: {
+      sensorId: row.id,
+      customerId,
+      receivedOn: new Date("2026-02-25"),
+      condition: "as-described",
+      loopResistanceOhm: 3.2,
+      insulationMegaohm: 250,
+      polarity: "ok",
+      typeCheck: "ok",
+      takenInById: world.people.desk.personId,
+      takenInAt: at,
+    },
+  });
+  return row;
+};
+
+const load = async (
+  tx: Tx,
+  world: World,
+  runId: string,
+  sensors: readonly { id: string; customerId: string }[],
+) => {
+  const common = { runId, junctionId: world.junction.id, junctionCelsius: 0, immersionMillimetre: 300 };
+  await tx.loadPlace.createMany({
+    data: [
+      ...world.references.map((reference, index) => ({
+        ...common,
+        place: `R${index + 1}`,
+        kind: "reference",
+        equipmentId: reference.id,
+        channel: `R${index + 1}`,
+      })),
+      ...sensors.map((row, index) => ({
+        ...common,
+        place: String(index + 1),
+        kind: "sensor",
+        sensorId: row.id,
+        customerId: row.customerId,
+        channel: `CH${index + 1}`,
+      })),
+    ],
+  });
+  const places = await tx.loadPlace.findMany({ where: { runId, kind: "sensor" } });
+  await tx.tipCheck.createMany({
+    data: places.map((place) => ({
+      runId,
+      loadPlaceId: place.id,
+      riseMicrovolt: 210,
+      onlyThisChannel: true,
+      checkedById: world.people.technician.personId,
+      checkedAt: at,
+    })),
+  });
+};
+
+/** Another evaluation of a run: same sensors and setpoints. */
+export const addEvaluation = async (
+  tx: Tx,
+  world: World,
+  runId: string,
+  sequence: number,
+  options: RunOptions,
+) => {
+  const setpoints = await tx.runSetpoint.findMany({ where: { runId }, orderBy: { position: "asc" } });
+  const places = await tx.loadPlace.findMany({ where: { runId, kind: "sensor" } });
+  const sensors = await tx.sensor.findMany({
+    where: { id: { in: places.flatMap(({ sensorId }) => sensorId ?? []) } },
+    orderBy: { serial: "asc" },
+  });
+  const evidence = canonical(evidenceHead(options.decisionRule ?? "guarded"));
+  const evaluation = await tx.evaluation.create({
+    data: {
+      runId,
+      sequence,
+      engineVersion: "1",
+      evidence,
+      blocksDigest: digest("no blocks"),
+      inputsDigest: digest(`${evidence}${sequence}`),
+      findings: JSON.stringify(options.findings ?? []),
+      evaluatedById: world.people.technician.personId,
+      evaluatedAt: at,
+    },
+  });
+  await tx.result.createMany({
+    data: sensors.flatMap((row, index) =>
+      setpoints.map((setpoint) => {
+        const made = measuredPoint({
+          sensor: row.tag,
+          setpoint: setpoint.id,
+          type: options.typeLetter ?? "K",
+          celsius: setpoint.celsius,
+          error: 0.4 + sequence / 10,
+          rule: options.decisionRule ?? "guarded",
+        });
+        const point = options.change?.(made, index) ?? made;
+        return {
+          evaluationId: evaluation.id,
+          runId,
+          sensorId: row.id,
+          customerId: row.customerId,
+          setpointId: setpoint.id,
+          state: point.state,
+          point: canonical(point),
+        };
+      }),
+    ),
+  });
+  return evaluation;
+};
+
+const windows = async (tx: Tx, world: World, runId: string) => {
+  const setpoints = await tx.runSetpoint.findMany({ where: { runId }, orderBy: { position: "asc" } });
+  await tx.stabilityWindow.createMany({
+    data: setpoints.map((setpoint, index) => ({
+      runId,
+      setpointId: setpoint.id,
+      fromSeconds: 3600 * (index + 1),
+      toSeconds: 3600 * (index + 1) + 600,
+      origin: "proposed",
+      assessment: "{}",
+      blocksDigest: digest("no blocks"),
+      acceptedById: world.people.technician.personId,
+      acceptedAt: at,
+    })),
+  });
+};
+
+export const buildRun = (world: World, options: RunOptions) =>
+  inScope({ kind: "laboratory" }, async (tx) => {
+    const sensors = [];
+    const orders = new Map<string, Awaited<ReturnType<typeof order>>>();
+    for (const owner of new Set(options.owners)) orders.set(owner, await order(tx, world, owner, options));
+    for (const owner of options.owners)
+      sensors.push(await sensor(tx, world, owner, orders.get(owner)!.line.id, options.typeLetter ?? "K"));
+    const run = await tx.run.create({
+      data: {
+        number: `R-${uniqueTag()}`,
+        configurationId: world.configuration.id,
+        voltmeterId: world.voltmeter.id,
+        scannerId: world.scanner.id,
+        state: options.state ?? "submitted",
+        performerId: world.people.technician.personId,
+        createdAt: at,
+        startedAt: at,
+        budgetInputs: "{}",
+      },
+    });
+    await tx.runSetpoint.createMany({
+      data: setpointsOf(options).map(({ celsius }, index) => ({
+        runId: run.id,
+        position: index + 1,
+        celsius,
+      })),
+    });
+    await load(tx, world, run.id, sensors);
+    await windows(tx, world, run.id);
+    const evaluation = await addEvaluation(tx, world, run.id, 1, options);
+    return { run, evaluation, sensors, orders: [...orders.values()].map(({ order: made }) => made) };
+  });

@@ -1,0 +1,155 @@
+import { inScope, type Tx } from "@/lib/data/in-scope";
+import type { Actor } from "@/lib/domain/staff/actor";
+import type { Role } from "@/lib/domain/staff/roles";
+
+/** An invented laboratory with its people, two customers and its equipment, written row by row. */
+
+const person = async (tx: Tx, name: string, roles: readonly Role[], customerId: string | null = null) => {
+  const email = `${name.toLowerCase().replaceAll(" ", ".")}@example.test`;
+  const row = await tx.person.create({ data: { email, name, passwordHash: "none", customerId } });
+  await tx.personRole.createMany({ data: roles.map((role) => ({ personId: row.id, role })) });
+  return (
+    customerId
+      ? { kind: "customer", personId: row.id, name, roles, customerId }
+      : { kind: "staff", personId: row.id, name, roles }
+  ) as Actor & { personId: string };
+};
+
+const customer = (tx: Tx, name: string) =>
+  tx.customer.create({
+    data: {
+      name,
+      addressLines: "1 Invented Lane\nNowhere",
+      contactName: "Lee Buyer",
+      email: "buyer@example.test",
+    },
+  });
+
+type Kind = "reference" | "voltmeter" | "scanner" | "junction";
+const particulars = {
+  reference: {
+    kind: "reference",
+    type: "S",
+    protection: "alumina-sheath",
+    driftHalfWidthCelsius: 0.25,
+    inhomogeneityRelativeHalfWidth: 0.0002,
+    basis: "invented",
+  },
+  voltmeter: { kind: "voltmeter", driftHalfWidthMicrovolt: 0.5, resolutionMicrovolt: 0.1, basis: "invented" },
+  scanner: { kind: "scanner", parasiticHalfWidthMicrovolt: 2, basis: "invented" },
+  junction: { kind: "junction", celsius: 0, halfWidthCelsius: 0.1, basis: "invented" },
+} as const;
+const findings = {
+  reference: {
+    kind: "reference",
+    points: [
+      { celsius: 300, deviationMicrovolt: -3 },
+      { celsius: 1100, deviationMicrovolt: -9 },
+    ],
+    expanded: 0.3,
+    coverageFactor: 2,
+    unit: "celsius",
+  },
+  voltmeter: { kind: "voltmeter", corrections: [], expandedMicrovolt: 2, coverageFactor: 2 },
+  scanner: { kind: "scanner", parasiticHalfWidthMicrovolt: 2 },
+  junction: { kind: "junction", celsius: 0, expandedCelsius: 0.1, coverageFactor: 2 },
+} as const;
+
+const equipment = async (tx: Tx, kind: Kind, tag: string) => {
+  const row = await tx.equipment.create({
+    data: {
+      tag,
+      kind,
+      maker: "Invented Works",
+      model: `M-${kind}`,
+      serial: `SN-${tag}`,
+      particulars: JSON.stringify(particulars[kind]),
+    },
+  });
+  await tx.calibration.create({
+    data: {
+      equipmentId: row.id,
+      certificate: `CAL-${tag}`,
+      issuer: "Invented National Institute",
+      accreditation: kind === "reference" ? "" : "INV 0001",
+      route: kind === "reference" ? "nmi" : "accredited",
+      performedOn: new Date("2026-01-10"),
+      dueOn: new Date("2027-01-10"),
+      findings: JSON.stringify(findings[kind]),
+      recordedAt: new Date("2026-01-12T08:00:00Z"),
+    },
+  });
+  return row;
+};
+
+const furnace = async (tx: Tx) => {
+  const row = await tx.furnace.create({
+    data: {
+      tag: "F-1",
+      name: "Tube furnace",
+      maker: "Invented Works",
+      serial: "F1",
+      minimumCelsius: 200,
+      maximumCelsius: 1200,
+      boreMillimetre: 40,
+      lengthMillimetre: 900,
+    },
+  });
+  const configuration = await tx.furnaceConfiguration.create({
+    data: {
+      furnaceId: row.id,
+      name: "Block of six",
+      kind: "equalising-block",
+      places: 60,
+      immersionMillimetre: 300,
+    },
+  });
+  await tx.characterisation.create({
+    data: {
+      configurationId: configuration.id,
+      performedOn: new Date("2026-02-01"),
+      validUntil: new Date("2027-02-01"),
+      uniformityHalfWidthCelsius: 1,
+      statement: "± 1.0 °C over 50 mm at 1000 °C, invented",
+      recordedAt: new Date("2026-02-02T08:00:00Z"),
+    },
+  });
+  return configuration;
+};
+
+export const buildWorld = (options: { readonly performerMaySignOff?: boolean } = {}) =>
+  inScope({ kind: "laboratory" }, async (tx) => {
+    await tx.laboratory.create({
+      data: {
+        name: "Invented Calibration Laboratory",
+        addressLines: "2 Invented Lane\nNowhere",
+        contact: "lab@example.test",
+        performerMaySignOff: options.performerMaySignOff ?? false,
+        isDemo: true,
+      },
+    });
+    const north = await customer(tx, "North Furnaces");
+    const south = await customer(tx, "South Castings");
+    return {
+      north,
+      south,
+      people: {
+        desk: await person(tx, "Dana Desk", ["front-desk"]),
+        technician: await person(tx, "Toni Bench", ["technician", "signatory"]),
+        signatory: await person(tx, "Sam Signer", ["signatory"]),
+        quality: await person(tx, "Quinn Quality", ["quality-manager"]),
+        north: await person(tx, "Nina North", ["customer"], north.id),
+        south: await person(tx, "Sol South", ["customer"], south.id),
+      },
+      references: [
+        await equipment(tx, "reference", "R-S1"),
+        await equipment(tx, "reference", "R-S2"),
+      ] as const,
+      voltmeter: await equipment(tx, "voltmeter", "V-1"),
+      scanner: await equipment(tx, "scanner", "X-1"),
+      junction: await equipment(tx, "junction", "J-1"),
+      configuration: await furnace(tx),
+    };
+  });
+
+export type World = Awaited<ReturnType<typeof buildWorld>>;

@@ -7,6 +7,7 @@ import { z } from "zod";
 import type { Actor } from "@/lib/domain/staff/actor";
 import { may, type Permission } from "@/lib/domain/staff/permissions";
 import { actorView } from "@/lib/views/actor";
+import { connectDatabase } from "./connect-database";
 import { env } from "./env";
 import { requestPathHeader } from "./request-path";
 import { cookieNames, sessionSeconds } from "./session-cookie";
@@ -28,6 +29,7 @@ export const sessionOf = async (token: string | undefined, nowSeconds: number) =
 
 /** The person of this request, or null. Once per request: within it, one answer. */
 export const currentActor = cache(async (): Promise<Actor | null> => {
+  connectDatabase();
   const token = (await cookies()).get(cookieNames(env().isHttps).session)?.value;
   const session = await sessionOf(token, Date.now() / 1000);
   return session ? actorView(session.personId, session.sessionEpoch) : null;

@@ -1,6 +1,5 @@
 import "server-only";
 import { z } from "zod";
-import { configureDatabase } from "@/lib/data/client";
 
 const Env = z
   .object({
@@ -10,6 +9,7 @@ const Env = z
     AUTH_SECRET: z.string().min(32).optional(),
     /** Where people reach this laboratory, e.g. https://calibration.example or http://127.0.0.1:3000. */
     PUBLIC_URL: z.url({ protocol: /^https?$/ }),
+    NODE_ENV: z.string().optional(),
   })
   .transform((value, context) => {
     const secret = value.NEXTAUTH_SECRET ?? value.AUTH_SECRET;
@@ -22,6 +22,7 @@ const Env = z
       secret,
       publicOrigin: new URL(value.PUBLIC_URL).origin,
       isHttps: new URL(value.PUBLIC_URL).protocol === "https:",
+      isDevelopment: value.NODE_ENV === "development",
     };
   });
 
@@ -38,7 +39,6 @@ export const env = (): WebEnv => {
       `The web server cannot start: ${parsed.error.issues.map((issue) => `${issue.path.join(".")} ${issue.message}`).join("; ")}`,
     );
   known = parsed.data;
-  configureDatabase(known.databaseUrl);
   // next-auth reads its own address from here only, and loops when it is unset.
   process.env.NEXTAUTH_URL = known.publicOrigin;
   return known;

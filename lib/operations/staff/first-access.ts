@@ -1,5 +1,6 @@
 import { randomBytes } from "node:crypto";
 import { z } from "zod";
+import { closeDatabase, configureDatabase } from "@/lib/data/client";
 import { insertFirstAccess } from "@/lib/data/staff/first-access-store";
 import { countPeople } from "@/lib/data/staff/person-store";
 import { eventOf } from "@/lib/domain/audit/define-event";
@@ -27,17 +28,31 @@ const offerFirstAccess = defineOperation({
   },
 });
 
+type Installation = {
+  /** The runtime role's address. */
+  readonly databaseUrl: string;
+  readonly publicUrl: string;
+  readonly clock?: Clock;
+};
+
 /**
- * The path of a one-time link, good for a day, that records the laboratory and its first quality manager; null once
- * anybody can sign in. Printed by whoever starts an empty installation.
+ * A one-time link, good for a day, that records the laboratory and its first quality manager; undefined once anybody
+ * can sign in. Printed by whoever starts an empty installation.
  */
-export const createFirstAccessLink = async (clock: Clock): Promise<string | null> => {
+export const createFirstAccessLink = async ({
+  databaseUrl,
+  publicUrl,
+  clock = () => new Date(),
+}: Installation): Promise<string | undefined> => {
+  configureDatabase(databaseUrl);
   const token = randomBytes(32).toString("base64url");
   try {
     await execute(offerFirstAccess, { kind: "system", name: "start" }, { token }, clock);
-    return `/first-access/${token}`;
+    return new URL(`/first-access/${token}`, publicUrl).href;
   } catch (error) {
-    if (error instanceof Refused && error.refusal.code === "wrong-state") return null;
+    if (error instanceof Refused && error.refusal.code === "wrong-state") return undefined;
     throw error;
+  } finally {
+    await closeDatabase();
   }
 };

@@ -1,0 +1,51 @@
+import { cookies } from "next/headers";
+import { redirect } from "next/navigation";
+import { LinkButton } from "@/app/_ui/link-button";
+import { Notice } from "@/app/_ui/notice";
+import { Page } from "@/app/_ui/page";
+import { currentActor } from "@/lib/web/auth";
+import { env } from "@/lib/web/env";
+import { cookieNames } from "@/lib/web/session-cookie";
+import { SignInForm } from "./sign-in-form";
+import { signInMessage } from "./sign-in-message";
+
+export const metadata = { title: "Sign in" };
+
+type Props = {
+  readonly searchParams: Promise<Readonly<Record<string, string | string[] | undefined>>>;
+};
+
+const one = (value: string | string[] | undefined): string | undefined =>
+  typeof value === "string" ? value : undefined;
+
+export default async function SignInPage({ searchParams }: Props) {
+  const query = await searchParams;
+  const actor = await currentActor();
+  if (actor) redirect(actor.kind === "customer" ? "/portal" : "/");
+  const target = one(query.to) ?? one(query.callbackUrl) ?? "/";
+  const csrf = (await cookies()).get(cookieNames(env().isHttps).csrf)?.value.split("|")[0];
+  // The token's cookie is set at this address, which then leads back here with `callbackUrl`.
+  if (!csrf && one(query.callbackUrl) === undefined)
+    redirect(`/api/auth/signin?callbackUrl=${encodeURIComponent(target)}`);
+  const message = signInMessage(one(query.error), one(query.said));
+  return (
+    <Page
+      title="Sign in"
+      lead="Emfolio is where a laboratory calibrates thermocouples by comparison: it keeps the orders, the readings, what the results rest on, and the certificates. People of the laboratory and their customers sign in here."
+    >
+      {message ? <Notice kind={message.kind}>{message.text}</Notice> : null}
+      {csrf ? (
+        <SignInForm csrfToken={csrf} target={target} />
+      ) : (
+        <Notice kind="caution" title="Cookies are switched off">
+          <p>Signing in needs one cookie of this address. Allow it in your browser, then try again.</p>
+          <LinkButton href="/sign-in">Try again</LinkButton>
+        </Notice>
+      )}
+      <p className="quiet">
+        No address yet, or the password is lost? The laboratory's quality manager can help; nothing is sent by
+        e-mail.
+      </p>
+    </Page>
+  );
+}

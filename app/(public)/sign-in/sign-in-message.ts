@@ -1,0 +1,33 @@
+type Message = { readonly kind: "danger" | "done" | "caution"; readonly text: string };
+
+/** Words for the few codes this page knows; whatever else stands in the address is not repeated. */
+export const signInMessage = (error: string | undefined, said: string | undefined): Message | null => {
+  const wait = /^wait-(\d{1,3})$/.exec(error ?? "")?.[1];
+  if (wait)
+    return {
+      kind: "caution",
+      text: `Several sign-ins with this address failed. Wait ${wait} seconds, then try again; nobody is locked out.`,
+    };
+  if (error === "busy")
+    return { kind: "caution", text: "Many people sign in at this moment. Try again in a few seconds." };
+  if (error === "failed")
+    return {
+      kind: "danger",
+      text: "Signing in failed on our side. Try again; if it fails again, tell the laboratory.",
+    };
+  if (error !== undefined)
+    return {
+      kind: "danger",
+      text: "The address and the password do not fit together. Type both again; capitals count in the password.",
+    };
+  if (said === "password-changed")
+    return {
+      kind: "done",
+      text: "Your password is changed, and every session of yours is ended. Sign in with it.",
+    };
+  if (said === "signed-out")
+    return { kind: "done", text: "You are signed out, on this computer and on every other." };
+  if (said === "first-access")
+    return { kind: "done", text: "The laboratory is recorded. Sign in with the password you just chose." };
+  return null;
+};

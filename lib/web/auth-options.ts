@@ -1,0 +1,87 @@
+import "server-only";
+import type { AuthOptions } from "next-auth";
+import Credentials from "next-auth/providers/credentials";
+import { Refused } from "@/lib/domain/refusal";
+import { signIn } from "@/lib/operations/staff/sign-in";
+import { connectDatabase } from "./connect-database";
+import { env } from "./env";
+import { cookieNames, sessionSeconds } from "./session-cookie";
+
+/** What `authorize` hands to the token; nothing else goes into the cookie. */
+type SignedIn = { readonly id: string; readonly sessionEpoch: number };
+
+const typed = (value: unknown): string => (typeof value === "string" ? value : "");
+
+/** next-auth shows the message of what is thrown here as `?error=`; the sign-in page knows these two words only. */
+const authorize = async (credentials: Record<string, unknown> | undefined): Promise<SignedIn | null> => {
+  connectDatabase();
+  try {
+    const answer = await signIn(
+      { email: typed(credentials?.email), password: typed(credentials?.password) },
+      () => new Date(),
+    );
+    if (answer.kind === "wait") throw new Error(`wait-${answer.seconds}`);
+    return answer.kind === "welcome" ? { id: answer.personId, sessionEpoch: answer.sessionEpoch } : null;
+  } catch (error) {
+    if (error instanceof Refused) throw new Error("busy");
+    if (error instanceof Error && error.message.startsWith("wait-")) throw error;
+    console.error("sign-in failed", error);
+    throw new Error("failed");
+  }
+};
+
+const cookieOptions = (isHttps: boolean) =>
+  ({ httpOnly: true, sameSite: "lax", path: "/", secure: isHttps }) as const;
+
+export const authOptions = (): AuthOptions => {
+  const { secret, isHttps, publicOrigin } = env();
+  const names = cookieNames(isHttps);
+  const options = cookieOptions(isHttps);
+  return {
+    secret,
+    useSecureCookies: isHttps,
+    session: { strategy: "jwt", maxAge: sessionSeconds },
+    pages: { signIn: "/sign-in", signOut: "/sign-out", error: "/sign-in" },
+    cookies: {
+      sessionToken: { name: names.session, options },
+      csrfToken: { name: names.csrf, options },
+      callbackUrl: { name: names.target, options },
+    },
+    providers: [
+      Credentials({
+        credentials: { email: { type: "email" }, password: { type: "password" } },
+        authorize: async (credentials) => authorize(credentials) as never,
+      }),
+    ],
+    callbacks: {
+      // Called with `user` at sign-in only; a token is never extended with anything from the browser.
+      jwt: ({ token, user }) => {
+        const signedIn = user as unknown as SignedIn | undefined;
+        return signedIn
+          ? {
+              personId: signedIn.id,
+              sessionEpoch: signedIn.sessionEpoch,
+              signedInAt: Math.floor(Date.now() / 1000),
+            }
+          : token;
+      },
+      // The session address tells nothing; pages read the person from the database.
+      session: ({ session }) => ({ expires: session.expires }),
+      redirect: ({ url }) => ownAddress(url, publicOrigin),
+    },
+    logger: {
+      error: (code, detail) => {
+        // A wrong password is no fault of the server's.
+        if (code !== "CALLBACK_CREDENTIALS_HANDLER_ERROR") console.error("next-auth", code, detail);
+      },
+      warn: () => {},
+      debug: () => {},
+    },
+  };
+};
+
+/** Where to go after sign-in: an address of our own, or the first page; never somewhere else. */
+export const ownAddress = (url: string, publicOrigin: string): string => {
+  const resolved = URL.canParse(url, publicOrigin) ? new URL(url, publicOrigin) : null;
+  return resolved?.origin === publicOrigin ? resolved.href : publicOrigin;
+};

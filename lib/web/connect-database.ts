@@ -1,0 +1,6 @@
+import "server-only";
+import { configureDatabase } from "@/lib/data/client";
+import { env } from "./env";
+
+/** Before the first question or operation of a request; costs nothing the second time. */
+export const connectDatabase = (): void => configureDatabase(env().databaseUrl);

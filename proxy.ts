@@ -1,0 +1,30 @@
+import { type NextRequest, NextResponse } from "next/server";
+import { contentPolicy, freshNonce } from "@/lib/web/content-policy";
+import { env } from "@/lib/web/env";
+import { ownLoopback } from "@/lib/web/own-loopback";
+import { requestPathHeader } from "@/lib/web/request-path";
+
+/**
+ * Routing and headers only; nothing is authorised here. `api/` stays out: bodies through a proxy are cut at 10 MB and
+ * end as if they were whole.
+ */
+export const config = { matcher: ["/((?!api/|_next/static|_next/image|favicon|icon).*)"] };
+
+export default function proxy(request: NextRequest): NextResponse {
+  const { publicOrigin, isHttps, isDevelopment } = env();
+  const elsewhere = ownLoopback(request.headers.get("host"), new URL(publicOrigin), request.nextUrl);
+  if (elsewhere && request.method === "GET") return NextResponse.redirect(elsewhere, 307);
+
+  const nonce = freshNonce();
+  const policy = contentPolicy({ nonce, isHttps, isDevelopment });
+  const headers = new Headers(request.headers);
+  // The framework takes the nonce for its own scripts from this header of the request.
+  headers.set("content-security-policy", policy);
+  headers.set("x-nonce", nonce);
+  headers.set(requestPathHeader, request.nextUrl.pathname + request.nextUrl.search);
+  const response = NextResponse.next({ request: { headers } });
+  response.headers.set("content-security-policy", policy);
+  response.headers.set("cache-control", "private, no-store");
+  if (isHttps) response.headers.set("strict-transport-security", "max-age=31536000; includeSubDomains");
+  return response;
+}

@@ -9,6 +9,7 @@ import { checkUnits } from "./check-units";
 import { evaluatePoint, type SetpointInWindow } from "./evaluate-point";
 import type { EvaluatedPoint, EvaluationOutcome, EvidenceProblem } from "./evaluation";
 import { type EvidenceOutcome, got } from "./evidence-outcome";
+import { findSwappedChannels } from "./findings/find-swapped-channels";
 import { findings } from "./findings/findings";
 import { parseEvidence } from "./parse-evidence";
 import type { ReferenceInWindow } from "./reference-stage";
@@ -34,7 +35,12 @@ export function evaluateEvidence(input: unknown): EvaluationOutcome {
   const setpoints = setpointsInWindows(evidence, bench);
   if (!setpoints.ok) return setpoints;
   const points = evaluateAll(evidence, bench, setpoints.value);
-  if (!points.ok) return points;
+  if (!points.ok) {
+    // A reference on a sensor's channel stops everything; name that before its consequences.
+    const swapped = findSwappedChannels(evidence, bench, setpoints.value);
+    const causes = swapped.map(({ path, message }) => ({ path, message }));
+    return { ok: false, problems: [...causes, ...points.problems] };
+  }
   return {
     ok: true,
     evaluation: {

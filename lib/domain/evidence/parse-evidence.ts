@@ -23,5 +23,7 @@ function explain(issue: z.core.$ZodIssue): string {
   if (issue.code === "unrecognized_keys") {
     return `Unknown field ${issue.keys.join(", ")}: the format has no such field; check its spelling or take it out.`;
   }
-  return `${issue.message}.`;
+  // Zod speaks of undefined, a person of a field that is not there.
+  const missing = /^(.*expected .*), received undefined$/.exec(issue.message);
+  return missing ? `The field is missing (${missing[1]?.toLowerCase()}).` : `${issue.message}.`;
 }

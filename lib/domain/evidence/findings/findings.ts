@@ -1,7 +1,20 @@
 import type { EvidenceFinding } from "../evaluation";
+import { findInvalidCalibrations } from "./find-invalid-calibrations";
+import { findLargeDeviations } from "./find-large-deviations";
+import { findShortedChannels } from "./find-shorted-channels";
+import { findSwappedChannels } from "./find-swapped-channels";
+import { findTipChecks } from "./find-tip-checks";
+import { findUnstableWindows } from "./find-unstable-windows";
 import type { FindingInput } from "./finding-input";
 
 /** What a person must look at, gravest first. None of it stops the evaluation. */
-export function findings(_input: FindingInput): EvidenceFinding[] {
-  return [];
+export function findings(input: FindingInput): EvidenceFinding[] {
+  return [
+    ...findSwappedChannels(input.evidence, input.bench, input.setpoints),
+    ...findLargeDeviations(input),
+    ...findUnstableWindows(input),
+    ...findInvalidCalibrations(input),
+    ...findShortedChannels(input),
+    ...findTipChecks(input),
+  ];
 }

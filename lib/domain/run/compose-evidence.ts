@@ -61,18 +61,10 @@ const composeSensor = (sensor: EvidenceParts["sensors"][number], budget: BudgetI
   };
 };
 
-/** One junction may have stood at two temperatures; then each has its own entry. */
-const composeJunctions = (places: EvidenceParts["places"]) => {
-  const warm = new Map<string, Set<number>>();
-  for (const { junction } of places)
-    warm.set(junction.id, (warm.get(junction.id) ?? new Set()).add(junction.celsius));
-  const idOf = ({ id, celsius }: Junction): string =>
-    (warm.get(id)?.size ?? 0) > 1 ? `${id} at ${celsius} °C` : id;
-  const junctions = new Map(
-    places.map(({ junction }) => [idOf(junction), { ...junction, id: idOf(junction) }]),
-  );
-  return { junctions: [...junctions.values()], idOf };
-};
+/** Each once. A junction has one temperature in a run: `decideCreate` refuses two. */
+const composeJunctions = (places: EvidenceParts["places"]): Junction[] => [
+  ...new Map(places.map(({ junction }) => [junction.id, junction])).values(),
+];
 
 const sourceOf = ({ budget, laboratory }: EvidenceParts): string =>
   [budget.source, `Procedure: ${budget.procedure}.`, laboratory && `Measured by ${laboratory}.`]
@@ -82,7 +74,6 @@ const sourceOf = ({ budget, laboratory }: EvidenceParts): string =>
 /** The evidence of a run, from what is stored of it. Pure: the same parts give the same evidence. */
 export const composeEvidence = (parts: EvidenceParts): Evidence => {
   const { budget, run } = parts;
-  const { junctions, idOf } = composeJunctions(parts.places);
   return {
     format: "emfolio-evidence",
     version: 1,
@@ -91,7 +82,7 @@ export const composeEvidence = (parts: EvidenceParts): Evidence => {
     source: sourceOf(parts),
     sensors: parts.sensors.map((sensor) => composeSensor(sensor, budget)),
     configuration: parts.configuration,
-    load: parts.places.map(({ junction, ...place }) => ({ ...place, junction: idOf(junction) })),
+    load: parts.places.map(({ junction, ...place }) => ({ ...place, junction: junction.id })),
     references: parts.references.map((reference) => {
       const given = budget.givenSensitivities?.[reference.type];
       return given ? { ...reference, givenSensitivity: given } : reference;
@@ -99,7 +90,7 @@ export const composeEvidence = (parts: EvidenceParts): Evidence => {
     referenceRepeatability: budget.referenceRepeatability,
     voltmeter: parts.voltmeter,
     scanner: parts.scanner,
-    junctions,
+    junctions: composeJunctions(parts.places),
     setpoints: [...parts.setpoints],
     scans: {
       ...(run.startedAt ? { startedAt: run.startedAt.toISOString() } : {}),

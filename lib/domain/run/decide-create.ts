@@ -23,6 +23,17 @@ const sayPlaces = (fields: Fields, input: CreateRunInput, candidates: LoadCandid
     const junction = candidates.junctions.find(({ id }) => id === row.junctionId) ?? null;
     say(fields, `${at}.junctionId`, equipmentProblem(junction, "junction", day));
     const { item } = row;
+    const warmer = earlier.find(
+      (other) =>
+        other.junctionId === row.junctionId &&
+        (other.junctionCelsius ?? junction?.celsius) !== (row.junctionCelsius ?? junction?.celsius),
+    );
+    if (warmer)
+      say(
+        fields,
+        `${at}.junctionCelsius`,
+        `This junction stands at another temperature in place ${warmer.place}. A junction has one temperature in a run; choose another junction for this place.`,
+      );
     if (item.kind === "shorted") continue;
     if (earlier.some(({ item: other }) => other.kind === item.kind && other.tag === item.tag))
       say(fields, `${at}.item`, `${item.tag} stands in the load twice.`);

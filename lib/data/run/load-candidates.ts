@@ -1,0 +1,111 @@
+import type { Equipment } from "@/lib/domain/equipment/types";
+import { TypeLetter } from "@/lib/domain/evidence/schema";
+import type {
+  EquipmentCandidate,
+  JunctionCandidate,
+  LoadCandidates,
+  Protection,
+  ReferenceCandidate,
+  SensorCandidate,
+} from "@/lib/domain/run/load-candidates";
+import type { CreateRunInput } from "@/lib/domain/run/schema";
+import type { Tx } from "../in-scope";
+import { lockSensors } from "../sql/lock-sensors";
+import { loadConfigurationOn } from "./load-configuration";
+import { loadStandards, type Standard } from "./load-standards";
+
+const candidate = (
+  standard: { readonly equipment: Equipment; readonly calibration: EquipmentCandidate["calibration"] } | null,
+): EquipmentCandidate | null =>
+  standard && {
+    id: standard.equipment.id,
+    tag: standard.equipment.tag,
+    kind: standard.equipment.kind,
+    state: standard.equipment.state,
+    calibration: standard.calibration,
+  };
+
+const rangeOf = ({ calibration }: Standard<"reference">): ReferenceCandidate["range"] => {
+  const points = calibration?.findings.points ?? [];
+  const [first, last] = [points[0], points.at(-1)];
+  if (!first || !last) return null;
+  const reach = points.length === 1 ? (calibration?.findings.singlePointReachCelsius ?? 0) : 0;
+  return { fromCelsius: first.celsius - reach, toCelsius: last.celsius + reach };
+};
+
+const loadSensors = async (tx: Tx, tags: readonly string[]): Promise<SensorCandidate[]> => {
+  const rows = await tx.sensor.findMany({
+    where: { tag: { in: [...tags] } },
+    include: { line: { include: { setpoints: { orderBy: { celsius: "asc" } }, order: true } } },
+    orderBy: { tag: "asc" },
+  });
+  // Locked, so that no other run can take the same sensor meanwhile; the state is read under the lock.
+  const locked = new Map(
+    (
+      await lockSensors(
+        tx,
+        rows.map(({ id }) => id),
+      )
+    ).map((row) => [row.id, row.state]),
+  );
+  return rows.map(({ line, ...row }) => ({
+    id: row.id,
+    tag: row.tag,
+    customerId: row.customerId,
+    type: TypeLetter.parse(row.typeLetter),
+    protection: row.protection as Protection,
+    state: locked.get(row.id) ?? row.state,
+    orderNumber: line.order.number,
+    orderState: line.order.state,
+    decisionRule: line.order.decisionRule,
+    guardBandRatio: line.order.guardBandRatio,
+    uncertaintyDigits: line.order.uncertaintyDigits,
+    orderedCelsius: line.setpoints.map(({ celsius }) => celsius),
+  }));
+};
+
+const tagsOf = (input: CreateRunInput, kind: "sensor" | "reference"): string[] =>
+  input.places.flatMap(({ item }) => (item.kind === kind ? [item.tag] : []));
+
+/** All that the rules of a furnace load want to know of what was chosen, as it is on a day. */
+export const loadCandidates = async (tx: Tx, input: CreateRunInput, day: string): Promise<LoadCandidates> => {
+  const configuration = await loadConfigurationOn(tx, input.configurationId, day);
+  const junctionIds = [...new Set(input.places.map(({ junctionId }) => junctionId))];
+  const referenceTags = tagsOf(input, "reference");
+  const standards = await loadStandards(
+    tx,
+    { ids: [input.voltmeterId, input.scannerId, ...junctionIds], tags: referenceTags },
+    day,
+  );
+  const references = referenceTags.flatMap((tag): ReferenceCandidate[] => {
+    const standard = standards.byTag("reference", tag);
+    const base = candidate(standard);
+    if (!standard || !base) return [];
+    const { type, protection } = standard.equipment.particulars;
+    return [{ ...base, type, protection, range: rangeOf(standard) }];
+  });
+  const junctions = junctionIds.flatMap((id): JunctionCandidate[] => {
+    const standard = standards.byId("junction", id);
+    const base = candidate(standard);
+    if (!standard || !base) return [];
+    return [
+      { ...base, celsius: standard.calibration?.findings.celsius ?? standard.equipment.particulars.celsius },
+    ];
+  });
+  return {
+    configuration: configuration && {
+      id: configuration.id,
+      name: configuration.name,
+      kind: configuration.kind,
+      places: configuration.places,
+      minimumCelsius: configuration.furnace.minimumCelsius,
+      maximumCelsius: configuration.furnace.maximumCelsius,
+      characterisation: configuration.characterisation,
+    },
+    voltmeter: candidate(standards.byId("voltmeter", input.voltmeterId)),
+    scanner: candidate(standards.byId("scanner", input.scannerId)),
+    sensors: await loadSensors(tx, tagsOf(input, "sensor")),
+    references,
+    junctions,
+  };
+};

@@ -1,0 +1,32 @@
+import { isoDay } from "@/lib/domain/calibration/due";
+import { calibrationInForce } from "@/lib/domain/calibration/in-force";
+import type { Characterisation, ConfigurationKind } from "@/lib/domain/furnace/types";
+import type { Tx } from "../in-scope";
+
+/** A furnace configuration with the characterisation that counted on a day. */
+export const loadConfigurationOn = async (tx: Tx, id: string, day: string) => {
+  const row = await tx.furnaceConfiguration.findUnique({
+    where: { id },
+    include: {
+      furnace: true,
+      characterisations: { orderBy: [{ performedOn: "asc" }, { recordedAt: "asc" }] },
+    },
+  });
+  if (!row) return null;
+  const { characterisations, ...configuration } = row;
+  const read = characterisations.map(
+    (one): Characterisation => ({
+      id: one.id,
+      configurationId: one.configurationId,
+      performedOn: isoDay(one.performedOn),
+      validUntil: isoDay(one.validUntil),
+      uniformityHalfWidthCelsius: one.uniformityHalfWidthCelsius,
+      statement: one.statement,
+    }),
+  );
+  return {
+    ...configuration,
+    kind: configuration.kind as ConfigurationKind,
+    characterisation: calibrationInForce(read, day),
+  };
+};

@@ -24,8 +24,8 @@ export function solveIncreasing(
     if (difference < 0) low = x;
     else high = x;
     const newton = x - difference / slope;
-    // Ends included: the root may be the end of the range itself, which halving only nears.
-    const next = newton >= low && newton <= high ? newton : (low + high) / 2;
+    // Strictly inside: an end that was tried already would be tried for ever across a jump.
+    const next = newton > low && newton < high ? newton : (low + high) / 2;
     if (Math.abs(next - x) <= tolerance || high - low <= tolerance) return next;
     x = next;
   }

@@ -16,5 +16,6 @@ export function conformanceProbability(
   const high = (upper - value) / standardUncertainty;
   // Both limits on one side of y: subtract in the lower tail, where Φ does not round to 1.
   if (low > 0) return normalProbability(-low) - normalProbability(-high);
-  return normalProbability(high) - normalProbability(low);
+  if (high < 0) return normalProbability(high) - normalProbability(low);
+  return 1 - (normalProbability(low) + normalProbability(-high));
 }

@@ -18,6 +18,7 @@ describe("exponential", () => {
     [0, 1],
     [1e-10, 1.0000000001],
     [0.5, 1.6487212707001282],
+    // biome-ignore lint/suspicious/noApproximativeNumericConstant: the value under test is its own
     [1, 2.718281828459045],
     [-1, 0.36787944117144233],
     [10, 22026.465794806718],

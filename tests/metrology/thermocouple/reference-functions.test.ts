@@ -3,7 +3,7 @@ import path from "node:path";
 import { describe, expect, it } from "vitest";
 import { roundHalfEven } from "@/lib/metrology/number/decimal";
 import { emf, pieceEmf } from "@/lib/metrology/thermocouple/emf";
-import { temperatureRange } from "@/lib/metrology/thermocouple/reference-function";
+import { type Piece, temperatureRange } from "@/lib/metrology/thermocouple/reference-function";
 import { referenceFunctions } from "@/lib/metrology/thermocouple/reference-functions";
 import { pieceSeebeck, seebeck } from "@/lib/metrology/thermocouple/seebeck";
 import { temperature } from "@/lib/metrology/thermocouple/temperature";
@@ -95,7 +95,7 @@ describe("joins between the pieces", () => {
   });
 
   it("type N changes its slope at 0 °C as published: 26.159 below, 25.929 µV/°C above", () => {
-    const [below, above] = referenceFunctions.N.pieces;
+    const [below, above] = referenceFunctions.N.pieces as [Piece, Piece];
     expect(pieceSeebeck(below, 0).toFixed(3)).toBe("26.159");
     expect(pieceSeebeck(above, 0).toFixed(3)).toBe("25.929");
   });
@@ -103,7 +103,7 @@ describe("joins between the pieces", () => {
   it("type K has its Gaussian above 0 °C only", () => {
     expect(referenceFunctions.K.pieces.map((piece) => "gaussian" in piece)).toEqual([false, true]);
     // Polynomial and Gaussian together leave 2e-6 µV at 0 °C.
-    expect(pieceEmf(referenceFunctions.K.pieces[1], 0)).toBeCloseTo(1.97e-6, 8);
+    expect(pieceEmf(referenceFunctions.K.pieces[1] as Piece, 0)).toBeCloseTo(1.97e-6, 8);
   });
 });
 

@@ -1,0 +1,114 @@
+import { execFile } from "node:child_process";
+import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import path from "node:path";
+import { afterAll, describe, expect, it } from "vitest";
+import s5 from "@/lib/domain/evidence/examples/ea4-02-s5.json";
+
+const root = path.resolve(import.meta.dirname, "../../..");
+const s5File = path.join(root, "lib/domain/evidence/examples/ea4-02-s5.json");
+const folder = mkdtempSync(path.join(tmpdir(), "emfolio-evaluate-"));
+
+afterAll(() => rmSync(folder, { recursive: true, force: true }));
+
+function write(name: string, content: string | Uint8Array): string {
+  const file = path.join(folder, name);
+  writeFileSync(file, content);
+  return file;
+}
+
+type Ended = { readonly code: number; readonly stdout: string; readonly stderr: string };
+
+function command(...parameters: string[]): Promise<Ended> {
+  return new Promise((resolve) => {
+    const script = path.join(root, "lib/commands/evaluate.ts");
+    const options = { cwd: root, maxBuffer: 64 * 1024 * 1024 };
+    const program = [path.join(root, "node_modules/tsx/dist/cli.mjs"), script, ...parameters];
+    execFile(process.execPath, program, options, (error, stdout, stderr) => {
+      resolve({ code: typeof error?.code === "number" ? error.code : 0, stdout, stderr });
+    });
+  });
+}
+
+describe("the evaluate command", () => {
+  it("prints S5, unrounded and as printed", async () => {
+    const { code, stdout, stderr } = await command(s5File);
+    expect([code, stderr]).toEqual([0, ""]);
+    const { files } = JSON.parse(stdout);
+    expect(files).toHaveLength(1);
+    const [point] = files[0].points;
+    expect(files[0].file).toBe(s5File);
+    expect(point.emfAtNominalMicrovolt).toBeCloseTo(36228.77, 2);
+    expect(point.printed.emfMicrovolt).toBe("36\u202f230");
+    expect(point.temperatureBudget.contributions[0].key).toBe("reference.repeatability");
+  });
+
+  it("takes several files, a byte-order mark among them", async () => {
+    const other = write(
+      "two-digits.json",
+      `\ufeff${JSON.stringify({ ...s5, rounding: { uncertaintyDigits: 2 } })}`,
+    );
+    const { code, stdout } = await command(s5File, other);
+    expect(code).toBe(0);
+    const { files } = JSON.parse(stdout);
+    expect(
+      files.map(
+        (f: { points: { printed: { emfMicrovolt: string } }[] }) => f.points[0]?.printed.emfMicrovolt,
+      ),
+    ).toEqual(["36\u202f230", "36\u202f229"]);
+  });
+
+  const broken: readonly (readonly [name: string, file: () => string, path: string, says: RegExp])[] = [
+    ["a file that is not there", () => path.join(folder, "none.json"), "", /no such file/],
+    ["a folder", () => folder, "", /folder/],
+    ["an empty file", () => write("empty.json", ""), "", /empty/],
+    ["text that is not JSON", () => write("text.json", "channel;µV\n1;2"), "", /not JSON/],
+    ["JSON cut short", () => write("cut.json", JSON.stringify(s5).slice(0, 700)), "", /not JSON/],
+    [
+      "a binary file",
+      () => write("binary.json", Uint8Array.of(0x89, 0x50, 0x4e, 0x47, 0xff, 0xfe, 0)),
+      "",
+      /not UTF-8/,
+    ],
+    ["other JSON", () => write("other.json", "[1, 2]"), "", /expected object/],
+    [
+      "evidence with a fault",
+      () =>
+        write(
+          "fault.json",
+          JSON.stringify({ ...s5, references: [{ ...s5.references[0], deviations: [] }, s5.references[1]] }),
+        ),
+      "references[0].deviations",
+      /./,
+    ],
+  ];
+
+  it.each(broken)("refuses %s on one line with its place, and exits 2", async (_name, file, place, says) => {
+    const name = file();
+    const { code, stdout, stderr } = await command(s5File, name);
+    expect([code, stdout]).toEqual([2, ""]);
+    const lines = stderr
+      .trim()
+      .split("\n")
+      .map((line) => JSON.parse(line));
+    expect(lines).toHaveLength(1);
+    expect(lines[0]).toMatchObject({ file: name, path: place });
+    expect(lines[0].message).toMatch(says);
+  });
+
+  it("prints the JSON Schema and the help", async () => {
+    const schema = await command("--schema");
+    expect(JSON.parse(schema.stdout).title).toContain("evidence file, version 1");
+    const help = await command("--help");
+    expect([help.code, schema.code]).toEqual([0, 0]);
+    expect(help.stdout).toContain("npm run --silent evaluate -- FILE.json");
+  });
+
+  it("refuses no file and an unknown option", async () => {
+    for (const parameters of [[], ["--everything"]]) {
+      const { code, stderr } = await command(...parameters);
+      expect(code).toBe(2);
+      expect(JSON.parse(stderr).message).toContain("see --help");
+    }
+  });
+});

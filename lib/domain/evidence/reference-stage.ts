@@ -45,13 +45,16 @@ export function deviationNodes(reference: Reference): { readonly x: number; read
   return reference.deviations.map(({ celsius: x, deviationMicrovolt: y }) => ({ x, y }));
 }
 
+/** A temperature that stands exactly on the last point may come out of the solver a trifle beyond it. */
+const SOLVER_CELSIUS = 1e-6;
+
 /** A certificate speaks between its points only; one point alone speaks as far as its reach. */
 function beyondCertificate(mounted: Mounted<Reference>, celsius: number) {
   const { deviations, id, singlePointReachCelsius = 0 } = mounted.item;
   const first = deviations[0]?.celsius ?? Number.NaN;
   const last = deviations.at(-1)?.celsius ?? Number.NaN;
   const reach = deviations.length === 1 ? singlePointReachCelsius : 0;
-  if (celsius >= first - reach && celsius <= last + reach) return null;
+  if (celsius >= first - reach - SOLVER_CELSIUS && celsius <= last + reach + SOLVER_CELSIUS) return null;
   const certified =
     deviations.length === 1 ? `${first} °C and ${reach} °C each side` : `${first} °C to ${last} °C`;
   return {

@@ -91,27 +91,27 @@ function smallest(values: readonly number[]): number {
   return values.reduce((a, b) => Math.min(a, b), Number.POSITIVE_INFINITY);
 }
 
-function reasonsAgainst(window: Omit<WindowAssessment, "meets" | "reasons">): string[] {
-  const { criterion } = window;
+function reasonsAgainst(numbers: Omit<WindowAssessment, "meets" | "reasons">): string[] {
+  const { criterion } = numbers;
   const reasons: string[] = [];
-  if (window.lengthSeconds < criterion.minimumSeconds) {
+  if (numbers.lengthSeconds < criterion.minimumSeconds) {
     reasons.push(
-      `The window is ${minutes(window.lengthSeconds)} min long; at least ${minutes(criterion.minimumSeconds)} min are asked for.`,
+      `The window is ${minutes(numbers.lengthSeconds)} min long; at least ${minutes(criterion.minimumSeconds)} min are asked for.`,
     );
   }
-  for (const reference of window.references) {
+  for (const reference of numbers.references) {
     if (reference.readings < LEAST_READINGS) {
       reasons.push(`Reference ${reference.id} has only ${reference.readings} readings in the window.`);
     }
   }
-  if (window.slopeTimesLengthCelsius > criterion.slopeTimesLengthCelsius) {
+  if (numbers.slopeTimesLengthCelsius > criterion.slopeTimesLengthCelsius) {
     reasons.push(
-      `The references drift by ${celsius(window.slopeTimesLengthCelsius)} °C over the window; at most ${criterion.slopeTimesLengthCelsius} °C is allowed.`,
+      `The references drift by ${celsius(numbers.slopeTimesLengthCelsius)} °C over the window; at most ${criterion.slopeTimesLengthCelsius} °C is allowed.`,
     );
   }
-  if (window.differenceCelsius !== null && window.differenceCelsius > criterion.agreementCelsius) {
+  if (numbers.differenceCelsius !== null && numbers.differenceCelsius > criterion.agreementCelsius) {
     reasons.push(
-      `The references differ by ${celsius(window.differenceCelsius)} °C; U of their difference is ${celsius(criterion.agreementCelsius)} °C.`,
+      `The references differ by ${celsius(numbers.differenceCelsius)} °C; U of their difference is ${celsius(criterion.agreementCelsius)} °C.`,
     );
   }
   return reasons;

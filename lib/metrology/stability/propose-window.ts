@@ -30,9 +30,9 @@ export function proposeWindow(
     };
   }
   const search = new WindowSearch(references, nominalCelsius, criterion, dwell);
-  const window = search.latest();
-  if (!window) return { kind: "none", reason: whyNone(references, dwell, nominalCelsius, criterion) };
-  const assessment = assessWindow(references, window.fromSeconds, window.toSeconds, criterion);
+  const bounds = search.latest();
+  if (!bounds) return { kind: "none", reason: whyNone(references, dwell, nominalCelsius, criterion) };
+  const assessment = assessWindow(references, bounds.fromSeconds, bounds.toSeconds, criterion);
   if (!assessment.ok) return { kind: "none", reason: assessment.problem.message };
   return { kind: "proposed", window: assessment.value };
 }

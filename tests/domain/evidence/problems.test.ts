@@ -41,6 +41,24 @@ describe("a single certified point", () => {
   });
 });
 
+describe("the ends of a certificate", () => {
+  it("belong to it", () => {
+    const between = (from: number, to: number) =>
+      problemsOf((e) => {
+        for (const reference of e.references) {
+          reference.deviations = [from, to].map((celsius) => ({ celsius, deviationMicrovolt: -3 }));
+        }
+        for (const index of [0, 4]) {
+          e.scans.channels[index].microvolts = e.scans.channels[index].microvolts.map((v: number) => v - 3);
+        }
+      });
+    expect(between(300, 600)).toEqual([]);
+    expect(between(600, 900)).toEqual([]);
+    expect(between(300, 599.999)).not.toEqual([]);
+    expect(between(600.001, 900)).not.toEqual([]);
+  });
+});
+
 describe("reversed leads", () => {
   const reversing = () => buildEvidence({ isReversing: true });
 

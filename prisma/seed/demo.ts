@@ -1,0 +1,30 @@
+import { configureDatabase } from "@/lib/data/client";
+import { tellFullRun, tellSubmission } from "./full-run";
+import { tellOrders } from "./orders";
+import { tellPeople } from "./people";
+import { tellSignOff, versionOf } from "./sign-off";
+import { tellStandards } from "./standards";
+import { tellerAt } from "./teller";
+
+export type SeedOptions = { readonly databaseUrl: string; readonly log: (line: string) => void };
+export type SignIn = { readonly role: string; readonly email: string; readonly password: string };
+
+/** The demonstration laboratory: an invented scenario, told as a story by the operations people use. */
+export const seedDemo = async ({
+  databaseUrl,
+  log,
+}: SeedOptions): Promise<{ signIns: readonly SignIn[] }> => {
+  configureDatabase(databaseUrl);
+  const teller = tellerAt(new Date());
+  log("people and customers");
+  const cast = await tellPeople(teller);
+  log("furnace, references and instruments");
+  const bench = await tellStandards(teller, cast);
+  log("orders and sensors");
+  const tags = await tellOrders(teller, cast);
+  const run = await tellFullRun(teller, cast, bench, tags, log);
+  await tellSubmission(teller, cast, run, await versionOf(run));
+  log("sign-off and certificates");
+  await tellSignOff(teller, cast, run);
+  return { signIns: cast.signIns };
+};

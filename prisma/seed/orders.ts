@@ -1,0 +1,115 @@
+import { acceptOrder } from "@/lib/operations/order/accept";
+import { recordOrder } from "@/lib/operations/order/record";
+import { receiveSensors } from "@/lib/operations/sensor/receive";
+import { type SimulatedSensor, sensors } from "@/lib/station/simulation/scenario";
+import type { Cast } from "./people";
+import type { Teller } from "./teller";
+
+const everySetpoint = "300 500 700 900 1100";
+
+/** Like sensors of one customer make one line. */
+const linesOf = (customer: SimulatedSensor["customer"]): SimulatedSensor[][] => {
+  const lines = new Map<string, SimulatedSensor[]>();
+  for (const sensor of sensors.filter((candidate) => candidate.customer === customer)) {
+    const key = `${sensor.type} ${sensor.toleranceClass} ${sensor.construction}`;
+    lines.set(key, [...(lines.get(key) ?? []), sensor]);
+  }
+  return [...lines.values()];
+};
+
+const checksOf = (type: SimulatedSensor["type"]) =>
+  type === "S"
+    ? { loopResistanceOhm: "1.9", insulationMegaohm: "" }
+    : { loopResistanceOhm: "11.2", insulationMegaohm: "900" };
+
+const accepted = {
+  requirementsUnderstood: true,
+  capabilityAndResources: true,
+  externalProviders: "none" as const,
+  methodSuitable: true,
+  toldCustomer: true,
+};
+
+type OrderStory = {
+  readonly customer: SimulatedSensor["customer"];
+  readonly customerId: string;
+  readonly purchaseOrder: string;
+  readonly agreedBy: string;
+};
+
+/** One order of the full run: recorded, accepted, its sensors taken in. Returns each serial's tag. */
+const tellOrder = async (
+  { tell, at, day }: Teller,
+  { desk }: Cast,
+  story: OrderStory,
+): Promise<Map<string, string>> => {
+  const lines = linesOf(story.customer);
+  const { number } = await tell(recordOrder, desk, at(12, "10:20"), {
+    customerId: story.customerId,
+    purchaseOrder: story.purchaseOrder,
+    decisionRule: "guarded",
+    guardBandRatio: "1",
+    decisionRuleAgreedBy: story.agreedBy,
+    decisionRuleAgreedOn: day(12),
+    lines: lines.map(([first, ...others]) => ({
+      typeLetter: first?.type ?? "K",
+      construction: first?.construction ?? "",
+      protection: first?.protection ?? "other",
+      quantity: String(1 + others.length),
+      setpoints: everySetpoint,
+      tolerance: first?.toleranceClass ?? "none",
+      temperatureUnit: "C" as const,
+    })),
+  });
+  await tell(acceptOrder, desk, at(12, "11:00"), { number, version: 1, ...accepted });
+  const tags = new Map<string, string>();
+  for (const [index, line] of lines.entries()) {
+    const serials = line.map((sensor) => sensor.serial);
+    const { tags: given } = await tell(receiveSensors, desk, at(8, "14:10"), {
+      orderNumber: number,
+      position: index + 1,
+      receivedOn: day(8),
+      serials: serials.join("\n"),
+      condition: "as-described",
+      polarity: "ok",
+      typeCheck: "ok",
+      ...checksOf(line[0]?.type ?? "K"),
+    });
+    serials.forEach((serial, at) => {
+      tags.set(serial, given[at] ?? "");
+    });
+  }
+  return tags;
+};
+
+/** The two orders that share the furnace, and one that is still at the desk. */
+export const tellOrders = async (teller: Teller, cast: Cast): Promise<Map<string, string>> => {
+  const brandt = await tellOrder(teller, cast, {
+    customer: "A",
+    customerId: cast.customers.brandt,
+    purchaseOrder: "PO-99120",
+    agreedBy: "Ines Höfle",
+  });
+  const oakes = await tellOrder(teller, cast, {
+    customer: "B",
+    customerId: cast.customers.oakes,
+    purchaseOrder: "OB/3381",
+    agreedBy: "Teodor Lisowski",
+  });
+  await teller.tell(recordOrder, cast.desk, teller.at(1, "15:40"), {
+    customerId: cast.customers.oakes,
+    purchaseOrder: "OB/3402",
+    lines: [
+      {
+        typeLetter: "N",
+        construction: "Mineral-insulated, 6 mm, alloy sheath, grounded junction",
+        protection: "metal-sheath",
+        quantity: "4",
+        setpoints: "600 1200 1650 2000",
+        tolerance: "none",
+        temperatureUnit: "F",
+      },
+    ],
+  });
+  return new Map([...brandt, ...oakes]);
+};

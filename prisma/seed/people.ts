@@ -1,0 +1,67 @@
+import type { Actor } from "@/lib/domain/staff/actor";
+import type { Role } from "@/lib/domain/staff/roles";
+import { recordCustomer } from "@/lib/operations/customer/record";
+import { foundLaboratory } from "@/lib/operations/laboratory/found";
+import { addPerson } from "@/lib/operations/staff/add-person";
+import type { Teller } from "./teller";
+
+/** Published with the demonstration, which is why it may be reached from this machine only. */
+export const demoPassword = "warm each tip first";
+
+const system: Actor = { kind: "system", name: "demonstration" };
+
+export type Cast = {
+  readonly manager: Actor;
+  readonly desk: Actor;
+  readonly technician: Actor;
+  readonly signatory: Actor;
+  readonly customers: { readonly brandt: string; readonly oakes: string };
+  readonly signIns: readonly { readonly role: string; readonly email: string; readonly password: string }[];
+};
+
+/** The laboratory, its people and its two customers: all of them invented. */
+export const tellPeople = async ({ tell, at }: Teller): Promise<Cast> => {
+  const founded = at(400);
+  await tell(foundLaboratory, system, founded, {
+    name: "Harrow Vale Calibration",
+    addressLines: "4 Kiln Lane\nHarrow Vale HV3 9TQ",
+    contact: "desk@harrowvale.example",
+    accreditationText: "",
+    countryCode: "GB",
+    performerMaySignOff: false,
+    isDemo: true,
+  });
+
+  const signIns: { role: string; email: string; password: string }[] = [];
+  const staff = async (name: string, email: string, roles: Exclude<Role, "customer">[]): Promise<Actor> => {
+    const input = { name, email, roles, customerId: null, password: demoPassword };
+    const { id } = await tell(addPerson, system, founded, input);
+    signIns.push({ role: roles.join(", "), email, password: demoPassword });
+    return { kind: "staff", personId: id, name, roles };
+  };
+  const desk = await staff("Wren Abelard", "wren@harrowvale.example", ["front-desk"]);
+  const technician = await staff("Tamsin Okoro", "tamsin@harrowvale.example", ["technician"]);
+  const signatory = await staff("Odile Marchetti", "odile@harrowvale.example", ["signatory"]);
+  const manager = await staff("Idris Vaughan", "idris@harrowvale.example", ["quality-manager"]);
+
+  const customer = async (name: string, addressLines: string, contactName: string, email: string) => {
+    const { id } = await tell(recordCustomer, desk, at(60), { name, addressLines, contactName, email });
+    const input = { name: contactName, email, roles: [], customerId: id, password: demoPassword };
+    await tell(addPerson, manager, at(60), input);
+    signIns.push({ role: `customer, ${name}`, email, password: demoPassword });
+    return id;
+  };
+  const brandt = await customer(
+    "Brandt Höfle Heat Treatment",
+    "Unit 12, Foundry Road\nEastmoor EM1 4XX",
+    "Ines Höfle",
+    "ines@brandt-hoefle.example",
+  );
+  const oakes = await customer(
+    "Oakes & Bellamy Glass",
+    "The Lehr House, Mill Street\nSandbeck SB7 2RD",
+    "Teodor Lisowski",
+    "teodor@oakes-bellamy.example",
+  );
+  return { manager, desk, technician, signatory, customers: { brandt, oakes }, signIns };
+};

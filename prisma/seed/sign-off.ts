@@ -1,0 +1,45 @@
+import { certificateParts } from "@/lib/data/certificate/certificate-parts";
+import { inScope } from "@/lib/data/in-scope";
+import { loadReviewRun, type ReviewRun } from "@/lib/data/review/load-review-run";
+import { sha256 } from "@/lib/data/sha256";
+import { composeCertificate } from "@/lib/domain/certificate/compose-certificate";
+import { contentHash } from "@/lib/domain/certificate/content-hash";
+import { demand } from "@/lib/domain/refusal";
+import { renderPending } from "@/lib/operations/certificate/render-pending";
+import { signOff } from "@/lib/operations/certificate/sign-off";
+import type { Cast } from "./people";
+import type { Teller } from "./teller";
+
+const loadReview = async (runNumber: string): Promise<ReviewRun> =>
+  inScope({ kind: "laboratory" }, async (tx) => {
+    const run = await tx.run.findUniqueOrThrow({ where: { number: runNumber }, select: { id: true } });
+    const review = await loadReviewRun(tx, run.id);
+    if (!review) throw new Error(`run ${runNumber} is not there to review`);
+    return review;
+  });
+
+/** The version a form would carry. */
+export const versionOf = async (runNumber: string): Promise<number> =>
+  inScope({ kind: "laboratory" }, async (tx) => {
+    const run = await tx.run.findUniqueOrThrow({ where: { number: runNumber }, select: { version: true } });
+    return run.version;
+  });
+
+/** The signatory signs one customer's sensors; the other customer's still wait in the queue. */
+export const tellSignOff = async ({ tell, at }: Teller, cast: Cast, runNumber: string): Promise<void> => {
+  const review = await loadReview(runNumber);
+  const items = review.sensors
+    .filter((sensor) => sensor.customerId === cast.customers.brandt)
+    .map((sensor) => {
+      const reviewed = demand(composeCertificate(demand(certificateParts(review, sensor.id)), null));
+      return {
+        sensorId: sensor.id,
+        reviewedHash: Buffer.from(contentHash(reviewed, sha256)).toString("hex"),
+      };
+    });
+  const evaluationId = review.evaluation?.id;
+  if (!evaluationId) throw new Error(`run ${runNumber} has no evaluation`);
+  await tell(signOff, cast.signatory, at(2, "10:15"), { runId: review.run.id, evaluationId, items });
+  const failed = await renderPending(() => at(2, "10:16"));
+  if (failed.length > 0) throw failed[0]?.error;
+};

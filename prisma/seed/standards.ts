@@ -1,0 +1,178 @@
+import { recordCalibration } from "@/lib/operations/calibration/record";
+import { recordEquipment } from "@/lib/operations/equipment/record";
+import { recordFurnace } from "@/lib/operations/furnace/record";
+import { recordCharacterisation } from "@/lib/operations/furnace/record-characterisation";
+import { recordConfiguration } from "@/lib/operations/furnace/record-configuration";
+import { figures, references } from "@/lib/station/simulation/scenario";
+import type { Cast } from "./people";
+import type { Teller } from "./teller";
+
+const invented = "invented for the demonstration";
+const metrology = "Northfell Thermometry Laboratory (invented)";
+const electrical = "Calder Electrical Standards (invented)";
+const house = "Harrow Vale Calibration (invented)";
+
+export type Bench = {
+  readonly configurationId: string;
+  readonly voltmeterId: string;
+  readonly scannerId: string;
+  readonly junctionId: string;
+};
+
+/** The furnace and its bare-tube configuration, as characterised. */
+const tellFurnace = async ({ tell, at, day }: Teller, { technician }: Cast): Promise<string> => {
+  const { id: furnaceId } = await tell(recordFurnace, technician, at(390), {
+    tag: "FUR-01",
+    name: "Long tube furnace, three zones",
+    maker: "Ashdown Furnaces (invented)",
+    serial: "AF-1177",
+    minimumCelsius: 200,
+    maximumCelsius: 1200,
+    boreMillimetre: 60,
+    lengthMillimetre: 1000,
+  });
+  const { id: configurationId } = await tell(recordConfiguration, technician, at(389), {
+    furnaceId,
+    name: "Bare tube, bundle round the references",
+    kind: "bare-tube",
+    places: 12,
+    immersionMillimetre: 400,
+  });
+  await tell(recordCharacterisation, technician, at(180), {
+    configurationId,
+    performedOn: day(182),
+    validUntil: day(-183),
+    uniformityHalfWidthCelsius: figures.uniformityCelsius,
+    statement:
+      "Any place of the bundle against the references' mean, half range, 40 mm about the measuring junctions, 300 °C to 1100 °C (invented)",
+  });
+  return configurationId;
+};
+
+const tellReferences = async ({ tell, at, day }: Teller, { technician, manager }: Cast): Promise<void> => {
+  for (const reference of references) {
+    const { id } = await tell(recordEquipment, technician, at(380), {
+      tag: reference.id,
+      maker: "Perrin Noble Wire (invented)",
+      model: "0.5 mm, twin-bore alumina",
+      serial: reference.serial,
+      particulars: {
+        kind: "reference",
+        type: "S",
+        protection: "alumina-sheath",
+        driftHalfWidthCelsius: figures.referenceDriftCelsius,
+        inhomogeneityRelativeHalfWidth: figures.referenceInhomogeneity,
+        basis: `history of the reference; 0.02 % of the emf is common practice, no source (${invented})`,
+      },
+    });
+    await tell(recordCalibration, manager, at(280), {
+      equipmentId: id,
+      certificate: reference.certificate,
+      issuer: metrology,
+      accreditation: "",
+      route: "nmi",
+      performedOn: day(281),
+      dueOn: day(-84),
+      findings: {
+        kind: "reference",
+        points: reference.deviations.map(([celsius, deviationMicrovolt]) => ({
+          celsius,
+          deviationMicrovolt,
+        })),
+        expanded: figures.referenceExpandedCelsius,
+        coverageFactor: 2,
+        unit: "celsius",
+        note: invented,
+      },
+    });
+  }
+};
+
+const tellInstruments = async (
+  { tell, at, day }: Teller,
+  { technician, manager }: Cast,
+): Promise<Omit<Bench, "configurationId">> => {
+  const { id: voltmeterId } = await tell(recordEquipment, technician, at(380), {
+    tag: "VM-01",
+    maker: "Selby Instruments (invented)",
+    model: "Seven-digit voltmeter",
+    serial: "70418",
+    particulars: {
+      kind: "voltmeter",
+      driftHalfWidthMicrovolt: figures.voltmeterDriftMicrovolt,
+      resolutionMicrovolt: figures.voltmeterStepMicrovolt,
+      basis: `drift between its calibrations (${invented})`,
+    },
+  });
+  await tell(recordCalibration, manager, at(230), {
+    equipmentId: voltmeterId,
+    certificate: "CE-2207",
+    issuer: electrical,
+    accreditation: "",
+    route: "accredited",
+    performedOn: day(232),
+    dueOn: day(-133),
+    findings: {
+      kind: "voltmeter",
+      corrections: [],
+      expandedMicrovolt: figures.voltmeterExpandedMicrovolt,
+      coverageFactor: 2,
+      note: invented,
+    },
+  });
+  const { id: scannerId } = await tell(recordEquipment, technician, at(380), {
+    tag: "SC-01",
+    maker: "Selby Instruments (invented)",
+    model: "Forty-channel scanner",
+    serial: "S-3390",
+    particulars: {
+      kind: "scanner",
+      parasiticHalfWidthMicrovolt: figures.scannerParasiticMicrovolt,
+      basis: `every channel shorted in turn (${invented})`,
+    },
+  });
+  await tell(recordCalibration, manager, at(160), {
+    equipmentId: scannerId,
+    certificate: "HV-INT-018",
+    issuer: house,
+    accreditation: "",
+    route: "in-house",
+    performedOn: day(161),
+    dueOn: day(-22),
+    findings: {
+      kind: "scanner",
+      parasiticHalfWidthMicrovolt: figures.scannerParasiticMicrovolt,
+      note: invented,
+    },
+  });
+  const { id: junctionId } = await tell(recordEquipment, technician, at(380), {
+    tag: "ICE-01",
+    maker: "Harrow Vale Calibration (invented)",
+    model: "Ice bath, twelve wells",
+    serial: "IP-7",
+    particulars: {
+      kind: "junction",
+      celsius: 0,
+      halfWidthCelsius: figures.junctionCelsius,
+      basis: `checked by thermometer before each run (${invented})`,
+    },
+  });
+  await tell(recordCalibration, manager, at(150), {
+    equipmentId: junctionId,
+    certificate: "HV-INT-021",
+    issuer: house,
+    accreditation: "",
+    route: "in-house",
+    performedOn: day(152),
+    dueOn: day(-40),
+    findings: { kind: "junction", celsius: 0, expandedCelsius: 0.04, coverageFactor: 2, note: invented },
+  });
+  return { voltmeterId, scannerId, junctionId };
+};
+
+/** What every number of the story stands on. Makers, issuers and certificates are invented. */
+export const tellStandards = async (teller: Teller, cast: Cast): Promise<Bench> => {
+  const configurationId = await tellFurnace(teller, cast);
+  await tellReferences(teller, cast);
+  return { configurationId, ...(await tellInstruments(teller, cast)) };
+};

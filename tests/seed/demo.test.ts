@@ -1,0 +1,42 @@
+import { afterAll, beforeAll, expect, it } from "vitest";
+import { verifyChain } from "@/lib/data/audit/verify-chain";
+import { closeDatabase } from "@/lib/data/client";
+import { inScope } from "@/lib/data/in-scope";
+import { seedDemo } from "@/prisma/seed/demo";
+import { type TestDatabase, testDatabase } from "@/tests/support/database";
+
+let database: TestDatabase;
+
+beforeAll(async () => {
+  database = await testDatabase();
+  await seedDemo({ databaseUrl: database.runtimeUrl, log: () => {} });
+});
+
+afterAll(async () => {
+  await closeDatabase();
+  await database.drop();
+});
+
+const laboratory = { kind: "laboratory" } as const;
+
+it("leaves one customer's sensors certified and the other's waiting for the signatory", async () => {
+  const states = await inScope(laboratory, (tx) =>
+    tx.sensor.findMany({ select: { serial: true, state: true }, orderBy: { serial: "asc" } }),
+  );
+  const of = (state: string) => states.filter((sensor) => sensor.state === state).map(({ serial }) => serial);
+  expect(of("issued")).toEqual(["HX-K-4471", "HX-K-4472", "HX-S-0093"]);
+  expect(of("in-review")).toEqual(["OB-0417", "OB-2218", "OB-2219"]);
+});
+
+it("gives every certificate its rendered document and a gapless number", async () => {
+  const certificates = await inScope(laboratory, (tx) =>
+    tx.certificate.findMany({ include: { files: true }, orderBy: { number: "asc" } }),
+  );
+  expect(certificates.map(({ number }) => number.slice(-4))).toEqual(["0001", "0002", "0003"]);
+  for (const { files } of certificates) expect(files).toHaveLength(1);
+});
+
+it("leaves an audit chain that verifies", async () => {
+  const verdict = await verifyChain();
+  expect(verdict.kind).toBe("whole");
+});

@@ -26,7 +26,7 @@ const edge = (
   draft: BlockDraft,
   pick: (times: Float64Array) => number,
   better: (a: number, b: number) => number,
-) => draft.channels.map(({ times }) => pick(times)).reduce(better);
+) => draft.channels.map(({ times }) => pick(times)).reduce((a, b) => better(a, b)); // reduce hands on more than two
 const firstOf = (draft: BlockDraft): number => edge(draft, (times) => times[0] as number, Math.min);
 const lastOf = (draft: BlockDraft): number => edge(draft, (times) => times.at(-1) as number, Math.max);
 

@@ -1,7 +1,7 @@
 import type { CertificateStandard } from "@/lib/domain/certificate/content";
 import type { CertificateParts } from "@/lib/domain/certificate/parts";
-import type { DecisionRule } from "@/lib/domain/evidence/schema";
 import { ok, type Result, refuse } from "@/lib/domain/refusal";
+import { decisionRuleOf } from "@/lib/domain/run/decision-rule-of";
 import type { ReviewRun, ReviewSensor } from "../review/load-review-run";
 import { certificateStandards } from "./certificate-standards";
 
@@ -13,13 +13,6 @@ const lines = (text: string): string[] =>
     .split("\n")
     .map((line) => line.trim())
     .filter((line) => line !== "");
-
-const decisionRuleOf = (order: ReviewSensor["line"]["order"]): DecisionRule => {
-  if (order.decisionRule === "simple") return { kind: "simple" };
-  if (order.decisionRule === "guarded")
-    return { kind: "guarded", guardBandRatio: order.guardBandRatio ?? Number.NaN };
-  return { kind: "none" };
-};
 
 const orderPart = ({ line }: ReviewSensor): CertificateParts["order"] => ({
   number: line.order.number,

@@ -1,9 +1,7 @@
 import { type AuditEvent, eventOf } from "@/lib/domain/audit/define-event";
-import { orderEvents } from "@/lib/domain/order/events";
-import { isOrderFinished } from "@/lib/domain/order/transitions";
 import { reviewEvents } from "@/lib/domain/review/events";
-import { isSensorState } from "@/lib/domain/sensor/transitions";
 import type { Tx } from "../in-scope";
+import { completeFinishedOrder } from "../order/complete-finished-order";
 import { setSensorState } from "../sensor/set-state";
 import type { ReviewRun } from "./load-review-run";
 
@@ -35,29 +33,17 @@ const closeRun = async (tx: Tx, review: ReviewRun, signedNow: readonly string[])
   ];
 };
 
-/** Orders whose last sensor was just issued are complete. */
+/** Orders whose last sensor was just issued are complete. Locked in the order of their numbers. */
 const completeOrders = async (
   tx: Tx,
   review: ReviewRun,
   signedNow: readonly string[],
 ): Promise<AuditEvent[]> => {
-  const orderIds = new Set(
-    review.sensors.filter(({ id }) => signedNow.includes(id)).map(({ line }) => line.order.id),
+  const numbers = new Set(
+    review.sensors.filter(({ id }) => signedNow.includes(id)).map(({ line }) => line.order.number),
   );
   const events: AuditEvent[] = [];
-  for (const id of orderIds) {
-    const order = await tx.order.findUniqueOrThrow({
-      where: { id },
-      include: { lines: { include: { sensors: { select: { state: true } } } } },
-    });
-    const quantity = order.lines.reduce((sum, line) => sum + line.quantity, 0);
-    const states = order.lines
-      .flatMap((line) => line.sensors.map(({ state }) => state))
-      .filter(isSensorState);
-    if (order.state !== "accepted" || !isOrderFinished(quantity, states)) continue;
-    await tx.order.update({ where: { id }, data: { state: "completed", version: { increment: 1 } } });
-    events.push(eventOf(orderEvents.completed, id, { number: order.number, sensors: states.length }));
-  }
+  for (const number of [...numbers].sort()) events.push(...(await completeFinishedOrder(tx, number)));
   return events;
 };
 

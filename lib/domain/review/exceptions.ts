@@ -13,6 +13,8 @@ export type ReviewException = {
     | "window";
   readonly subject: string;
   readonly text: string;
+  /** The result it is about, where it is about one. */
+  readonly point?: { readonly sensor: string; readonly setpoint: string };
 };
 
 const conformityWeights = {
@@ -41,12 +43,14 @@ const at = (point: EvaluatedPoint): string =>
 
 const ofPoint = (point: EvaluatedPoint): ReviewException[] => {
   const subject = at(point);
+  const here = { sensor: point.sensor, setpoint: point.setpoint };
   if (point.state !== "measured")
     return [
       {
         weight: 60,
         kind: "not-measured",
         subject,
+        point: here,
         text: `${point.state === "invalid" ? "invalid" : "not reached"}: ${point.reason}`,
       },
     ];
@@ -57,6 +61,7 @@ const ofPoint = (point: EvaluatedPoint): ReviewException[] => {
       weight: conformityWeights[conformity.state],
       kind: "conformity",
       subject,
+      point: here,
       text: conformityTexts[conformity.state],
     });
   const tolerance = conformity.tolerance?.celsius;
@@ -69,6 +74,7 @@ const ofPoint = (point: EvaluatedPoint): ReviewException[] => {
       weight: 40 + (10 * Math.abs(point.errorCelsius)) / tolerance,
       kind: "large-error",
       subject,
+      point: here,
       text: `error uses ${Math.floor((100 * Math.abs(point.errorCelsius)) / tolerance)} % of the tolerance`,
     });
   const temperatures = point.references.map((reference) => reference.celsius);
@@ -79,6 +85,7 @@ const ofPoint = (point: EvaluatedPoint): ReviewException[] => {
       weight: 45,
       kind: "references-differ",
       subject,
+      point: here,
       text: `references differ by ${spread.toFixed(2)} °C`,
     });
   return found;

@@ -1,5 +1,5 @@
-import { createHash } from "node:crypto";
 import { z } from "zod";
+import { hex, sha256 } from "@/lib/data/certificate/sha256";
 import { type AuditEvent, eventOf } from "@/lib/domain/audit/define-event";
 import { certificateEvents } from "@/lib/domain/certificate/events";
 import { demand, Refused, refuse } from "@/lib/domain/refusal";
@@ -46,11 +46,11 @@ export const downloadCertificates = defineOperation({
     for (const { id, number, files } of certificates) {
       const file = files[0];
       if (!file) return demand(refuse("wrong-state", pendingMessage));
-      const sha256 = createHash("sha256").update(file.bytes).digest();
-      if (!sha256.equals(file.sha256))
+      const digest = hex(sha256(file.bytes));
+      if (digest !== hex(file.sha256))
         throw new Error(`the stored document of ${number} does not match its hash`);
       documents.push({ number, bytes: file.bytes });
-      events.push(eventOf(certificateEvents.downloaded, id, { number, sha256: sha256.toString("hex") }));
+      events.push(eventOf(certificateEvents.downloaded, id, { number, sha256: digest }));
     }
     return { value: documents, events: events as unknown as readonly [AuditEvent, ...AuditEvent[]] };
   },

@@ -1,5 +1,5 @@
-import { createHash } from "node:crypto";
 import { z } from "zod";
+import { hex, sha256 } from "@/lib/data/certificate/sha256";
 import { inScope } from "@/lib/data/in-scope";
 import { lockRun } from "@/lib/data/sql/lock-run";
 import { renderCertificate } from "@/lib/documents/certificate/render-certificate";
@@ -26,14 +26,14 @@ export const storeDocument = defineOperation({
     await lockRun(tx, certificate.runId);
     if ((await tx.certificateFile.count({ where: { certificateId: certificate.id, mediaType: pdf } })) > 0)
       return demand(refuse("wrong-state", "The document is stored already."));
-    const sha256 = createHash("sha256").update(input.bytes).digest();
+    const digest = sha256(input.bytes);
     await tx.certificateFile.create({
       data: {
         certificateId: certificate.id,
         customerId: certificate.customerId,
         mediaType: pdf,
         bytes: Uint8Array.from(input.bytes),
-        sha256: Uint8Array.from(sha256),
+        sha256: Uint8Array.from(digest),
         rendererVersion,
         renderedAt: now,
       },
@@ -44,7 +44,7 @@ export const storeDocument = defineOperation({
         eventOf(certificateEvents.issued, certificate.id, {
           number: certificate.number,
           mediaType: pdf,
-          sha256: sha256.toString("hex"),
+          sha256: hex(digest),
           bytes: input.bytes.length,
           renderer: rendererVersion,
         }),

@@ -1,7 +1,8 @@
-import { createHash, randomBytes } from "node:crypto";
+import { randomBytes } from "node:crypto";
 import { z } from "zod";
 import { certificateParts } from "@/lib/data/certificate/certificate-parts";
 import { insertCertificate } from "@/lib/data/certificate/insert-certificate";
+import { hex, sha256 } from "@/lib/data/certificate/sha256";
 import { nextNumber } from "@/lib/data/number/next-number";
 import { closeReview } from "@/lib/data/review/close-review";
 import { loadReviewRun, type ReviewRun } from "@/lib/data/review/load-review-run";
@@ -10,7 +11,7 @@ import { lockRun } from "@/lib/data/sql/lock-run";
 import { type AuditEvent, eventOf } from "@/lib/domain/audit/define-event";
 import { certificateNumber } from "@/lib/domain/certificate/certificate-number";
 import { composeCertificate } from "@/lib/domain/certificate/compose-certificate";
-import { contentHash, type Sha256 } from "@/lib/domain/certificate/content-hash";
+import { contentHash } from "@/lib/domain/certificate/content-hash";
 import { certificateEvents } from "@/lib/domain/certificate/events";
 import { performerSignedOff } from "@/lib/domain/certificate/texts";
 import { demand, Refused, refuse } from "@/lib/domain/refusal";
@@ -18,9 +19,6 @@ import { decideReviewable } from "@/lib/domain/review/decide-reviewable";
 import { decideSignOffStanding, type SignOffStanding } from "@/lib/domain/review/may-decide";
 import type { Actor } from "@/lib/domain/staff/actor";
 import { defineOperation, type OperationContext } from "../operation";
-
-const sha256: Sha256 = (bytes) => createHash("sha256").update(bytes).digest();
-const hex = (bytes: Uint8Array): string => Buffer.from(bytes).toString("hex");
 
 type SignOffContext = OperationContext & { readonly actor: Extract<Actor, { kind: "staff" }> };
 type Item = { readonly sensorId: string; readonly reviewedHash: string };

@@ -71,6 +71,7 @@ const rooms = [
         "@types/qrcode",
         "zod",
         "@expo-google-fonts",
+        "fflate",
       ),
       node("fs", "fs/promises", "path", "url", "module", "crypto", "stream", "buffer"),
     ],

@@ -5,6 +5,7 @@ import { tellPeople } from "./people";
 import { tellSignOff, versionOf } from "./sign-off";
 import { tellStandards } from "./standards";
 import { tellerAt } from "./teller";
+import { tellWorkedExample } from "./worked-example";
 
 export type SeedOptions = { readonly databaseUrl: string; readonly log: (line: string) => void };
 export type SignIn = { readonly role: string; readonly email: string; readonly password: string };
@@ -26,5 +27,7 @@ export const seedDemo = async ({
   await tellSubmission(teller, cast, run, await versionOf(run));
   log("sign-off and certificates");
   await tellSignOff(teller, cast, run);
+  log("the published worked example, ready to be run");
+  await tellWorkedExample(teller, cast);
   return { signIns: cast.signIns };
 };

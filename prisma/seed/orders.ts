@@ -22,7 +22,8 @@ const checksOf = (type: SimulatedSensor["type"]) =>
     ? { loopResistanceOhm: "1.9", insulationMegaohm: "" }
     : { loopResistanceOhm: "11.2", insulationMegaohm: "900" };
 
-const accepted = {
+/** The four questions of the contract review, answered. */
+export const accepted = {
   requirementsUnderstood: true,
   capabilityAndResources: true,
   externalProviders: "none" as const,

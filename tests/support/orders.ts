@@ -57,5 +57,6 @@ export const accepted = async (desk: FrontDesk, input: OrderInput) => {
   return number;
 };
 
-export const received = async (desk: FrontDesk, orderNumber: string, serials: string) =>
-  (await execute(receiveSensors, desk.frontDesk, intakeInput(orderNumber, serials), clock)).tags;
+export const received = async (desk: FrontDesk, orderNumber: string, serials: string, position = 1) =>
+  (await execute(receiveSensors, desk.frontDesk, { ...intakeInput(orderNumber, serials), position }, clock))
+    .tags;

@@ -36,6 +36,8 @@ type OrderStory = {
   readonly customerId: string;
   readonly purchaseOrder: string;
   readonly agreedBy: string;
+  /** Each customer agreed a rule of their own; both stand in one load. */
+  readonly rule: { readonly decisionRule: "guarded" | "simple"; readonly guardBandRatio: string };
 };
 
 /** One order of the full run: recorded, accepted, its sensors taken in. Returns each serial's tag. */
@@ -48,8 +50,7 @@ const tellOrder = async (
   const { number } = await tell(recordOrder, desk, at(12, "10:20"), {
     customerId: story.customerId,
     purchaseOrder: story.purchaseOrder,
-    decisionRule: "guarded",
-    guardBandRatio: "1",
+    ...story.rule,
     decisionRuleAgreedBy: story.agreedBy,
     decisionRuleAgreedOn: day(12),
     lines: lines.map(([first, ...others]) => ({
@@ -90,12 +91,14 @@ export const tellOrders = async (teller: Teller, cast: Cast): Promise<Map<string
     customerId: cast.customers.brandt,
     purchaseOrder: "PO-99120",
     agreedBy: "Ines Höfle",
+    rule: { decisionRule: "guarded", guardBandRatio: "1" },
   });
   const oakes = await tellOrder(teller, cast, {
     customer: "B",
     customerId: cast.customers.oakes,
     purchaseOrder: "OB/3381",
     agreedBy: "Teodor Lisowski",
+    rule: { decisionRule: "simple", guardBandRatio: "" },
   });
   await teller.tell(recordOrder, cast.desk, teller.at(1, "15:40"), {
     customerId: cast.customers.oakes,

@@ -2,6 +2,7 @@ import { afterAll, beforeAll, expect, it } from "vitest";
 import { verifyChain } from "@/lib/data/audit/verify-chain";
 import { closeDatabase } from "@/lib/data/client";
 import { inScope } from "@/lib/data/in-scope";
+import type { MeasuredPoint } from "@/lib/domain/evidence/evaluation";
 import { seedDemo } from "@/prisma/seed/demo";
 import { type TestDatabase, testDatabase } from "@/tests/support/database";
 
@@ -34,6 +35,35 @@ it("gives every certificate its rendered document and a gapless number", async (
   );
   expect(certificates.map(({ number }) => number.slice(-4))).toEqual(["0001", "0002", "0003"]);
   for (const { files } of certificates) expect(files).toHaveLength(1);
+});
+
+it("judges each customer's sensors by the rule that customer agreed, in one load", async () => {
+  const results = await inScope(laboratory, (tx) =>
+    tx.result.findMany({ select: { sensorId: true, customerId: true, point: true } }),
+  );
+  const customers = await inScope(laboratory, (tx) =>
+    tx.customer.findMany({ select: { id: true, name: true } }),
+  );
+  const points = (name: string) =>
+    results
+      .filter(
+        ({ customerId }) => customerId === customers.find((customer) => customer.name.startsWith(name))?.id,
+      )
+      .map(({ point }) => JSON.parse(point) as MeasuredPoint)
+      .filter(({ conformity }) => conformity.tolerance !== null);
+  const guarded = points("Brandt");
+  const simple = points("Oakes");
+  expect(guarded.length).toBeGreaterThan(10);
+  expect(simple.length).toBeGreaterThan(10);
+  for (const { conformity, expandedCelsius } of guarded)
+    expect(conformity.acceptanceCelsius ?? 0).toBeCloseTo(
+      Math.max(0, (conformity.tolerance?.celsius ?? 0) - expandedCelsius),
+      9,
+    );
+  for (const { conformity } of simple) {
+    expect(conformity.acceptanceCelsius).toBe(conformity.tolerance?.celsius);
+    expect(["pass", "fail"]).toContain(conformity.state);
+  }
 });
 
 it("leaves an audit chain that verifies", async () => {

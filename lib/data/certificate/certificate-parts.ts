@@ -85,6 +85,7 @@ export const certificateParts = (review: ReviewRun, sensorId: string): Result<Ce
   if (!evaluation) return refuse("wrong-state", "This run has not been evaluated.");
   if (!sensor.intake) return refuse("rule", `${sensor.tag} was never taken in.`);
   const { customer } = sensor.line.order;
+  const evaluated = evaluation.head.sensors.find(({ id }) => id === sensor.tag);
   const position = new Map(review.run.setpoints.map((setpoint) => [setpoint.id, setpoint.position]));
   return ok({
     laboratory: {
@@ -113,8 +114,8 @@ export const certificateParts = (review: ReviewRun, sensorId: string): Result<Ce
       sequence: evaluation.sequence,
       engineVersion: evaluation.engineVersion,
       inputsDigest: Buffer.from(evaluation.inputsDigest).toString("hex"),
-      decisionRule: evaluation.head.decisionRule,
-      uncertaintyDigits: evaluation.head.rounding.uncertaintyDigits,
+      decisionRule: evaluated?.decisionRule ?? evaluation.head.decisionRule,
+      uncertaintyDigits: evaluated?.uncertaintyDigits ?? evaluation.head.rounding.uncertaintyDigits,
     },
     points: evaluation.results
       .filter((result) => result.sensorId === sensorId)

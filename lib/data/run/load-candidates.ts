@@ -57,9 +57,6 @@ const loadSensors = async (tx: Tx, tags: readonly string[]): Promise<SensorCandi
     state: locked.get(row.id) ?? row.state,
     orderNumber: line.order.number,
     orderState: line.order.state,
-    decisionRule: line.order.decisionRule,
-    guardBandRatio: line.order.guardBandRatio,
-    uncertaintyDigits: line.order.uncertaintyDigits,
     orderedCelsius: line.setpoints.map(({ celsius }) => celsius),
   }));
 };

@@ -171,6 +171,8 @@ const sensorPart = (sensor: LoadedSensors[number]): EvidenceParts["sensors"][num
     construction: sensor.construction,
     protection: sensor.protection as Protection,
     tolerance: standard && toleranceClass ? ToleranceRef.parse({ standard, class: toleranceClass }) : null,
+    decisionRule: decisionRuleOf(sensor.line.order),
+    uncertaintyDigits: sensor.line.order.uncertaintyDigits === 1 ? 1 : 2,
   };
 };
 
@@ -198,7 +200,7 @@ export const loadEvidence = async (
   const standing = await loadRunStanding(tx, run.id);
   const equipment = await loadEquipmentParts(tx, run, day);
   const laboratory = await tx.laboratory.findFirst({ select: { name: true } });
-  const order = demandThere(sensors[0]?.line.order ?? null, "The run has no sensor.");
+  demandThere(sensors[0] ?? null, "The run has no sensor.");
   const evidence = composeEvidence({
     run,
     laboratory: laboratory?.name ?? "",
@@ -215,8 +217,6 @@ export const loadEvidence = async (
     })),
     channels: await channelsOf(tx, run, filter),
     ...saidOf(run, sensors, standing),
-    decisionRule: decisionRuleOf(order),
-    uncertaintyDigits: order.uncertaintyDigits === 1 ? 1 : 2,
   });
   return { evidence, run, standing, sensors };
 };

@@ -38,7 +38,10 @@ export function evaluatePoint(
   if (!compared.ok) return compared;
   const budgeted = withUncertainty(evidence, mounted, at, compared.value);
   if (!budgeted.ok) return budgeted;
-  const printed = printPoint(budgeted.value, evidence.rounding.uncertaintyDigits);
+  const printed = printPoint(
+    budgeted.value,
+    mounted.item.uncertaintyDigits ?? evidence.rounding.uncertaintyDigits,
+  );
   if (!printed.ok) return printed;
   return got({ ...budgeted.value, printed: printed.value });
 }
@@ -129,7 +132,7 @@ function withUncertainty(
     errorCelsius: point.errorCelsius,
     standardUncertaintyCelsius: budget.combined / slope,
     expandedCelsius,
-    rule: evidence.decisionRule,
+    rule: mounted.item.decisionRule ?? evidence.decisionRule,
   });
   return got({
     state: "measured",

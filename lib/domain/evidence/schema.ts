@@ -68,6 +68,14 @@ export const ToleranceRef = z.strictObject({
   class: z.enum(["1", "2", "3"]),
 });
 
+export const DecisionRule = z.discriminatedUnion("kind", [
+  z.strictObject({ kind: z.literal("none") }),
+  z.strictObject({ kind: z.literal("simple") }),
+  /** Acceptance limit = tolerance limit − guardBandRatio × U (ILAC-G8:09/2019, JCGM 106:2012). Non-binary wording. */
+  z.strictObject({ kind: z.literal("guarded"), guardBandRatio: z.number().min(0).max(3) }),
+]);
+export type DecisionRule = z.infer<typeof DecisionRule>;
+
 export const SensorEvidence = z.strictObject({
   id,
   serial: z.string().min(1).max(120),
@@ -81,6 +89,9 @@ export const SensorEvidence = z.strictObject({
   /** Extension or compensating lead between the sensor and its reference junction. */
   lead: UncertaintyInput,
   givenSensitivity: GivenSensitivity.optional(),
+  /** Where this sensor was ordered otherwise than the rest of the load: its own rule, its own digits of U. */
+  decisionRule: DecisionRule.optional(),
+  uncertaintyDigits: z.union([z.literal(1), z.literal(2)]).optional(),
 });
 
 export const ReferenceEvidence = z.strictObject({
@@ -176,14 +187,6 @@ export const SensorSetpointState = z.strictObject({
   state: z.enum(["invalid", "not-reached"]),
   reason: z.string().min(1).max(600),
 });
-
-export const DecisionRule = z.discriminatedUnion("kind", [
-  z.strictObject({ kind: z.literal("none") }),
-  z.strictObject({ kind: z.literal("simple") }),
-  /** Acceptance limit = tolerance limit − guardBandRatio × U (ILAC-G8:09/2019, JCGM 106:2012). Non-binary wording. */
-  z.strictObject({ kind: z.literal("guarded"), guardBandRatio: z.number().min(0).max(3) }),
-]);
-export type DecisionRule = z.infer<typeof DecisionRule>;
 
 export const Evidence = z.strictObject({
   format: z.literal("emfolio-evidence"),

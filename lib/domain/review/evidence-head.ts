@@ -5,8 +5,11 @@ import {
   JunctionEvidence,
   ReferenceEvidence,
   ScannerEvidence,
+  SensorEvidence,
   VoltmeterEvidence,
 } from "../evidence/schema";
+
+const { shape } = SensorEvidence;
 
 /** What the signatory and the certificate need of an evaluation's evidence; the readings are not in it. */
 export const EvidenceHead = z.object({
@@ -15,6 +18,15 @@ export const EvidenceHead = z.object({
   voltmeter: VoltmeterEvidence,
   scanner: ScannerEvidence,
   junctions: z.array(JunctionEvidence).min(1),
+  sensors: z
+    .array(
+      z.object({
+        id: shape.id,
+        decisionRule: shape.decisionRule,
+        uncertaintyDigits: shape.uncertaintyDigits,
+      }),
+    )
+    .default([]),
   decisionRule: DecisionRule,
   rounding: z.object({ uncertaintyDigits: z.union([z.literal(1), z.literal(2)]) }),
 });

@@ -32,6 +32,9 @@ export type EvidenceParts = {
   readonly sensors: readonly (Pick<Sensor, "id" | "serial" | "type" | "protection"> & {
     readonly construction: string;
     readonly tolerance: z.infer<typeof ToleranceRef> | null;
+    /** As agreed in the sensor's own order: one load may hold sensors of several. */
+    readonly decisionRule: DecisionRule;
+    readonly uncertaintyDigits: 1 | 2;
   })[];
   /** Each place with its junction as it stood there, its temperature included. */
   readonly places: readonly (Omit<Place, "junction"> & { readonly junction: Junction })[];
@@ -39,8 +42,6 @@ export type EvidenceParts = {
   readonly channels: readonly z.infer<typeof ChannelReadings>[];
   readonly windows: readonly z.infer<typeof WindowEvidence>[];
   readonly states: readonly z.infer<typeof SensorSetpointState>[];
-  readonly decisionRule: DecisionRule;
-  readonly uncertaintyDigits: 1 | 2;
 };
 
 const composeSensor = (sensor: EvidenceParts["sensors"][number], budget: BudgetInputs): Sensor => {
@@ -58,6 +59,8 @@ const composeSensor = (sensor: EvidenceParts["sensors"][number], budget: BudgetI
     inhomogeneity: inputs.inhomogeneity,
     lead: inputs.lead,
     ...(given ? { givenSensitivity: given } : {}),
+    decisionRule: sensor.decisionRule,
+    uncertaintyDigits: sensor.uncertaintyDigits,
   };
 };
 
@@ -100,7 +103,8 @@ export const composeEvidence = (parts: EvidenceParts): Evidence => {
     states: [...parts.states],
     sensitivities: budget.sensitivities,
     coverageProbability: 0.9545,
-    decisionRule: parts.decisionRule,
-    rounding: { uncertaintyDigits: parts.uncertaintyDigits },
+    // Every sensor says its own; these stand for the load, which the format asks for.
+    decisionRule: parts.sensors[0]?.decisionRule ?? { kind: "none" },
+    rounding: { uncertaintyDigits: parts.sensors[0]?.uncertaintyDigits ?? 2 },
   };
 };

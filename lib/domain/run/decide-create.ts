@@ -96,23 +96,6 @@ const sayConfiguration = (
     );
 };
 
-/** One evaluation has one decision rule and one rounding; sensors that were ordered otherwise go into another run. */
-const sayAgreement = (fields: Fields, sensors: readonly SensorCandidate[]): void => {
-  const [first, ...rest] = sensors;
-  const other = rest.find(
-    (sensor) =>
-      sensor.decisionRule !== first?.decisionRule ||
-      sensor.guardBandRatio !== first.guardBandRatio ||
-      sensor.uncertaintyDigits !== first.uncertaintyDigits,
-  );
-  if (first && other)
-    say(
-      fields,
-      "places",
-      `${first.tag} (order ${first.orderNumber}) and ${other.tag} (order ${other.orderNumber}) were ordered with different decision rules or digits of U. Load them in separate runs.`,
-    );
-};
-
 const saySetpoints = (fields: Fields, setpoints: readonly number[], candidates: LoadCandidates): void => {
   const highest = setpoints.at(-1);
   const lowest = setpoints[0];
@@ -169,7 +152,6 @@ export const decideCreate = (
       `places.${input.places.findIndex(({ item }) => item.kind !== "shorted" && item.tag === protection.tag)}.item`,
       protection.message,
     );
-  sayAgreement(fields, candidates.sensors);
   for (const { tag, type } of candidates.sensors)
     if (!budget.sensors[type])
       say(

@@ -13,9 +13,6 @@ export type SensorCandidate = {
   readonly state: string;
   readonly orderNumber: string;
   readonly orderState: string;
-  readonly decisionRule: string;
-  readonly guardBandRatio: number | null;
-  readonly uncertaintyDigits: number;
   /** Ascending. */
   readonly orderedCelsius: readonly number[];
 };

@@ -169,27 +169,6 @@ describe("a run is refused, each reason at its field", () => {
     expect(refusal.fields?.["places.0.item"]).toMatch(/Platinum of REF-BARE would stand beside/);
   });
 
-  it("with orders that agreed on different decision rules", async () => {
-    const order = await accepted(
-      bench,
-      orderInput(bench.southern.customerId, {
-        decisionRule: "simple",
-        guardBandRatio: "",
-        lines: [{ ...lineInput, quantity: "1", setpoints: "300 500 700 900 1100", tolerance: "1" }],
-      }),
-    );
-    const [tag] = await received(bench, order, "SIMPLE-1");
-    const row = {
-      ...input.places[2]!,
-      place: "11",
-      channel: "111",
-      item: { kind: "sensor" as const, tag: tag! },
-    };
-    expect((await refused({ places: [...input.places, row] })).fields?.places).toMatch(
-      /different decision rules/,
-    );
-  });
-
   it("with a sensor that is not there, or in another run already", async () => {
     expect(
       (await refused(place(2, { item: { kind: "sensor", tag: "T-999999" } }))).fields?.["places.2.item"],

@@ -64,6 +64,7 @@ export const CertificateStandard = z.strictObject({
   performedOn: z.string(),
   dueOn: z.string(),
 });
+export type CertificateStandard = z.infer<typeof CertificateStandard>;
 
 export const CertificateContent = z.strictObject({
   format: z.literal("emfolio-certificate"),

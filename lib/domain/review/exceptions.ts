@@ -103,7 +103,7 @@ export const reviewExceptions = (given: {
     ...given.findings.map((finding) => ({
       weight: 75,
       kind: "finding" as const,
-      subject: finding.path,
+      subject: `Finding: ${finding.code.replaceAll("-", " ")}`,
       text: finding.message,
     })),
     ...given.points.flatMap(ofPoint),

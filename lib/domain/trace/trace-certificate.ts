@@ -28,9 +28,10 @@ export type Trace = {
   readonly breaks: readonly TraceBreak[];
 };
 
-const standingOf = (
+/** A calibration on the days of a run: from its day to its due day, both included. */
+export const standingOn = (
   standard: CertificateStandard,
-  run: Pick<CertificateContent, "performedFrom" | "performedTo">,
+  run: { readonly performedFrom: string; readonly performedTo: string },
 ): TraceNode["standing"] => {
   if (standard.calibrationCertificate === "") return "no-certificate";
   if (standard.performedOn > run.performedFrom) return "not-in-date";
@@ -93,7 +94,7 @@ export const traceCertificate = (content: CertificateContent): Trace => {
     standard,
     role: standardRoleLabels[standard.role],
     route: routeLabels[standard.route] ?? standard.route,
-    standing: standingOf(standard, content),
+    standing: standingOn(standard, content),
   }));
   return {
     root: {

@@ -2,7 +2,7 @@ import { z } from "zod";
 import { hex, sha256 } from "@/lib/data/certificate/sha256";
 import { type AuditEvent, eventOf } from "@/lib/domain/audit/define-event";
 import { certificateEvents } from "@/lib/domain/certificate/events";
-import { demand, Refused, refuse } from "@/lib/domain/refusal";
+import { Refused } from "@/lib/domain/refusal";
 import type { Actor } from "@/lib/domain/staff/actor";
 import { may } from "@/lib/domain/staff/permissions";
 import { type Clock, execute } from "../execute";
@@ -40,12 +40,12 @@ export const downloadCertificates = defineOperation({
         })
       : [];
     if (certificates.length !== tokens.length)
-      return demand(refuse("not-found", "This certificate is not here."));
+      throw new Refused({ code: "not-found", message: "This certificate is not here." });
     const documents: CertificateDocument[] = [];
     const events: AuditEvent[] = [];
     for (const { id, number, files } of certificates) {
       const file = files[0];
-      if (!file) return demand(refuse("wrong-state", pendingMessage));
+      if (!file) throw new Refused({ code: "wrong-state", message: pendingMessage });
       const digest = hex(sha256(file.bytes));
       if (digest !== hex(file.sha256))
         throw new Error(`the stored document of ${number} does not match its hash`);

@@ -2,17 +2,18 @@ import { z } from "zod";
 import { hex, sha256 } from "@/lib/data/certificate/sha256";
 import { inScope } from "@/lib/data/in-scope";
 import { lockRun } from "@/lib/data/sql/lock-run";
-import { renderCertificate } from "@/lib/documents/certificate/render-certificate";
+import {
+  certificateRendererVersion,
+  renderCertificate,
+} from "@/lib/documents/certificate/render-certificate";
 import { eventOf } from "@/lib/domain/audit/define-event";
 import { CertificateContent } from "@/lib/domain/certificate/content";
 import { certificateEvents } from "@/lib/domain/certificate/events";
-import { demand, Refused, refuse } from "@/lib/domain/refusal";
+import { Refused } from "@/lib/domain/refusal";
 import { type Clock, execute } from "../execute";
 import { defineOperation } from "../operation";
 
 export const pdf = "application/pdf";
-/** Named with the bytes it made; raised when the same content could come out as other bytes. */
-export const rendererVersion = "certificate-pdf 1";
 
 /** Stores the rendered bytes beside the certificate, once. */
 export const storeDocument = defineOperation({
@@ -21,11 +22,11 @@ export const storeDocument = defineOperation({
   input: z.strictObject({ certificateId: z.uuid(), bytes: z.instanceof(Uint8Array) }),
   perform: async ({ now, tx }, input) => {
     const certificate = await tx.certificate.findUnique({ where: { id: input.certificateId } });
-    if (!certificate) return demand(refuse("not-found", "This certificate is not here."));
+    if (!certificate) throw new Refused({ code: "not-found", message: "This certificate is not here." });
     // Two renderings of one certificate take turns; the second finds the first's bytes.
     await lockRun(tx, certificate.runId);
     if ((await tx.certificateFile.count({ where: { certificateId: certificate.id, mediaType: pdf } })) > 0)
-      return demand(refuse("wrong-state", "The document is stored already."));
+      throw new Refused({ code: "wrong-state", message: "The document is stored already." });
     const digest = sha256(input.bytes);
     await tx.certificateFile.create({
       data: {
@@ -34,7 +35,7 @@ export const storeDocument = defineOperation({
         mediaType: pdf,
         bytes: Uint8Array.from(input.bytes),
         sha256: Uint8Array.from(digest),
-        rendererVersion,
+        rendererVersion: certificateRendererVersion,
         renderedAt: now,
       },
     });
@@ -46,7 +47,7 @@ export const storeDocument = defineOperation({
           mediaType: pdf,
           sha256: hex(digest),
           bytes: input.bytes.length,
-          renderer: rendererVersion,
+          renderer: certificateRendererVersion,
         }),
       ],
     };
@@ -66,7 +67,7 @@ export const renderDocument = async (certificateId: string, clock: Clock): Promi
   const pending = await loadPending(certificateId);
   if (!pending) return;
   const content = CertificateContent.parse(JSON.parse(pending.content));
-  const bytes = await renderCertificate(content, { draft: false });
+  const bytes = Uint8Array.from(await renderCertificate(content, { draft: false }));
   try {
     await execute(storeDocument, { kind: "system", name: "renderer" }, { certificateId, bytes }, clock);
   } catch (error) {

@@ -14,7 +14,7 @@ import { composeCertificate } from "@/lib/domain/certificate/compose-certificate
 import { contentHash } from "@/lib/domain/certificate/content-hash";
 import { certificateEvents } from "@/lib/domain/certificate/events";
 import { performerSignedOff } from "@/lib/domain/certificate/texts";
-import { demand, Refused, refuse } from "@/lib/domain/refusal";
+import { demand, Refused } from "@/lib/domain/refusal";
 import { decideReviewable } from "@/lib/domain/review/decide-reviewable";
 import { decideSignOffStanding, type SignOffStanding } from "@/lib/domain/review/may-decide";
 import type { Actor } from "@/lib/domain/staff/actor";
@@ -115,10 +115,11 @@ export const signOff = defineOperation({
     exceptionReason: z.string().trim().max(1000, "At most 1000 characters.").default(""),
   }),
   perform: async ({ actor, now, tx }, input) => {
-    if (actor.kind !== "staff") return demand(refuse("not-permitted", "A person has to sign off."));
+    if (actor.kind !== "staff")
+      throw new Refused({ code: "not-permitted", message: "A person has to sign off." });
     const locked = await lockRun(tx, input.runId);
     const review = locked ? await loadReviewRun(tx, input.runId) : null;
-    if (!review?.evaluation) return demand(refuse("not-found", "This run is not here."));
+    if (!review?.evaluation) throw new Refused({ code: "not-found", message: "This run is not here." });
     demand(
       decideReviewable({
         runState: review.run.state,

@@ -4,7 +4,7 @@ import { loadReviewRun } from "@/lib/data/review/load-review-run";
 import { renderCertificate } from "@/lib/documents/certificate/render-certificate";
 import { eventOf } from "@/lib/domain/audit/define-event";
 import { composeCertificate } from "@/lib/domain/certificate/compose-certificate";
-import { demand, refuse } from "@/lib/domain/refusal";
+import { demand, Refused } from "@/lib/domain/refusal";
 import { reviewEvents } from "@/lib/domain/review/events";
 import type { Actor } from "@/lib/domain/staff/actor";
 import { type Clock, execute } from "../execute";
@@ -19,7 +19,7 @@ export const openDraft = defineOperation({
     const run = await tx.run.findUnique({ where: { number: input.runNumber }, select: { id: true } });
     const review = run ? await loadReviewRun(tx, run.id) : null;
     const sensor = review?.sensors.find(({ tag }) => tag === input.tag);
-    if (!review || !sensor) return demand(refuse("not-found", "This draft is not here."));
+    if (!review || !sensor) throw new Refused({ code: "not-found", message: "This draft is not here." });
     const parts = demand(certificateParts(review, sensor.id));
     return {
       value: demand(composeCertificate(parts, null)),

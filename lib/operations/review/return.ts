@@ -3,7 +3,7 @@ import { loadReviewRun } from "@/lib/data/review/load-review-run";
 import { setSensorState } from "@/lib/data/sensor/set-state";
 import { lockRun } from "@/lib/data/sql/lock-run";
 import { eventOf } from "@/lib/domain/audit/define-event";
-import { demand, refuse } from "@/lib/domain/refusal";
+import { demand, Refused } from "@/lib/domain/refusal";
 import { decideReviewable } from "@/lib/domain/review/decide-reviewable";
 import { reviewEvents } from "@/lib/domain/review/events";
 import { actorIdOf } from "@/lib/domain/staff/actor";
@@ -25,7 +25,7 @@ export const returnRun = defineOperation({
   perform: async ({ actor, now, tx }, input) => {
     const locked = await lockRun(tx, input.runId);
     const review = locked ? await loadReviewRun(tx, input.runId) : null;
-    if (!review?.evaluation) return demand(refuse("not-found", "This run is not here."));
+    if (!review?.evaluation) throw new Refused({ code: "not-found", message: "This run is not here." });
     demand(
       decideReviewable({
         runState: review.run.state,

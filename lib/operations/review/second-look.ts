@@ -2,7 +2,7 @@ import { z } from "zod";
 import { loadReviewRun } from "@/lib/data/review/load-review-run";
 import { lockRun } from "@/lib/data/sql/lock-run";
 import { eventOf } from "@/lib/domain/audit/define-event";
-import { demand, refuse } from "@/lib/domain/refusal";
+import { demand, Refused } from "@/lib/domain/refusal";
 import { reviewEvents } from "@/lib/domain/review/events";
 import { decideSecondLook } from "@/lib/domain/review/may-decide";
 import { actorIdOf } from "@/lib/domain/staff/actor";
@@ -22,7 +22,7 @@ export const secondLook = defineOperation({
   }),
   perform: async ({ actor, now, tx }, input) => {
     const certificate = await tx.certificate.findUnique({ where: { id: input.certificateId } });
-    if (!certificate) return demand(refuse("not-found", "This certificate is not here."));
+    if (!certificate) throw new Refused({ code: "not-found", message: "This certificate is not here." });
     await lockRun(tx, certificate.runId);
     const review = await loadReviewRun(tx, certificate.runId);
     const decisions = review?.decisions.filter(({ sensorId }) => sensorId === certificate.sensorId) ?? [];

@@ -1,0 +1,35 @@
+import { type ReviewException, reviewExceptions } from "@/lib/domain/review/exceptions";
+import type { ReviewRun } from "./load-review-run";
+
+/** What stands out in a loaded run, the gravest first. */
+export const exceptionsOf = (review: ReviewRun): readonly ReviewException[] =>
+  reviewExceptions({
+    points: review.evaluation?.results.map(({ point }) => point) ?? [],
+    findings: review.evaluation?.findings ?? [],
+    hasTypedReadings: review.blocks.some(({ source }) => source === "typed"),
+    movedWindowsCelsius: review.windows
+      .filter(({ origin }) => origin === "moved")
+      .flatMap(
+        ({ setpointId }) =>
+          review.run.setpoints.find((setpoint) => setpoint.id === setpointId)?.celsius ?? [],
+      ),
+  });
+
+/** The last submission: when it came and from whom. */
+export const submissionOf = (review: ReviewRun) => {
+  const submitted = review.decisions.findLast(({ decision }) => decision === "submitted");
+  return submitted
+    ? {
+        at: submitted.decidedAt.toISOString(),
+        by: review.names.get(submitted.decidedById) ?? "",
+        note: submitted.reason,
+      }
+    : null;
+};
+
+/** The page of a result: the run, the sensor's tag, the setpoint's position. */
+export const resultHref = (review: ReviewRun, sensorId: string, setpointId: string): string => {
+  const tag = review.sensors.find(({ id }) => id === sensorId)?.tag ?? "";
+  const position = review.run.setpoints.find(({ id }) => id === setpointId)?.position ?? 0;
+  return `/review/${review.run.number}/${tag}/${position}`;
+};

@@ -1,0 +1,154 @@
+import { certificateParts } from "@/lib/data/certificate/certificate-parts";
+import { loadReadings, type Readings } from "@/lib/data/evidence/read-scan-channels";
+import type { Tx } from "@/lib/data/in-scope";
+import { loadReviewRun, type ReviewRun } from "@/lib/data/review/load-review-run";
+import { resultHref } from "@/lib/data/review/review-summary";
+import { composeCertificate } from "@/lib/domain/certificate/compose-certificate";
+import { routeLabels, standardRoleLabels } from "@/lib/domain/certificate/labels";
+import { dominantLabel } from "@/lib/domain/review/dominant-label";
+import type { Actor } from "@/lib/domain/staff/actor";
+import { standingOn } from "@/lib/domain/trace/trace-certificate";
+import { answer, found } from "./view";
+
+type Window = ReviewRun["windows"][number];
+
+/** Around the window: its own length before and after it. Without a window, everything. Signs of reversed readings turned. */
+const around = (readings: Readings, window: Window | undefined) => {
+  const margin = window ? window.toSeconds - window.fromSeconds : 0;
+  const seconds: number[] = [];
+  const values: number[] = [];
+  for (const [index, at] of readings.times.entries()) {
+    if (window && (at < window.fromSeconds - margin || at > window.toSeconds + margin)) continue;
+    seconds.push(at);
+    values.push((readings.values[index] ?? Number.NaN) * (readings.polarity[index] === -1 ? -1 : 1));
+  }
+  return { seconds, values };
+};
+
+const traces = async (tx: Tx, review: ReviewRun, sensorId: string, window: Window | undefined) => {
+  const places = review.run.places.filter(
+    (place) => place.sensorId === sensorId || place.kind === "reference",
+  );
+  const readings = await loadReadings(tx, review.run.id, { channels: places.map(({ channel }) => channel) });
+  return places
+    .sort((left, right) => Number(right.sensorId === sensorId) - Number(left.sensorId === sensorId))
+    .flatMap((place) => {
+      const found = readings.get(place.channel);
+      const tag = review.standards.find(({ id }) => id === place.equipmentId)?.tag;
+      return found
+        ? [{ channel: place.channel, label: tag ? `Reference ${tag}` : "Sensor", ...around(found, window) }]
+        : [];
+    });
+};
+
+const windowOf = (review: ReviewRun, window: Window | undefined) => {
+  if (!window) return null;
+  const assessment = JSON.parse(window.assessment) as {
+    readonly meets?: boolean;
+    readonly reasons?: readonly string[];
+    readonly reason?: string;
+  };
+  return {
+    fromSeconds: window.fromSeconds,
+    toSeconds: window.toSeconds,
+    origin: window.origin,
+    acceptedBy: review.names.get(window.acceptedById) ?? "",
+    acceptedAt: window.acceptedAt.toISOString(),
+    meets: assessment.meets ?? null,
+    reasons: [...(assessment.reasons ?? []), ...(assessment.reason ? [assessment.reason] : [])],
+  };
+};
+
+const tipOf = (review: ReviewRun, sensorId: string) => {
+  const place = review.run.places.find((candidate) => candidate.sensorId === sensorId);
+  const tip = review.tipChecks.find(({ loadPlaceId }) => loadPlaceId === place?.id);
+  return {
+    place: place?.place ?? "",
+    channel: place?.channel ?? "",
+    immersionMillimetre: place?.immersionMillimetre ?? null,
+    check: tip
+      ? {
+          riseMicrovolt: tip.riseMicrovolt,
+          onlyThisChannel: tip.onlyThisChannel,
+          by: review.names.get(tip.checkedById) ?? "",
+          at: tip.checkedAt.toISOString(),
+        }
+      : null,
+  };
+};
+
+/** Before and after this one, in the order of sensors and setpoints. */
+const neighbours = (review: ReviewRun, sensorId: string, setpointId: string) => {
+  const all = review.sensors.flatMap((sensor) =>
+    review.run.setpoints
+      .filter((setpoint) =>
+        review.evaluation?.results.some(
+          (result) => result.sensorId === sensor.id && result.setpointId === setpoint.id,
+        ),
+      )
+      .map((setpoint) => ({ sensorId: sensor.id, setpointId: setpoint.id })),
+  );
+  const index = all.findIndex((one) => one.sensorId === sensorId && one.setpointId === setpointId);
+  const hrefOf = (at: number) => {
+    const one = all[at];
+    return one ? resultHref(review, one.sensorId, one.setpointId) : null;
+  };
+  return { previous: hrefOf(index - 1), next: hrefOf(index + 1), place: index + 1, of: all.length };
+};
+
+const certificateSide = (review: ReviewRun, sensorId: string) => {
+  const parts = certificateParts(review, sensorId);
+  if (!parts.ok) return { standards: [], deviations: [], obstacle: parts.refusal.message, rows: [] };
+  const content = composeCertificate(parts.value, null);
+  return {
+    standards: parts.value.standards.map((standard) => ({
+      ...standard,
+      roleLabel: standardRoleLabels[standard.role],
+      routeLabel: routeLabels[standard.route] ?? standard.route,
+      standing: standingOn(standard, parts.value.run),
+    })),
+    deviations: content.ok ? content.value.deviations : [],
+    obstacle: content.ok ? "" : content.refusal.message,
+    rows: content.ok ? content.value.rows : [],
+  };
+};
+
+/** One sensor at one setpoint with all it rests on. */
+export const reviewResultView = (actor: Actor, number: string, tag: string, position: number) =>
+  answer(actor, "review.read", async (tx) => {
+    const run = found(await tx.run.findUnique({ where: { number }, select: { id: true } }));
+    const review = found(await loadReviewRun(tx, run.id));
+    const sensor = found(review.sensors.find((candidate) => candidate.tag === tag));
+    const setpoint = found(review.run.setpoints.find((candidate) => candidate.position === position));
+    const { point } = found(
+      review.evaluation?.results.find(
+        (result) => result.sensorId === sensor.id && result.setpointId === setpoint.id,
+      ),
+    );
+    const window = review.windows.find(({ setpointId }) => setpointId === setpoint.id);
+    return {
+      number,
+      runState: review.run.state,
+      tag,
+      serial: sensor.serial,
+      typeLetter: sensor.typeLetter,
+      customer: sensor.line.order.customer.name,
+      nominal: `${Number(setpoint.celsius.toFixed(2))} °C`,
+      point,
+      dominant: point.state === "measured" ? dominantLabel(point) : "",
+      window: windowOf(review, window),
+      traces: await traces(tx, review, sensor.id, window),
+      blocks: review.blocks.map((block) => ({
+        sequence: block.sequence,
+        source: block.source,
+        fileName: block.fileName ?? "",
+        by: review.names.get(block.receivedById) ?? "",
+        at: block.receivedAt.toISOString(),
+      })),
+      tip: tipOf(review, sensor.id),
+      ...certificateSide(review, sensor.id),
+      neighbours: neighbours(review, sensor.id, setpoint.id),
+    };
+  });
+
+export type ReviewResultPage = Awaited<ReturnType<typeof reviewResultView>>;

@@ -1,0 +1,125 @@
+import { certificateParts } from "@/lib/data/certificate/certificate-parts";
+import { hex, sha256 } from "@/lib/data/certificate/sha256";
+import { loadReviewRun, type ReviewRun } from "@/lib/data/review/load-review-run";
+import { exceptionsOf, resultHref, submissionOf } from "@/lib/data/review/review-summary";
+import { composeCertificate } from "@/lib/domain/certificate/compose-certificate";
+import { contentHash } from "@/lib/domain/certificate/content-hash";
+import type { EvaluatedPoint } from "@/lib/domain/evidence/evaluation";
+import { dominantLabel } from "@/lib/domain/review/dominant-label";
+import { type Actor, actorIdOf } from "@/lib/domain/staff/actor";
+import { may } from "@/lib/domain/staff/permissions";
+import { answer, found } from "./view";
+
+export type ReviewCell = {
+  readonly href: string;
+  readonly state: string;
+  readonly errorCelsius: string;
+  readonly expandedCelsius: string;
+  readonly conformity: string;
+  readonly dominant: string;
+  readonly reason: string;
+};
+
+const cellOf = (point: EvaluatedPoint, href: string): ReviewCell =>
+  point.state === "measured"
+    ? {
+        href,
+        state: "measured",
+        errorCelsius: point.printed.errorCelsius,
+        expandedCelsius: point.printed.expandedCelsius,
+        conformity: point.conformity.state,
+        dominant: dominantLabel(point),
+        reason: "",
+      }
+    : {
+        href,
+        state: point.state,
+        errorCelsius: "",
+        expandedCelsius: "",
+        conformity: "no-statement",
+        dominant: "",
+        reason: point.reason,
+      };
+
+const sensorOf = (review: ReviewRun, sensor: ReviewRun["sensors"][number]) => {
+  const parts = certificateParts(review, sensor.id);
+  const content = parts.ok ? composeCertificate(parts.value, null) : parts;
+  const results = review.evaluation?.results.filter(({ sensorId }) => sensorId === sensor.id) ?? [];
+  return {
+    id: sensor.id,
+    tag: sensor.tag,
+    serial: sensor.serial,
+    typeLetter: sensor.typeLetter,
+    customer: sensor.line.order.customer.name,
+    order: sensor.line.order.number,
+    state: sensor.state,
+    /** Hash of what the certificate would say; sent back at sign-off. */
+    reviewedHash: content.ok ? hex(contentHash(content.value, sha256)) : null,
+    obstacle: content.ok ? "" : content.refusal.message,
+    certificate: review.certificates.find(({ sensorId }) => sensorId === sensor.id)?.number ?? null,
+    cells: review.run.setpoints.map((setpoint) => {
+      const result = results.find(({ setpointId }) => setpointId === setpoint.id);
+      return result ? cellOf(result.point, resultHref(review, sensor.id, setpoint.id)) : null;
+    }),
+  };
+};
+
+/** May this person sign here: as anybody, only with a reason by policy, or not at all. */
+const standingOf = (
+  actor: Actor,
+  review: ReviewRun,
+): "free" | "with-reason" | "performer" | "not-permitted" => {
+  if (actor.kind !== "staff" || !may(actor.roles, "review.decide")) return "not-permitted";
+  if (!review.performerIds.includes(actorIdOf(actor))) return "free";
+  return review.laboratory.performerMaySignOff ? "with-reason" : "performer";
+};
+
+const exceptionLines = (review: ReviewRun) =>
+  exceptionsOf(review).map(({ weight: _, point, ...line }) => {
+    const result =
+      point &&
+      review.evaluation?.results.find(
+        (one) => one.point.sensor === point.sensor && one.point.setpoint === point.setpoint,
+      );
+    return { ...line, href: result ? resultHref(review, result.sensorId, result.setpointId) : null };
+  });
+
+export const reviewRunView = (actor: Actor, number: string) =>
+  answer(actor, "review.read", async (tx) => {
+    const run = found(await tx.run.findUnique({ where: { number }, select: { id: true } }));
+    const review = found(await loadReviewRun(tx, run.id));
+    const evaluation = found(review.evaluation);
+    const tagOf = (id: string | null) => review.sensors.find((sensor) => sensor.id === id)?.tag ?? null;
+    return {
+      runId: review.run.id,
+      number: review.run.number,
+      state: review.run.state,
+      evaluationId: evaluation.id,
+      evaluation: {
+        sequence: evaluation.sequence,
+        engineVersion: evaluation.engineVersion,
+        inputsDigest: hex(evaluation.inputsDigest),
+        at: evaluation.evaluatedAt.toISOString(),
+      },
+      furnace: `${review.configuration.furnace.tag}, ${review.configuration.name}`,
+      performers: review.performerIds.flatMap((id) => review.names.get(id) ?? []),
+      submission: submissionOf(review),
+      standing: standingOf(actor, review),
+      setpoints: review.run.setpoints.map(({ position, celsius }) => ({
+        position,
+        label: `${Number(celsius.toFixed(2))} °C`,
+      })),
+      exceptions: exceptionLines(review),
+      sensors: review.sensors.map((sensor) => sensorOf(review, sensor)),
+      decisions: review.decisions.map((decision) => ({
+        key: String(decision.id),
+        decision: decision.decision,
+        sensor: tagOf(decision.sensorId),
+        reason: decision.reason || (decision.exceptionReason ?? ""),
+        by: review.names.get(decision.decidedById) ?? "",
+        at: decision.decidedAt.toISOString(),
+      })),
+    };
+  });
+
+export type ReviewRunPage = Awaited<ReturnType<typeof reviewRunView>>;

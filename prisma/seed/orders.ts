@@ -8,11 +8,14 @@ import type { Teller } from "./teller";
 const everySetpoint = "300 500 700 900 1100";
 
 /** Like sensors of one customer make one line. */
-const linesOf = (customer: SimulatedSensor["customer"]): SimulatedSensor[][] => {
-  const lines = new Map<string, SimulatedSensor[]>();
+type Like = [SimulatedSensor, ...SimulatedSensor[]];
+
+const linesOf = (customer: SimulatedSensor["customer"]): Like[] => {
+  const lines = new Map<string, Like>();
   for (const sensor of sensors.filter((candidate) => candidate.customer === customer)) {
     const key = `${sensor.type} ${sensor.toleranceClass} ${sensor.construction}`;
-    lines.set(key, [...(lines.get(key) ?? []), sensor]);
+    const known = lines.get(key);
+    lines.set(key, known ? [...known, sensor] : [sensor]);
   }
   return [...lines.values()];
 };
@@ -53,13 +56,13 @@ const tellOrder = async (
     ...story.rule,
     decisionRuleAgreedBy: story.agreedBy,
     decisionRuleAgreedOn: day(12),
-    lines: lines.map(([first, ...others]) => ({
-      typeLetter: first?.type ?? "K",
-      construction: first?.construction ?? "",
-      protection: first?.protection ?? "other",
-      quantity: String(1 + others.length),
+    lines: lines.map((like) => ({
+      typeLetter: like[0].type,
+      construction: like[0].construction,
+      protection: like[0].protection,
+      quantity: String(like.length),
       setpoints: everySetpoint,
-      tolerance: first?.toleranceClass ?? "none",
+      tolerance: like[0].toleranceClass,
       temperatureUnit: "C" as const,
     })),
   });
@@ -75,7 +78,7 @@ const tellOrder = async (
       condition: "as-described",
       polarity: "ok",
       typeCheck: "ok",
-      ...checksOf(line[0]?.type ?? "K"),
+      ...checksOf(line[0].type),
     });
     serials.forEach((serial, at) => {
       tags.set(serial, given[at] ?? "");

@@ -20,7 +20,7 @@ export const auditEvents = [
   ...Object.values(runEvents),
   ...Object.values(reviewEvents),
   ...Object.values(certificateEvents),
-] as readonly EventDefinition<string, never>[];
+] as unknown as readonly EventDefinition<string, never>[];
 
 export const eventDefinition = (action: string): EventDefinition<string, never> | undefined =>
   auditEvents.find((definition) => definition.action === action);

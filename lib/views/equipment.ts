@@ -1,0 +1,25 @@
+import { loadCalibrationsOf } from "@/lib/data/calibration/calibration-store";
+import { loadEquipment } from "@/lib/data/equipment/equipment-store";
+import { dueState } from "@/lib/domain/calibration/due";
+import { calibrationInForce } from "@/lib/domain/calibration/in-force";
+import type { Actor } from "@/lib/domain/staff/actor";
+import { may } from "@/lib/domain/staff/permissions";
+import { answer, found } from "./view";
+
+/** One piece of equipment with every calibration it ever had, newest first. */
+export const equipmentView = (actor: Actor, id: string, today: string) =>
+  answer(actor, "laboratory.read", async (tx) => {
+    const equipment = found(await loadEquipment(tx, id));
+    const calibrations = await loadCalibrationsOf(tx, equipment.id);
+    const inForce = calibrationInForce(calibrations.toReversed(), today);
+    return {
+      equipment,
+      calibrations,
+      inForceId: inForce?.id ?? null,
+      due: dueState(inForce?.dueOn ?? null, today),
+      mayChange: actor.kind !== "system" && may(actor.roles, "equipment.record"),
+      mayCalibrate: actor.kind !== "system" && may(actor.roles, "calibration.record"),
+    };
+  });
+
+export type EquipmentView = Awaited<ReturnType<typeof equipmentView>>;

@@ -1,6 +1,9 @@
 import type { CertificateContent, CertificateStandard } from "../certificate/content";
 import { routeLabels, standardRoleLabels } from "../certificate/labels";
 
+/** A calibration against the days of a run. */
+export type CalibrationStanding = "in-date" | "not-in-date" | "no-certificate" | "not-dated";
+
 /** One step of the traceability chain, drawn as a tree from the result to the SI. */
 export type TraceNode = {
   readonly id: string;
@@ -8,7 +11,7 @@ export type TraceNode = {
   readonly title: string;
   readonly detail: string;
   /** Validity on the days of the run, by word. */
-  readonly standing: "in-date" | "not-in-date" | "no-certificate" | "not-dated";
+  readonly standing: CalibrationStanding;
   readonly children: readonly TraceNode[];
 };
 
@@ -16,7 +19,7 @@ export type TraceLine = {
   readonly standard: CertificateStandard;
   readonly role: string;
   readonly route: string;
-  readonly standing: TraceNode["standing"];
+  readonly standing: CalibrationStanding;
 };
 
 /** A chain that does not reach the SI, said in words. */
@@ -32,7 +35,7 @@ export type Trace = {
 export const standingOn = (
   standard: CertificateStandard,
   run: { readonly performedFrom: string; readonly performedTo: string },
-): TraceNode["standing"] => {
+): CalibrationStanding => {
   if (standard.calibrationCertificate === "") return "no-certificate";
   if (standard.performedOn > run.performedFrom) return "not-in-date";
   if (standard.dueOn === "") return "not-dated";

@@ -1,0 +1,81 @@
+import { DataTable } from "@/app/_ui/data-table";
+import { BudgetChart } from "@/app/_ui/drawing/budget-chart";
+import { Quantity } from "@/app/_ui/quantity";
+import { Section } from "@/app/_ui/section";
+import type { Budget, EvaluatedPoint } from "@/lib/domain/evidence/evaluation";
+
+/** Three significant digits; the unrounded figure is in the evidence. */
+const three = (value: number): string => (value === 0 ? "0" : String(Number(value.toPrecision(3))));
+const freedom = (value: number | null): string => (value === null ? "∞" : value.toFixed(0));
+
+const columns = [
+  { key: "quantity", header: "Quantity" },
+  { key: "u", header: "u", align: "number" as const },
+  { key: "distribution", header: "Distribution" },
+  { key: "sensitivity", header: "Sensitivity", align: "number" as const },
+  { key: "effect", header: "Contribution", align: "number" as const },
+  { key: "freedom", header: "Degrees of freedom", align: "number" as const },
+  { key: "source", header: "From" },
+];
+
+function BudgetTable({ budget, caption, dominant }: { budget: Budget; caption: string; dominant: string }) {
+  return (
+    <DataTable
+      caption={caption}
+      columns={columns}
+      rows={budget.contributions.map((line) => ({
+        key: line.key,
+        tone: line.key === dominant ? "watch" : undefined,
+        cells: {
+          quantity: (
+            <>
+              {line.label} ({line.symbol}){line.key === dominant ? ", the largest" : ""}
+            </>
+          ),
+          u: <Quantity value={three(line.standardUncertainty)} unit={line.unit} />,
+          distribution: line.distribution,
+          sensitivity: <Quantity value={three(line.sensitivity)} unit={line.sensitivityUnit} />,
+          effect: <Quantity value={three(line.effect)} unit={budget.unit} />,
+          freedom: freedom(line.degreesOfFreedom),
+          source: line.source,
+        },
+      }))}
+      foot={{
+        key: "combined",
+        cells: {
+          quantity: "Combined",
+          effect: <Quantity value={three(budget.combined)} unit={budget.unit} />,
+          freedom: freedom(budget.degreesOfFreedom),
+        },
+      }}
+    />
+  );
+}
+
+const bars = (title: string, budget: Budget) => ({
+  title,
+  unit: budget.unit,
+  contributions: budget.contributions,
+  combined: budget.combined,
+});
+
+/** The budget line by line, with what dominates. */
+export function BudgetSection({ point, dominant }: { point: EvaluatedPoint; dominant: string }) {
+  if (point.state !== "measured") return null;
+  return (
+    <Section title="Budget" note={`Largest: ${dominant}.`} wide>
+      <BudgetChart view={bars("Reference temperature, °C", point.temperatureBudget)} table="none" />
+      <BudgetTable
+        budget={point.temperatureBudget}
+        caption="Temperature of the furnace at the sensor"
+        dominant={point.dominant}
+      />
+      <BudgetChart view={bars("emf of the sensor, µV", point.emfBudget)} table="none" />
+      <BudgetTable
+        budget={point.emfBudget}
+        caption="emf of the sensor at the nominal"
+        dominant={point.dominant}
+      />
+    </Section>
+  );
+}

@@ -1,0 +1,99 @@
+import { ActionForm } from "@/app/_ui/action-form.client";
+import { CheckboxField } from "@/app/_ui/checkbox-field.client";
+import { Disclosure } from "@/app/_ui/disclosure";
+import { FieldError } from "@/app/_ui/field-error.client";
+import { FieldGroup } from "@/app/_ui/field-group";
+import { Notice } from "@/app/_ui/notice";
+import { Section } from "@/app/_ui/section";
+import { SubmitButton } from "@/app/_ui/submit-button.client";
+import { TextArea } from "@/app/_ui/text-area.client";
+import type { ReviewRunPage } from "@/lib/views/review-run";
+import { returnRunAction, signOffAction } from "../actions";
+
+type Props = { readonly review: ReviewRunPage };
+
+const whyNot = {
+  performer:
+    "You measured or evaluated this run yourself. Another signatory reviews it; the quality manager can set a policy for laboratories of two.",
+  "not-permitted": "A signatory decides here. You can look at everything.",
+} as const;
+
+function Identity({ review }: Props) {
+  return (
+    <>
+      <input type="hidden" name="runId" value={review.runId} />
+      <input type="hidden" name="evaluationId" value={review.evaluationId} />
+    </>
+  );
+}
+
+function SignOffForm({ review }: Props) {
+  const open = review.sensors.filter((sensor) => !sensor.certificate && sensor.reviewedHash);
+  if (open.length === 0) return <p>No certificate can be signed off here. Return the run with a reason.</p>;
+  return (
+    // A key from the hashes: after a change elsewhere the form begins anew, with nothing ticked by accident.
+    <ActionForm
+      key={open.map((sensor) => sensor.reviewedHash).join()}
+      action={signOffAction}
+      label="Sign off"
+    >
+      <Identity review={review} />
+      <FieldGroup
+        legend="Certificates to sign off"
+        hint="What you sign is what the draft says; its content hash goes with your signature."
+      >
+        {open.map((sensor) => (
+          <CheckboxField
+            key={sensor.id}
+            name="items"
+            value={`${sensor.id} ${sensor.reviewedHash}`}
+            label={`${sensor.tag}, ${sensor.serial} (${sensor.customer})`}
+            defaultChecked
+          />
+        ))}
+        <FieldError name="items" />
+      </FieldGroup>
+      {review.standing === "with-reason" ? (
+        <TextArea
+          name="exceptionReason"
+          label="Why you sign what you measured"
+          hint="You took part in this measurement. The policy allows it with a reason; somebody else takes a second look later."
+          rows={2}
+        />
+      ) : null}
+      <div className="form-actions">
+        <SubmitButton>Sign off</SubmitButton>
+      </div>
+    </ActionForm>
+  );
+}
+
+/** The two ways out of a review: sign off, or return with a reason. */
+export function Decide({ review }: Props) {
+  const { standing } = review;
+  if (standing === "not-permitted" || standing === "performer")
+    return (
+      <Section title="Decide" id="decide">
+        <Notice kind="info">{whyNot[standing]}</Notice>
+      </Section>
+    );
+  return (
+    <Section title="Decide" id="decide">
+      <SignOffForm review={review} />
+      <Disclosure summary="Return the run to the technician">
+        <ActionForm action={returnRunAction} label="Return">
+          <Identity review={review} />
+          <TextArea
+            name="reason"
+            label="What to look at"
+            hint="The technician reads this. Readings, windows and results stay; certificates already signed off stay valid."
+            rows={3}
+          />
+          <div className="form-actions">
+            <SubmitButton kind="quiet">Return the run</SubmitButton>
+          </div>
+        </ActionForm>
+      </Disclosure>
+    </Section>
+  );
+}

@@ -1,0 +1,61 @@
+import type { Metadata } from "next";
+import Link from "next/link";
+import { Breadcrumb } from "@/app/_ui/breadcrumb";
+import { KeyHint } from "@/app/_ui/key-hint";
+import { Page } from "@/app/_ui/page";
+import { Section } from "@/app/_ui/section";
+import { StateMark } from "@/app/_ui/state-mark";
+import { Timestamp } from "@/app/_ui/timestamp";
+import { reviewRunView } from "@/lib/views/review-run";
+import { requirePermission } from "@/lib/web/auth";
+import { load } from "@/lib/web/load";
+import { StepKeys } from "../step-keys.client";
+import { Decide } from "./decide";
+import { DecisionHistory } from "./decision-history";
+import { ExceptionList } from "./exception-list";
+import { ResultMatrix } from "./result-matrix";
+
+type Props = { readonly params: Promise<{ readonly run: string }> };
+
+export const generateMetadata = async ({ params }: Props): Promise<Metadata> => ({
+  title: `Review of ${(await params).run}`,
+});
+
+const runStates: Readonly<Record<string, { state: string; label: string }>> = {
+  submitted: { state: "waiting", label: "Waiting for review" },
+  returned: { state: "returned", label: "Returned" },
+  "signed-off": { state: "issued", label: "Signed off" },
+};
+
+export default async function ReviewRunPage({ params }: Props) {
+  const actor = await requirePermission("review.read");
+  const review = await load(reviewRunView(actor, (await params).run));
+  const { submission, evaluation } = review;
+  return (
+    <Page
+      title={review.number}
+      crumbs={<Breadcrumb trail={[{ label: "Review", href: "/review" }]} />}
+      state={<StateMark {...(runStates[review.state] ?? { state: "open", label: "Not submitted" })} />}
+      lead={
+        <>
+          {submission ? (
+            <>
+              Submitted by {submission.by} on <Timestamp at={submission.at} precision="minute" />.{" "}
+            </>
+          ) : null}
+          Measured by {review.performers.join(", ")}; {review.furnace}; evaluation {evaluation.sequence}.{" "}
+          <Link href={`/runs/${review.number}`}>The run itself</Link>. <KeyHint keys={["j", "k"]} /> move
+          through the results.
+        </>
+      }
+    >
+      <StepKeys steps />
+      <ExceptionList exceptions={review.exceptions} note={submission?.note ?? ""} />
+      <ResultMatrix review={review} />
+      {review.state === "submitted" ? <Decide review={review} /> : null}
+      <Section title="History">
+        <DecisionHistory decisions={review.decisions} />
+      </Section>
+    </Page>
+  );
+}

@@ -1,0 +1,52 @@
+"use server";
+import { after } from "next/server";
+import { renderPending } from "@/lib/operations/certificate/render-pending";
+import { signOff } from "@/lib/operations/certificate/sign-off";
+import { returnRun } from "@/lib/operations/review/return";
+import { secondLook } from "@/lib/operations/review/second-look";
+import { formAction } from "@/lib/web/form-action";
+import { list, text } from "@/lib/web/form-fields";
+import type { FormState } from "@/lib/web/form-state";
+
+const sign = formAction(signOff, {
+  parse: (data) => ({
+    runId: text(data, "runId"),
+    evaluationId: text(data, "evaluationId"),
+    // "<sensor id> <hash that was on the page>", one for each ticked box.
+    items: list(data, "items").map((item) => {
+      const [sensorId = "", reviewedHash = ""] = item.split(" ");
+      return { sensorId, reviewedHash };
+    }),
+    exceptionReason: text(data, "exceptionReason"),
+  }),
+  done: ({ certificates }) =>
+    `Signed off: ${certificates.map(({ number }) => number).join(", ")}. The documents are being made.`,
+});
+
+const giveBack = formAction(returnRun, {
+  parse: (data) => ({
+    runId: text(data, "runId"),
+    evaluationId: text(data, "evaluationId"),
+    reason: text(data, "reason"),
+  }),
+  done: () => ({ redirect: "/review" }),
+});
+
+const look = formAction(secondLook, {
+  parse: (data) => ({ certificateId: text(data, "certificateId"), finding: text(data, "finding") }),
+  done: ({ number }) => `The second look at ${number} is recorded.`,
+});
+
+const renderSigned = async (): Promise<void> => {
+  for (const { number, error } of await renderPending(() => new Date()))
+    console.error(`rendering ${number} failed`, error);
+};
+
+export const signOffAction = async (state: FormState, data: FormData) => {
+  const answer = await sign(state, data);
+  // After the answer, so that nobody waits for the documents; until then they show as pending.
+  if (answer.status === "done") after(renderSigned);
+  return answer;
+};
+export const returnRunAction = async (state: FormState, data: FormData) => giveBack(state, data);
+export const secondLookAction = async (state: FormState, data: FormData) => look(state, data);

@@ -23,7 +23,7 @@ export function ResultSection({ result }: { readonly result: ReviewResultPage })
     <>
       <Section title="Result" note="As printed; rounded once.">
         <FieldList
-          columns={2}
+          columns
           items={[
             {
               label: "Error, indication minus reference",

@@ -1,0 +1,95 @@
+import type { Metadata } from "next";
+import Link from "next/link";
+import { Breadcrumb } from "@/app/_ui/breadcrumb";
+import { DeviationChart } from "@/app/_ui/drawing/deviation-chart";
+import { FieldList } from "@/app/_ui/field-list";
+import { Hash } from "@/app/_ui/hash";
+import { LinkButton } from "@/app/_ui/link-button";
+import { Page } from "@/app/_ui/page";
+import { Section } from "@/app/_ui/section";
+import { StateMark } from "@/app/_ui/state-mark";
+import { Timestamp } from "@/app/_ui/timestamp";
+import { TypeLetter } from "@/app/_ui/type-letter";
+import { certificatePageView } from "@/lib/views/certificate-page";
+import { requirePermission } from "@/lib/web/auth";
+import { load } from "@/lib/web/load";
+import { deviationView } from "../deviation-view";
+import { StandardTable } from "../standard-table";
+import { RowTable } from "./row-table";
+import { SecondLook } from "./second-look";
+
+type Props = { readonly params: Promise<{ readonly number: string }> };
+
+export const generateMetadata = async ({ params }: Props): Promise<Metadata> => ({
+  title: (await params).number,
+});
+
+export default async function CertificatePage({ params }: Props) {
+  const actor = await requirePermission("certificate.read");
+  const page = await load(certificatePageView(actor, (await params).number));
+  const { content, file } = page;
+  return (
+    <Page
+      title={content.number}
+      crumbs={<Breadcrumb trail={[{ label: "Certificates", href: "/certificates" }]} />}
+      state={<StateMark state={file ? "issued" : "pending"} />}
+      lead={
+        <>
+          {content.item.tag} <TypeLetter letter={content.item.typeLetter} labelled /> serial{" "}
+          {content.item.serial}, {content.customer.name}, order{" "}
+          <Link href={`/orders/${content.order.number}`}>{content.order.number}</Link>, run{" "}
+          <Link href={`/review/${content.run.number}`}>{content.run.number}</Link>.
+        </>
+      }
+      actions={
+        <>
+          <LinkButton href={`/trace/${content.number}`} kind="quiet">
+            Traceability
+          </LinkButton>
+          <LinkButton href={page.href} download>
+            Download PDF
+          </LinkButton>
+        </>
+      }
+    >
+      <SecondLook page={page} />
+      <Section title="Results" note="As printed." wide>
+        <RowTable rows={content.rows} />
+        <DeviationChart view={deviationView("Error over temperature", content.rows)} />
+      </Section>
+      <Section title="Stands on" wide>
+        <StandardTable standards={page.standards} />
+      </Section>
+      <Section title="Issue">
+        <FieldList
+          items={[
+            {
+              label: "Signed off",
+              value: (
+                <>
+                  {content.authorisedBy.name}, <Timestamp at={page.signedAt} precision="minute" />
+                </>
+              ),
+            },
+            { label: "Measured by", value: content.performedBy },
+            { label: "Performed", value: `${content.performedFrom} to ${content.performedTo}` },
+            { label: "Content hash", value: <Hash value={page.contentHash} label="Content hash" /> },
+            {
+              label: "Document hash",
+              value: file ? <Hash value={file.sha256} label="Document hash" /> : "being made",
+            },
+          ]}
+        />
+      </Section>
+      <Section title="History">
+        <ul>
+          {page.history.map((event) => (
+            <li key={event.key}>
+              <Timestamp at={event.at} precision="minute" />: {event.who} {event.sentence}.
+            </li>
+          ))}
+        </ul>
+      </Section>
+    </Page>
+  );
+}

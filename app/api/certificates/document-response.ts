@@ -1,0 +1,33 @@
+import { Refused } from "@/lib/domain/refusal";
+
+const headers = { "cache-control": "private, no-store", "x-content-type-options": "nosniff" } as const;
+
+const plain = (status: number, text: string): Response =>
+  new Response(`${text}\n`, { status, headers: { ...headers, "content-type": "text/plain; charset=utf-8" } });
+
+/** One answer for unknown, for somebody else's and for signed out: nobody learns which it was. */
+export const notHere = (): Response => plain(404, "This document is not here.");
+
+export const documentResponse = (
+  bytes: Uint8Array,
+  name: string,
+  type: "application/pdf" | "application/zip",
+  disposition: "attachment" | "inline" = "attachment",
+): Response =>
+  new Response(Uint8Array.from(bytes), {
+    headers: {
+      ...headers,
+      "content-type": type,
+      "content-length": String(bytes.byteLength),
+      "content-disposition": `${disposition}; filename="${name}"`,
+    },
+  });
+
+export const refusedResponse = (error: unknown): Response => {
+  if (!(error instanceof Refused)) throw error;
+  const { code, message } = error.refusal;
+  // Still being made: the number exists, the document will.
+  if (code === "wrong-state") return plain(503, message);
+  if (code === "rule") return plain(409, message);
+  return notHere();
+};

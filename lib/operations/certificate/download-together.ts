@@ -1,0 +1,14 @@
+import { zipFiles } from "@/lib/documents/zip-files";
+import type { Actor } from "@/lib/domain/staff/actor";
+import type { Clock } from "../execute";
+import { fetchDocuments } from "./download";
+
+/** Several certificates as one ZIP; each is recorded as a download of its own. All of them or none. */
+export const fetchTogether = async (
+  actor: Actor,
+  tokens: readonly string[],
+  clock: Clock,
+): Promise<Uint8Array> => {
+  const documents = await fetchDocuments(actor, tokens, clock);
+  return zipFiles(documents.map(({ number, bytes }) => ({ name: `${number}.pdf`, bytes })));
+};

@@ -1,4 +1,4 @@
-import { createHash, randomBytes } from "node:crypto";
+import { createHash } from "node:crypto";
 import { inScope, type Tx } from "@/lib/data/in-scope";
 import { canonical } from "@/lib/domain/audit/canonical";
 import type { EvaluatedPoint } from "@/lib/domain/evidence/evaluation";
@@ -22,7 +22,12 @@ export type RunOptions = {
 
 const at = new Date("2026-03-02T08:00:00Z");
 const digest = (text: string) => Uint8Array.from(createHash("sha256").update(text).digest());
-const uniqueTag = () => randomBytes(4).toString("hex");
+let count = 0;
+/** Unique within a test file, which has a database of its own; rising, so that tags sort as they were made. */
+const uniqueTag = () => {
+  count += 1;
+  return String(count).padStart(6, "0");
+};
 
 const order = async (tx: Tx, world: World, owner: "north" | "south", options: RunOptions) => {
   const customerId = world[owner].id;

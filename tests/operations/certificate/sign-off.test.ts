@@ -1,15 +1,11 @@
-import { createHash } from "node:crypto";
 import pg from "pg";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { certificateParts } from "@/lib/data/certificate/certificate-parts";
+import { hex, sha256 } from "@/lib/data/certificate/sha256";
 import { closeDatabase, configureDatabase } from "@/lib/data/client";
 import { inScope } from "@/lib/data/in-scope";
-import { loadReviewRun } from "@/lib/data/review/load-review-run";
-import { composeCertificate } from "@/lib/domain/certificate/compose-certificate";
 import { CertificateContent } from "@/lib/domain/certificate/content";
 import { contentHash } from "@/lib/domain/certificate/content-hash";
 import { reviewedForm } from "@/lib/domain/certificate/reviewed-form";
-import { demand } from "@/lib/domain/refusal";
 import type { Actor } from "@/lib/domain/staff/actor";
 import { signOff } from "@/lib/operations/certificate/sign-off";
 import { execute } from "@/lib/operations/execute";
@@ -17,13 +13,11 @@ import { returnRun } from "@/lib/operations/review/return";
 import { addEvaluation, buildRun } from "../../support/build-run";
 import { buildWorld, type World } from "../../support/build-world";
 import { type TestDatabase, testDatabase } from "../../support/database";
+import { signClock, signOffInput } from "../../support/sign-run";
 
 let database: TestDatabase;
 let world: World;
-const clock = () => new Date("2026-03-05T10:00:00Z");
 const laboratory = { kind: "laboratory" } as const;
-const sha256 = (bytes: Uint8Array) => createHash("sha256").update(bytes).digest();
-const hex = (bytes: Uint8Array) => Buffer.from(bytes).toString("hex");
 
 beforeAll(async () => {
   database = await testDatabase();
@@ -35,31 +29,15 @@ afterAll(async () => {
   await database.drop();
 });
 
-const reviewedHash = (runId: string, sensorId: string) =>
-  inScope(laboratory, async (tx) => {
-    const review = await loadReviewRun(tx, runId);
-    return hex(
-      contentHash(demand(composeCertificate(demand(certificateParts(review!, sensorId)), null)), sha256),
-    );
-  });
-
-type Built = Awaited<ReturnType<typeof buildRun>>;
-const inputFor = async (built: Built, sensors = built.sensors, evaluationId = built.evaluation.id) => ({
-  runId: built.run.id,
-  evaluationId,
-  items: await Promise.all(
-    sensors.map(async ({ id }) => ({ sensorId: id, reviewedHash: await reviewedHash(built.run.id, id) })),
-  ),
-});
-const sign = (actor: Actor, input: Awaited<ReturnType<typeof inputFor>> & { exceptionReason?: string }) =>
-  execute(signOff, actor, input, clock);
+const sign = (actor: Actor, input: Awaited<ReturnType<typeof signOffInput>> & { exceptionReason?: string }) =>
+  execute(signOff, actor, input, signClock);
 const stored = (sensorId: string) =>
   inScope(laboratory, (tx) => tx.certificate.findFirst({ where: { sensorId } }));
 
 describe("sign-off", () => {
   it("fixes content, hash, number and token together, closes the run and completes the order", async () => {
     const built = await buildRun(world, { owners: ["north", "south"] });
-    const input = await inputFor(built);
+    const input = await signOffInput(built);
     const { certificates } = await sign(world.people.signatory, input);
     expect(certificates).toHaveLength(2);
     for (const [index, { sensorId, number, token }] of certificates.entries()) {
@@ -92,7 +70,7 @@ describe("sign-off", () => {
 
   it("refuses whoever measured, and anyone without the permission", async () => {
     const built = await buildRun(world, { owners: ["north"] });
-    const input = await inputFor(built);
+    const input = await signOffInput(built);
     await expect(sign(world.people.technician, input)).rejects.toMatchObject({ refusal: { code: "rule" } });
     await expect(
       sign(world.people.technician, { ...input, exceptionReason: "Nobody else is here this week." }),
@@ -104,7 +82,7 @@ describe("sign-off", () => {
 
   it("refuses another hash, another evaluation, a returned run and a second time", async () => {
     const built = await buildRun(world, { owners: ["north"] });
-    const input = await inputFor(built);
+    const input = await signOffInput(built);
     const [item] = input.items;
     await expect(
       sign(world.people.signatory, { ...input, items: [{ ...item!, reviewedHash: "0".repeat(64) }] }),
@@ -119,7 +97,7 @@ describe("sign-off", () => {
     await expect(sign(world.people.signatory, { ...input, evaluationId: second.id })).rejects.toMatchObject({
       refusal: { code: "changed-meanwhile" },
     });
-    const fresh = await inputFor(built, built.sensors, second.id);
+    const fresh = await signOffInput(built, built.sensors, second.id);
     await sign(world.people.signatory, fresh);
     await expect(sign(world.people.signatory, fresh)).rejects.toMatchObject({
       refusal: { code: "wrong-state" },
@@ -128,7 +106,7 @@ describe("sign-off", () => {
 
   it("notices a change of what stands on the certificate, such as the customer's address", async () => {
     const built = await buildRun(world, { owners: ["south"] });
-    const input = await inputFor(built);
+    const input = await signOffInput(built);
     await inScope(laboratory, (tx) =>
       tx.customer.update({
         where: { id: world.south.id },
@@ -142,7 +120,7 @@ describe("sign-off", () => {
 
   it("returns with a reason: nothing is lost, and the run waits for the technician", async () => {
     const built = await buildRun(world, { owners: ["north", "north"] });
-    const input = await inputFor(built, [built.sensors[0]!]);
+    const input = await signOffInput(built, [built.sensors[0]!]);
     await sign(world.people.signatory, input);
     await execute(
       returnRun,
@@ -152,7 +130,7 @@ describe("sign-off", () => {
         evaluationId: built.evaluation.id,
         reason: "The window at 600 °C ends too late.",
       },
-      clock,
+      signClock,
     );
     await inScope(laboratory, async (tx) => {
       expect((await tx.run.findUniqueOrThrow({ where: { id: built.run.id } })).state).toBe("returned");
@@ -163,14 +141,14 @@ describe("sign-off", () => {
       expect(events.map(({ action }) => action)).toEqual(["review.returned"]);
     });
     await expect(
-      sign(world.people.signatory, await inputFor(built, [built.sensors[1]!])),
+      sign(world.people.signatory, await signOffInput(built, [built.sensors[1]!])),
     ).rejects.toMatchObject({ refusal: { code: "wrong-state" } });
     await expect(
       execute(
         returnRun,
         world.people.signatory,
         { runId: built.run.id, evaluationId: built.evaluation.id, reason: "no" },
-        clock,
+        signClock,
       ),
     ).rejects.toMatchObject({ refusal: { code: "invalid", fields: { reason: expect.any(String) } } });
   });
@@ -180,7 +158,7 @@ describe("sign-off", () => {
     const second = await buildRun(world, { owners: Array.from({ length: 25 }, () => "south" as const) });
     const before = await inScope(laboratory, (tx) => tx.certificate.count());
     const inputs = await Promise.all(
-      [first, second].flatMap((built) => built.sensors.map((sensor) => inputFor(built, [sensor]))),
+      [first, second].flatMap((built) => built.sensors.map((sensor) => signOffInput(built, [sensor]))),
     );
     const spoiled = inputs
       .slice(0, 5)
@@ -219,7 +197,7 @@ describe("sign-off", () => {
     );
     const failed = results[0]!.sensorId;
     const good = built.sensors.filter(({ id }) => id !== failed);
-    await sign(world.people.signatory, await inputFor(built, good));
+    await sign(world.people.signatory, await signOffInput(built, good));
     const sensor = await inScope(laboratory, (tx) => tx.sensor.findUniqueOrThrow({ where: { id: failed } }));
     expect(sensor.state).toBe("received");
   });
@@ -228,7 +206,7 @@ describe("sign-off", () => {
 describe("a signed certificate", () => {
   it("cannot be changed or removed, not even by the laboratory's own database role", async () => {
     const built = await buildRun(world, { owners: ["north"] });
-    const { certificates } = await sign(world.people.signatory, await inputFor(built));
+    const { certificates } = await sign(world.people.signatory, await signOffInput(built));
     const client = new pg.Client({ connectionString: database.runtimeUrl });
     await client.connect();
     try {

@@ -1,23 +1,17 @@
-import { createHash } from "node:crypto";
 import { afterAll, beforeAll, expect, it } from "vitest";
-import { certificateParts } from "@/lib/data/certificate/certificate-parts";
 import { closeDatabase, configureDatabase } from "@/lib/data/client";
 import { inScope } from "@/lib/data/in-scope";
-import { loadReviewRun } from "@/lib/data/review/load-review-run";
-import { composeCertificate } from "@/lib/domain/certificate/compose-certificate";
-import { contentHash } from "@/lib/domain/certificate/content-hash";
 import { performerSignedOff } from "@/lib/domain/certificate/texts";
-import { demand } from "@/lib/domain/refusal";
 import { signOff } from "@/lib/operations/certificate/sign-off";
 import { execute } from "@/lib/operations/execute";
 import { secondLook } from "@/lib/operations/review/second-look";
 import { buildRun } from "../../support/build-run";
 import { buildWorld, type World } from "../../support/build-world";
 import { type TestDatabase, testDatabase } from "../../support/database";
+import { signClock, signOffInput } from "../../support/sign-run";
 
 let database: TestDatabase;
 let world: World;
-const clock = () => new Date("2026-03-05T10:00:00Z");
 
 beforeAll(async () => {
   database = await testDatabase();
@@ -31,31 +25,14 @@ afterAll(async () => {
 
 const signAs = async (who: "technician" | "signatory", exceptionReason?: string) => {
   const built = await buildRun(world, { owners: ["north"] });
-  const [sensor] = built.sensors;
-  const hash = await inScope({ kind: "laboratory" }, async (tx) => {
-    const parts = demand(certificateParts((await loadReviewRun(tx, built.run.id))!, sensor!.id));
-    return contentHash(demand(composeCertificate(parts, null)), (bytes) =>
-      createHash("sha256").update(bytes).digest(),
-    );
-  });
-  return execute(
-    signOff,
-    world.people[who],
-    {
-      runId: built.run.id,
-      evaluationId: built.evaluation.id,
-      items: [{ sensorId: sensor!.id, reviewedHash: Buffer.from(hash).toString("hex") }],
-      exceptionReason,
-    },
-    clock,
-  );
+  return execute(signOff, world.people[who], { ...(await signOffInput(built)), exceptionReason }, signClock);
 };
 const look = (who: "technician" | "quality" | "signatory", certificateId: string) =>
   execute(
     secondLook,
     world.people[who],
     { certificateId, finding: "Readings, windows and budget looked at; nothing to add." },
-    clock,
+    signClock,
   );
 
 it("lets the performer sign by policy only with a reason, says so, and asks somebody else for a second look", async () => {

@@ -1,0 +1,197 @@
+import { unzipSync } from "fflate";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { hex, sha256 } from "@/lib/data/certificate/sha256";
+import { closeDatabase, configureDatabase } from "@/lib/data/client";
+import { inScope } from "@/lib/data/in-scope";
+import { Refused } from "@/lib/domain/refusal";
+import type { Actor } from "@/lib/domain/staff/actor";
+import { downloadCertificates, fetchDocuments } from "@/lib/operations/certificate/download";
+import { fetchTogether } from "@/lib/operations/certificate/download-together";
+import { renderDocument } from "@/lib/operations/certificate/render";
+import { renderPending } from "@/lib/operations/certificate/render-pending";
+import { execute } from "@/lib/operations/execute";
+import { draftDocument, openDraft } from "@/lib/operations/review/open-draft";
+import { certificateListView } from "@/lib/views/certificate-list";
+import { certificatePageView } from "@/lib/views/certificate-page";
+import { portalCertificatesView } from "@/lib/views/portal-certificates";
+import { reviewQueueView } from "@/lib/views/review-queue";
+import { reviewResultView } from "@/lib/views/review-result";
+import { reviewRunView } from "@/lib/views/review-run";
+import { tracePageView } from "@/lib/views/trace-page";
+import { buildRun } from "../../support/build-run";
+import { buildWorld, type World } from "../../support/build-world";
+import { type TestDatabase, testDatabase } from "../../support/database";
+import { pdfPages } from "../../support/pdf-text";
+import { reviewedHash, signClock, signRun } from "../../support/sign-run";
+
+let database: TestDatabase;
+let world: World;
+let built: Awaited<ReturnType<typeof buildRun>>;
+/** One of North's, one of South's. */
+let signed: Awaited<ReturnType<typeof signRun>>;
+const laboratory = { kind: "laboratory" } as const;
+
+beforeAll(async () => {
+  database = await testDatabase();
+  configureDatabase(database.runtimeUrl);
+  world = await buildWorld();
+  built = await buildRun(world, { owners: ["north", "south"] });
+  signed = await signRun(world.people.signatory, built);
+});
+afterAll(async () => {
+  await closeDatabase();
+  await database.drop();
+});
+
+const codeOf = (work: Promise<unknown>): Promise<string> =>
+  work.then(
+    () => "answered",
+    (error) => (error instanceof Refused ? error.refusal.code : String(error)),
+  );
+const files = (certificateId: string) =>
+  inScope(laboratory, (tx) => tx.certificateFile.findMany({ where: { certificateId } }));
+const text = async (bytes: Uint8Array) => (await pdfPages(bytes)).join("\n");
+
+describe("the document", () => {
+  it("is made once, outside the sign-off, however many ask at the same time", async () => {
+    const [north] = signed;
+    expect(await files(north!.id)).toEqual([]);
+    await Promise.all(Array.from({ length: 4 }, () => renderDocument(north!.id, signClock)));
+    const [file, ...others] = await files(north!.id);
+    expect(others).toEqual([]);
+    expect(hex(file!.sha256)).toBe(hex(sha256(file!.bytes)));
+    const events = await inScope(laboratory, (tx) =>
+      tx.auditEvent.findMany({ where: { entityId: north!.id, action: "certificate.issued" } }),
+    );
+    expect(events).toHaveLength(1);
+    expect(JSON.parse(events[0]!.payload).sha256).toBe(hex(file!.sha256));
+    expect(events[0]!.actorId).toBe("system:renderer");
+  });
+
+  it("is made at the download when it is missing, and gives the same bytes ever after", async () => {
+    const south = signed[1]!;
+    const [first] = await fetchDocuments(world.people.south, [south.token], signClock);
+    const [second] = await fetchDocuments(world.people.signatory, [south.token], signClock);
+    expect(hex(sha256(first!.bytes))).toBe(hex(sha256(second!.bytes)));
+    expect(await text(first!.bytes)).toContain(south.number);
+    expect(await renderPending(signClock)).toEqual([]);
+    const downloads = await inScope(laboratory, (tx) =>
+      tx.auditEvent.findMany({
+        where: { entityId: south.id, action: "certificate.downloaded" },
+        orderBy: { sequence: "asc" },
+      }),
+    );
+    expect(downloads.map(({ actorId }) => actorId)).toEqual([
+      world.people.south.personId,
+      world.people.signatory.personId,
+    ]);
+  });
+
+  it("is not there for another customer, alone or among their own, nor under a made-up token", async () => {
+    const [north, south] = signed;
+    const fetch = (actor: Actor, tokens: string[]) => codeOf(fetchDocuments(actor, tokens, signClock));
+    expect(await fetch(world.people.north, [north!.token])).toBe("answered");
+    expect(await fetch(world.people.north, [south!.token])).toBe("not-found");
+    expect(await fetch(world.people.north, [north!.token, south!.token])).toBe("not-found");
+    expect(await fetch(world.people.north, ["A".repeat(43)])).toBe("not-found");
+    expect(await codeOf(fetchTogether(world.people.south, [north!.token], signClock))).toBe("not-found");
+    expect(
+      await codeOf(execute(downloadCertificates, world.people.north, { tokens: ["x' or true"] }, signClock)),
+    ).toBe("invalid");
+  });
+
+  it("comes together with others in one ZIP", async () => {
+    const zip = await fetchTogether(
+      world.people.signatory,
+      signed.map(({ token }) => token),
+      signClock,
+    );
+    const entries = unzipSync(zip);
+    expect(Object.keys(entries).sort()).toEqual(signed.map(({ number }) => `${number}.pdf`).sort());
+    for (const { id, number } of signed)
+      expect(hex(sha256(entries[`${number}.pdf`]!))).toBe(hex((await files(id))[0]!.sha256));
+  });
+});
+
+describe("the draft", () => {
+  it("is for staff, under its watermark, and says what the hash is over", async () => {
+    const run = await buildRun(world, { owners: ["north"] });
+    const input = { runNumber: run.run.number, tag: run.sensors[0]!.tag };
+    const words = await text(await draftDocument(world.people.signatory, input, signClock));
+    expect(words).toMatch(/draft/i);
+    expect(words).toContain(run.sensors[0]!.serial);
+    expect(words).not.toMatch(/C-2026-\d{4}/);
+    expect(await codeOf(execute(openDraft, world.people.north, input, signClock))).toBe("not-permitted");
+    const page = await reviewRunView(world.people.signatory, run.run.number);
+    expect(page.sensors[0]!.reviewedHash).toBe(await reviewedHash(run.run.id, run.sensors[0]!.id));
+  });
+});
+
+describe("who may see what", () => {
+  it("shows a customer their own certificates only, and no page of the laboratory", async () => {
+    const own = await portalCertificatesView(world.people.north);
+    expect(own.map(({ number }) => number)).toEqual([signed[0]!.number]);
+    const number = signed[0]!.number;
+    for (const work of [
+      reviewQueueView(world.people.north),
+      reviewRunView(world.people.north, built.run.number),
+      reviewResultView(world.people.north, built.run.number, built.sensors[0]!.tag, 1),
+      certificateListView(world.people.north),
+      certificatePageView(world.people.north, number),
+      tracePageView(world.people.north, number),
+    ])
+      expect(await codeOf(work)).toBe("not-permitted");
+    expect(await codeOf(portalCertificatesView(world.people.signatory))).toBe("not-permitted");
+  });
+
+  it("answers staff, and unknown numbers with not found", async () => {
+    const staff = world.people.signatory;
+    expect(await codeOf(reviewRunView(staff, "R-none"))).toBe("not-found");
+    expect(await codeOf(reviewResultView(staff, built.run.number, "T-none", 1))).toBe("not-found");
+    expect(await codeOf(reviewResultView(staff, built.run.number, built.sensors[0]!.tag, 99))).toBe(
+      "not-found",
+    );
+    expect(await codeOf(certificatePageView(staff, "C-2026-9999"))).toBe("not-found");
+    expect(await codeOf(tracePageView(staff, "C-2026-9999"))).toBe("not-found");
+    expect((await certificateListView(staff, built.sensors[1]!.serial)).map(({ tag }) => tag)).toEqual([
+      built.sensors[1]!.tag,
+    ]);
+    const result = await reviewResultView(staff, built.run.number, built.sensors[0]!.tag, 1);
+    expect(result.neighbours).toMatchObject({ place: 1, of: 4, previous: null });
+    expect(result.dominant).toBe("Reference calibration");
+  });
+
+  it("traces each result to its references, voltmeter, scanner and junction, and flags what came later", async () => {
+    const page = await tracePageView(world.people.technician, signed[0]!.number);
+    expect(page.results).toHaveLength(2);
+    for (const result of page.results)
+      expect(result).toMatchObject({
+        references: ["R-S1", "R-S2"],
+        voltmeter: ["V-1"],
+        scanner: ["X-1"],
+        junctions: ["J-1"],
+      });
+    expect(page.trace.breaks).toEqual([]);
+    expect(page.trace.lines.every(({ standing }) => standing === "in-date")).toBe(true);
+    expect(page.later).toEqual([]);
+    await inScope(laboratory, (tx) =>
+      tx.equipment.update({ where: { tag: "R-S1" }, data: { state: "suspect" } }),
+    );
+    expect((await tracePageView(world.people.technician, signed[0]!.number)).later).toEqual([
+      { tag: "R-S1", text: "is suspect now" },
+    ]);
+  });
+
+  it("puts a failing run before a run in which nothing stands out", async () => {
+    const quiet = await buildRun(world, { owners: ["north"] });
+    const failing = await buildRun(world, {
+      owners: ["south"],
+      change: (point) =>
+        point.state === "measured" ? { ...point, conformity: { ...point.conformity, state: "fail" } } : point,
+    });
+    const { waiting } = await reviewQueueView(world.people.signatory);
+    const numbers = waiting.map(({ number }) => number);
+    expect(numbers.indexOf(failing.run.number)).toBeLessThan(numbers.indexOf(quiet.run.number));
+    expect(waiting[0]).toMatchObject({ number: failing.run.number, exceptions: 2 });
+  });
+});

@@ -1,13 +1,19 @@
 import { averagePolarity } from "@/lib/metrology/comparison/average-polarity";
-import { SQRT_3 } from "@/lib/metrology/number/constants";
 import { roundHalfEven } from "@/lib/metrology/number/decimal";
 import { standardUncertainty } from "@/lib/metrology/uncertainty/standard-uncertainty";
 import type { EvidenceFinding } from "../evaluation";
 import type { FindingInput } from "./finding-input";
 
-/** A shorted channel shows the scanner's parasitic emf: more of it than the budget allows is said. */
+/**
+ * A shorted channel shows the scanner's parasitic emf together with the voltmeter's own offset at zero. More than twice
+ * their combined standard uncertainty in the budget is said.
+ */
 export function findShortedChannels({ evidence, setpoints }: FindingInput): EvidenceFinding[] {
-  const allowed = standardUncertainty(evidence.scanner.parasitic) * SQRT_3;
+  const { voltmeter, scanner } = evidence;
+  const parts = [scanner.parasitic, voltmeter.calibrationUncertainty, voltmeter.drift].map(
+    standardUncertainty,
+  );
+  const allowed = 2 * Math.sqrt(parts.reduce((sum, u) => sum + u * u, 0));
   return evidence.load.flatMap((place, i) => {
     const readings = evidence.scans.channels.find(({ channel }) => channel === place.channel);
     if (place.item.kind !== "shorted" || !readings) return [];
@@ -25,7 +31,7 @@ export function findShortedChannels({ evidence, setpoints }: FindingInput): Evid
         {
           code: "shorted-channel-high",
           path: `load[${i}].channel`,
-          message: `At setpoint ${setpoint.id} the shorted channel ${place.channel} reads ${roundHalfEven(mean.value.microvolt, 2)} µV; the budget allows for ${roundHalfEven(allowed, 2)} µV of parasitic emf.`,
+          message: `At setpoint ${setpoint.id} the shorted channel ${place.channel} reads ${roundHalfEven(mean.value.microvolt, 2)} µV; the budget allows for ${roundHalfEven(allowed, 2)} µV of parasitic emf and offset.`,
         },
       ];
     });

@@ -147,7 +147,17 @@ const rooms = [
       "The demo is made by what people use, never by writing rows.",
       [
         ["^prisma/"],
-        lib("commands", "metrology", "domain", "data", "files", "documents", "operations", "views"),
+        lib(
+          "commands",
+          "metrology",
+          "domain",
+          "data",
+          "files",
+          "documents",
+          "operations",
+          "views",
+          "station",
+        ),
         npm("pg", "@types/pg", "prisma", "zod"),
       ],
     ),

@@ -1,7 +1,6 @@
-import type { SignIn } from "@/lib/commands/start/demo";
-import { firstAccessLink } from "@/lib/commands/start/first-access-link";
 import type { ReadyDatabase } from "@/lib/commands/start/prepare-database";
 import type { Settings } from "@/lib/commands/start/settings";
+import type { SignIn } from "@/prisma/seed/demo";
 
 type Ready = {
   readonly settings: Settings;
@@ -22,7 +21,11 @@ export async function announce(
     for (const { role, email, password } of signIns)
       log(`  ${role.padEnd(width)}  ${email.padEnd(widest)}  ${password}`);
   } else {
-    const link = await firstAccessLink(database.runtimeUrl, settings.publicUrl);
+    const { createFirstAccessLink } = await import("@/lib/operations/staff/first-access");
+    const link = await createFirstAccessLink({
+      databaseUrl: database.runtimeUrl,
+      publicUrl: settings.publicUrl,
+    });
     if (link !== undefined)
       log(`Nobody can sign in yet. This link, good once, makes the first quality manager:\n  ${link}`);
   }

@@ -1,20 +1,12 @@
 import { existsSync, readFileSync, writeFileSync } from "node:fs";
 import path from "node:path";
-import { inCheckout } from "@/lib/commands/checkout";
+import type pg from "pg";
 import { Failure } from "@/lib/commands/failure";
 import { readMarks, setMark } from "@/lib/commands/postgres/marks";
 import { ownerRole } from "@/lib/commands/postgres/roles";
 import { type ReadyDatabase, withClient } from "@/lib/commands/start/prepare-database";
 import { isLoopback, type Settings } from "@/lib/commands/start/settings";
-
-export type SignIn = { readonly role: string; readonly email: string; readonly password: string };
-
-const storyFile = inCheckout("prisma", "seed", "demo.ts");
-
-type SeedDemo = (options: {
-  readonly databaseUrl: string;
-  readonly log: (line: string) => void;
-}) => Promise<{ readonly signIns: readonly SignIn[] }>;
+import type { SignIn } from "@/prisma/seed/demo";
 
 /** Tells the demo laboratory's story once. Returns its sign-ins, or undefined in a database without a demo. */
 export async function ensureDemo(
@@ -23,7 +15,7 @@ export async function ensureDemo(
   log: (line: string) => void,
 ): Promise<readonly SignIn[] | undefined> {
   const file = path.join(database.folder, "demo-sign-ins.json");
-  const marks = await withClient(database.adminUrl, readMarks);
+  const marks = await asOwner(database, readMarks);
   if (marks.has("demo-complete")) {
     requireLoopback(settings);
     return existsSync(file) ? (JSON.parse(readFileSync(file, "utf8")) as readonly SignIn[]) : [];
@@ -36,24 +28,19 @@ export async function ensureDemo(
       );
     return undefined;
   }
-  if (!existsSync(storyFile)) return undefined;
   requireLoopback(settings);
   log("Telling the demo laboratory's story, once (an invented laboratory)");
-  const signIns = await seed(database, log);
-  writeFileSync(file, JSON.stringify(signIns, undefined, 2), { mode: 0o600 });
-  return signIns;
-}
-
-async function seed(database: ReadyDatabase, log: (line: string) => void): Promise<readonly SignIn[]> {
-  await mark(database, "demo-begun");
+  await asOwner(database, (client) => setMark(client, "demo-begun"));
   const signIns = await tellDemo(database.runtimeUrl, log);
-  await mark(database, "demo-complete");
+  writeFileSync(file, JSON.stringify(signIns, undefined, 2), { mode: 0o600 });
+  await asOwner(database, (client) => setMark(client, "demo-complete"));
   return signIns;
 }
 
 /** Fills an empty, migrated database as the product's own role, through the operations that people use. */
 export async function tellDemo(databaseUrl: string, log: (line: string) => void): Promise<readonly SignIn[]> {
-  const { seedDemo } = (await import(storyFile)) as { readonly seedDemo: SeedDemo };
+  // Loaded only when needed: it brings the whole product with it.
+  const { seedDemo } = await import("@/prisma/seed/demo");
   const { closeDatabase } = await import("@/lib/data/client");
   try {
     return (await seedDemo({ databaseUrl, log })).signIns;
@@ -62,10 +49,10 @@ export async function tellDemo(databaseUrl: string, log: (line: string) => void)
   }
 }
 
-async function mark(database: ReadyDatabase, name: "demo-begun" | "demo-complete"): Promise<void> {
-  await withClient(database.adminUrl, async (client) => {
+async function asOwner<T>(database: ReadyDatabase, work: (client: pg.Client) => Promise<T>): Promise<T> {
+  return withClient(database.adminUrl, async (client) => {
     await client.query(`SET ROLE ${ownerRole}`);
-    await setMark(client, name);
+    return work(client);
   });
 }
 

@@ -1,6 +1,6 @@
 import { fitText } from "@/lib/drawing/fit-text";
 import { smallText } from "@/lib/drawing/plot-frame";
-import { type Drawing, px, type Shape } from "@/lib/drawing/scene";
+import { type Drawing, note, px, type Shape, stroke } from "@/lib/drawing/scene";
 
 export type BudgetBarsView = {
   readonly title: string;
@@ -26,73 +26,72 @@ const threeDigits = (value: number): string => {
 const share = (effect: number, combined: number): string =>
   combined > 0 ? `${(((effect * effect) / (combined * combined)) * 100).toFixed(1)} %` : "none";
 
+type Grid = {
+  readonly width: number;
+  readonly label: number;
+  readonly row: number;
+  readonly narrow: boolean;
+};
+type Line = { readonly label: string; readonly effect: number; readonly rank: "first" | "other" | "total" };
+
+const inkOf = { first: "line-1", other: "edge", total: "ink" } as const;
+
+function barRow(line: Line, index: number, largest: number, grid: Grid): readonly Shape[] {
+  const total = line.rank === "total";
+  const top = index * grid.row + (total ? 8 : 0);
+  const barTop = grid.narrow ? top + 19 : top + 5;
+  const room = grid.width - grid.label - 70;
+  const length = Math.max(px((Math.abs(line.effect) / largest) * room), line.effect === 0 ? 0 : 0.75);
+  const size = smallText + 1;
+  const text = fitText(line.label, grid.narrow ? grid.width - 8 : grid.label - 12, size);
+  return [
+    { kind: "text", x: 0, y: top + 15, text, ink: "ink", size, bold: line.rank !== "other" },
+    { kind: "rect", x: grid.label, y: barTop, w: length, h: 13, ink: inkOf[line.rank], mode: "fill" },
+    {
+      ...note(threeDigits(line.effect), px(grid.label + length + 7), barTop + 11),
+      ink: total ? "ink" : "muted",
+      bold: total,
+    },
+  ];
+}
+
+type Contributions = BudgetBarsView["contributions"];
+
+const budgetTable = (view: BudgetBarsView, lines: Contributions): Drawing["table"] => ({
+  caption: view.title,
+  columns: [
+    { header: "Contribution" },
+    { header: "Effect", unit: view.unit, align: "number" },
+    { header: "Share of the variance", align: "number" },
+  ],
+  rows: [
+    ...lines.map((item) => [item.label, threeDigits(item.effect), share(item.effect, view.combined)]),
+    ["Combined", threeDigits(view.combined), "100 %"],
+  ],
+});
+
 /** A budget as bars, largest first. Length is |effect|; the number keeps its sign; the largest stands out. */
 export function budgetBars(view: BudgetBarsView, width = 640): Drawing {
   const narrow = width < 500;
   const lines = [...view.contributions].sort((a, b) => Math.abs(b.effect) - Math.abs(a.effect));
-  const rowHeight = narrow ? 38 : 24;
-  const labelWidth = narrow ? 0 : px(width * 0.4);
-  const valueWidth = 62;
-  const room = width - labelWidth - valueWidth - 8;
+  const grid: Grid = { width, narrow, label: narrow ? 0 : px(width * 0.4), row: narrow ? 38 : 24 };
   const largest = Math.max(view.combined, ...lines.map((item) => Math.abs(item.effect)), 1e-12);
-  const height = (lines.length + 1) * rowHeight + 10;
-  const row = (
-    label: string,
-    effect: number,
-    index: number,
-    first: boolean,
-    total: boolean,
-  ): readonly Shape[] => {
-    const top = index * rowHeight + (total ? 8 : 0);
-    const barTop = narrow ? top + 19 : top + 5;
-    const length = Math.max(px((Math.abs(effect) / largest) * room), effect === 0 ? 0 : 0.75);
-    const text = fitText(label, narrow ? width - 8 : labelWidth - 12, smallText + 1);
-    return [
-      { kind: "text", x: 0, y: top + 15, text, ink: "ink", size: smallText + 1, bold: total || first },
-      {
-        kind: "rect",
-        x: labelWidth,
-        y: barTop,
-        w: length,
-        h: 13,
-        ink: total ? "ink" : first ? "line-1" : "edge",
-        mode: "fill",
-      },
-      {
-        kind: "text",
-        x: px(labelWidth + length + 7),
-        y: barTop + 11,
-        text: threeDigits(effect),
-        ink: total ? "ink" : "muted",
-        size: smallText,
-        bold: total,
-      },
-    ];
-  };
-  const foot = lines.length * rowHeight + 3;
+  const foot = lines.length * grid.row + 3;
+  const sum: Line = { label: `combined, ${view.unit}`, effect: view.combined, rank: "total" };
   return {
     width,
-    height,
+    height: (lines.length + 1) * grid.row + 10,
     title: view.title,
     description: lines[0]
       ? `${lines.length} contributions in ${view.unit}, largest first: ${lines[0].label}.`
       : "No contributions.",
     shapes: [
-      ...lines.flatMap((item, index) => row(item.label, item.effect, index, index === 0, false)),
-      { kind: "line", x1: 0, y1: foot, x2: width, y2: foot, ink: "edge" },
-      ...row(`combined, ${view.unit}`, view.combined, lines.length, false, true),
+      ...lines.flatMap(({ label, effect }, index) =>
+        barRow({ label, effect, rank: index === 0 ? "first" : "other" }, index, largest, grid),
+      ),
+      stroke([0, foot], [width, foot], "edge"),
+      ...barRow(sum, lines.length, largest, grid),
     ],
-    table: {
-      caption: view.title,
-      columns: [
-        { header: "Contribution" },
-        { header: "Effect", unit: view.unit, align: "number" },
-        { header: "Share of the variance", align: "number" },
-      ],
-      rows: [
-        ...lines.map((item) => [item.label, threeDigits(item.effect), share(item.effect, view.combined)]),
-        ["Combined", threeDigits(view.combined), "100 %"],
-      ],
-    },
+    table: budgetTable(view, lines),
   };
 }

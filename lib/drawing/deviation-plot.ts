@@ -1,5 +1,5 @@
-import { plotFrame } from "@/lib/drawing/plot-frame";
-import { type Drawing, px, type Shape } from "@/lib/drawing/scene";
+import { type Box, type Frame, plotFrame } from "@/lib/drawing/plot-frame";
+import { type Drawing, px, type Shape, stroke } from "@/lib/drawing/scene";
 
 export type DeviationPlotView = {
   readonly title: string;
@@ -49,30 +49,61 @@ function toleranceLines(
   });
 }
 
+const bar = ({ x, y, low, high }: Placed): readonly Shape[] => [
+  stroke([x, low], [x, high], "line-1", 1.5),
+  stroke([x - 5, low], [x + 5, low], "line-1", 1.5),
+  stroke([x - 5, high], [x + 5, high], "line-1", 1.5),
+  { kind: "circle", x, y, r: 4, ink: "ink", mode: "fill" },
+];
+
+type Points = DeviationPlotView["points"];
+
+/** Symmetric about zero, wide enough for every bar and the whole tolerance. */
+function deviationFrame(view: DeviationPlotView, points: Points, box: Box, narrow: boolean): Frame {
+  const celsius = points.map((point) => point.nominalCelsius);
+  const low = Math.min(...celsius);
+  const high = Math.max(...celsius);
+  const air = Math.max((high - low) * 0.06, 10);
+  const reach = Math.max(
+    ...points.map((point) => Math.abs(point.value) + point.expanded),
+    ...(view.tolerance ?? []).map((item) => item.limit ?? 0),
+    1e-9,
+  );
+  const domain = points.length ? ([low - air, high + air] as const) : ([0, 1] as const);
+  return plotFrame(
+    box,
+    { domain, label: "temperature, °C", ticks: narrow ? 4 : 7 },
+    { domain: [-reach * 1.08, reach * 1.08], label: `${view.quantity}, ${view.unit}`, ticks: 6 },
+  );
+}
+
+function deviationTable(view: DeviationPlotView, points: Points): Drawing["table"] {
+  const stated = points.some((point) => point.statement !== undefined);
+  const header = view.quantity.replace(/^./, (letter) => letter.toUpperCase());
+  return {
+    caption: view.title,
+    columns: [
+      { header: "Temperature", unit: "°C", align: "number" },
+      { header, unit: view.unit, align: "number" },
+      { header: "U", unit: view.unit, align: "number" },
+      ...(stated ? [{ header: "Conformity" }] : []),
+    ],
+    rows: points.map((point) => [
+      String(point.nominalCelsius),
+      point.printed.value.replace(/^-/, "\u2212"),
+      point.printed.expanded,
+      ...(stated ? [point.statement ?? "no statement"] : []),
+    ]),
+  };
+}
+
 /** Values with their U, inside the tolerance if there is one. The band joins the ends of U; only the bars are stated. */
 export function deviationPlot(view: DeviationPlotView, width = 640): Drawing {
   const narrow = width < 500;
   const height = narrow ? 250 : 300;
   const box = { left: 52, top: 30, right: width - 16, bottom: height - 42 };
   const points = [...view.points].sort((a, b) => a.nominalCelsius - b.nominalCelsius);
-  const celsius = points.map((point) => point.nominalCelsius);
-  const reach = Math.max(
-    ...points.map((point) => Math.abs(point.value) + point.expanded),
-    ...(view.tolerance ?? []).map((item) => item.limit ?? 0),
-    1e-9,
-  );
-  const low = Math.min(...celsius);
-  const high = Math.max(...celsius);
-  const air = Math.max((high - low) * 0.06, 10);
-  const frame = plotFrame(
-    box,
-    {
-      domain: points.length ? [low - air, high + air] : [0, 1],
-      label: "temperature, °C",
-      ticks: narrow ? 4 : 7,
-    },
-    { domain: [-reach * 1.08, reach * 1.08], label: `${view.quantity}, ${view.unit}`, ticks: 6 },
-  );
+  const frame = deviationFrame(view, points, box, narrow);
   const placed = points.map((point) => ({
     x: px(frame.x(point.nominalCelsius)),
     y: px(frame.y(point.value)),
@@ -80,35 +111,6 @@ export function deviationPlot(view: DeviationPlotView, width = 640): Drawing {
     high: px(frame.y(point.value + point.expanded)),
   }));
   const zero = px(frame.y(0));
-  const shapes: Shape[] = [
-    ...frame.ground,
-    { kind: "path", d: band(placed), ink: "line-1", mode: "fill", opacity: 0.14 },
-    { kind: "line", x1: box.left, y1: zero, x2: box.right, y2: zero, ink: "edge", width: 1.5 },
-    ...(view.tolerance ? toleranceLines(view.tolerance, frame.x, frame.y) : []),
-    ...placed.flatMap((point): readonly Shape[] => [
-      { kind: "line", x1: point.x, y1: point.low, x2: point.x, y2: point.high, ink: "line-1", width: 1.5 },
-      {
-        kind: "line",
-        x1: point.x - 5,
-        y1: point.low,
-        x2: point.x + 5,
-        y2: point.low,
-        ink: "line-1",
-        width: 1.5,
-      },
-      {
-        kind: "line",
-        x1: point.x - 5,
-        y1: point.high,
-        x2: point.x + 5,
-        y2: point.high,
-        ink: "line-1",
-        width: 1.5,
-      },
-      { kind: "circle", x: point.x, y: point.y, r: 4, ink: "ink", mode: "fill" },
-    ]),
-  ];
-  const stated = points.some((point) => point.statement !== undefined);
   return {
     width,
     height,
@@ -116,25 +118,13 @@ export function deviationPlot(view: DeviationPlotView, width = 640): Drawing {
     description:
       `${points.length} points with their expanded uncertainty` +
       `${view.tolerance ? "; dashed lines: the tolerance" : "; no tolerance"}.`,
-    shapes,
-    table: {
-      caption: view.title,
-      columns: [
-        { header: "Temperature", unit: "°C", align: "number" },
-        {
-          header: view.quantity.replace(/^./, (letter) => letter.toUpperCase()),
-          unit: view.unit,
-          align: "number",
-        },
-        { header: "U", unit: view.unit, align: "number" },
-        ...(stated ? [{ header: "Conformity" }] : []),
-      ],
-      rows: points.map((point) => [
-        String(point.nominalCelsius),
-        point.printed.value.replace(/^-/, "\u2212"),
-        point.printed.expanded,
-        ...(stated ? [point.statement ?? "no statement"] : []),
-      ]),
-    },
+    shapes: [
+      ...frame.ground,
+      { kind: "path", d: band(placed), ink: "line-1", mode: "fill", opacity: 0.14 },
+      stroke([box.left, zero], [box.right, zero], "edge", 1.5),
+      ...(view.tolerance ? toleranceLines(view.tolerance, frame.x, frame.y) : []),
+      ...placed.flatMap(bar),
+    ],
+    table: deviationTable(view, points),
   };
 }

@@ -1,101 +1,74 @@
 import { fitText } from "@/lib/drawing/fit-text";
-import { inTube, type LoadView, loadTable, typeInk } from "@/lib/drawing/load-view";
+import { inTube, type LoadPlaceView, type LoadView, loadTable, typeInk } from "@/lib/drawing/load-view";
 import { smallText } from "@/lib/drawing/plot-frame";
-import { type Drawing, px, type Shape } from "@/lib/drawing/scene";
+import { type Drawing, note, px, type Shape, stroke } from "@/lib/drawing/scene";
+
+/** The tube as it lies: mouth at the left, `at` turns mm of immersion into px. */
+type Tube = {
+  readonly left: number;
+  readonly right: number;
+  readonly top: number;
+  readonly bottom: number;
+  readonly deepest: number;
+  readonly at: (millimetre: number) => number;
+};
+
+const rowHeight = 26;
+
+function tubeOf(places: readonly LoadPlaceView[], width: number): Tube {
+  const left = px(Math.min(150, width * 0.34));
+  const right = width - 44;
+  const top = 30;
+  const bottom = top + Math.max(places.length, 1) * rowHeight + 8;
+  const deepest = Math.max(...places.map((place) => place.immersionMillimetre ?? 0), 100);
+  const at = (millimetre: number) => px(left + (millimetre / (deepest * 1.15)) * (right - left));
+  return { left, right, top, bottom, deepest, at };
+}
+
+function tubeShapes({ left, right, top, bottom, deepest, at }: Tube): readonly Shape[] {
+  const step = deepest > 400 ? 200 : deepest > 150 ? 100 : 50;
+  const ticks = Array.from({ length: Math.floor((deepest * 1.15) / step) + 1 }, (_, index) => index * step);
+  return [
+    { kind: "rect", x: left, y: top, w: px(right - left), h: bottom - top, ink: "heat-wash", mode: "fill" },
+    stroke([left, top], [right, top], "heat", 2),
+    stroke([left, bottom], [right, bottom], "heat", 2),
+    note("mouth of the tube", left, top - 10),
+    note("immersion, mm", right, bottom + 34, "end"),
+    ...ticks.flatMap((tick) => [
+      stroke([at(tick), bottom], [at(tick), bottom + 5], "edge"),
+      note(String(tick), at(tick), bottom + 18, "middle"),
+    ]),
+  ];
+}
+
+/** One thing, from outside the mouth to its tip; an immersion that is not given is dashed and says so. */
+function placeShapes(place: LoadPlaceView, index: number, tube: Tube): readonly Shape[] {
+  const y = px(tube.top + (index + 0.5) * rowHeight + 4);
+  const known = place.immersionMillimetre !== undefined;
+  const tip = tube.at(place.immersionMillimetre ?? tube.deepest * 0.5);
+  const reference = place.kind === "reference";
+  const name = fitText(`${place.place}  ${place.label}`, tube.left - 14, smallText);
+  return [
+    { ...note(name, 0, y + 4, undefined, "ink"), bold: reference },
+    stroke([tube.left - 8, y], [tip, y], "ink", reference ? 3 : 1.5, known ? undefined : "3 4"),
+    { kind: "circle", x: tip, y, r: 5, ink: "ink", mode: "both", width: 1.5 },
+    { kind: "circle", x: tip, y, r: 3.2, ink: typeInk(place.type), mode: "fill" },
+    note(known ? String(place.immersionMillimetre) : "not given", px(tip + 11), y + 4, undefined, "ink"),
+  ];
+}
 
 /** The load along the tube: how deep each tip sits, measured from the mouth. Tips that do not line up are seen at once. */
 export function loadImmersion(view: LoadView, width = 480): Drawing {
   const places = inTube(view);
-  const rowHeight = 26;
-  const top = 30;
-  const labelWidth = px(Math.min(150, width * 0.34));
-  const bottom = top + Math.max(places.length, 1) * rowHeight + 8;
-  const height = bottom + 40;
-  const deepest = Math.max(...places.map((place) => place.immersionMillimetre ?? 0), 100);
-  const right = width - 44;
-  const scale = (millimetre: number) =>
-    px(labelWidth + (millimetre / (deepest * 1.15)) * (right - labelWidth));
-  const shapes: Shape[] = [
-    {
-      kind: "rect",
-      x: labelWidth,
-      y: top,
-      w: px(right - labelWidth),
-      h: bottom - top,
-      ink: "heat-wash",
-      mode: "fill",
-    },
-    { kind: "line", x1: labelWidth, y1: top, x2: right, y2: top, ink: "heat", width: 2 },
-    { kind: "line", x1: labelWidth, y1: bottom, x2: right, y2: bottom, ink: "heat", width: 2 },
-    { kind: "text", x: labelWidth, y: top - 10, text: "mouth of the tube", ink: "muted", size: smallText },
-    {
-      kind: "text",
-      x: right,
-      y: bottom + 34,
-      text: "immersion, mm",
-      ink: "muted",
-      size: smallText,
-      anchor: "end",
-    },
-  ];
-  const step = deepest > 400 ? 200 : deepest > 150 ? 100 : 50;
-  for (let at = 0; at <= deepest * 1.15; at += step) {
-    shapes.push({ kind: "line", x1: scale(at), y1: bottom, x2: scale(at), y2: bottom + 5, ink: "edge" });
-    shapes.push({
-      kind: "text",
-      x: scale(at),
-      y: bottom + 18,
-      text: String(at),
-      ink: "muted",
-      size: smallText,
-      anchor: "middle",
-    });
-  }
-  for (const [index, place] of places.entries()) {
-    const y = px(top + (index + 0.5) * rowHeight + 4);
-    const known = place.immersionMillimetre !== undefined;
-    const tip = scale(place.immersionMillimetre ?? deepest * 0.5);
-    const reference = place.kind === "reference";
-    shapes.push(
-      {
-        kind: "text",
-        x: 0,
-        y: y + 4,
-        text: fitText(`${place.place}  ${place.label}`, labelWidth - 14, smallText),
-        ink: "ink",
-        size: smallText,
-        bold: reference,
-      },
-      {
-        kind: "line",
-        x1: labelWidth - 8,
-        y1: y,
-        x2: tip,
-        y2: y,
-        ink: "ink",
-        width: reference ? 3 : 1.5,
-        dash: known ? undefined : "3 4",
-      },
-      { kind: "circle", x: tip, y, r: 5, ink: "ink", mode: "both", width: 1.5 },
-      { kind: "circle", x: tip, y, r: 3.2, ink: typeInk(place.type), mode: "fill" },
-      {
-        kind: "text",
-        x: px(tip + 11),
-        y: y + 4,
-        text: known ? String(place.immersionMillimetre) : "not given",
-        ink: "ink",
-        size: smallText,
-      },
-    );
-  }
+  const tube = tubeOf(places, width);
   return {
     width,
-    height,
+    height: tube.bottom + 40,
     title: `${view.title}, along the tube`,
     description: places
       .map((place) => `${place.label}: ${place.immersionMillimetre ?? "not given"} mm`)
       .join("; "),
-    shapes,
+    shapes: [...tubeShapes(tube), ...places.flatMap((place, index) => placeShapes(place, index, tube))],
     table: loadTable(view),
   };
 }

@@ -8,7 +8,7 @@ import {
   typeInk,
 } from "@/lib/drawing/load-view";
 import { smallText } from "@/lib/drawing/plot-frame";
-import { type Drawing, px, type Shape } from "@/lib/drawing/scene";
+import { type Drawing, note, px, type Shape, stroke } from "@/lib/drawing/scene";
 
 const half = 180;
 
@@ -40,6 +40,30 @@ function wall(view: LoadView, cx: number, cy: number): readonly Shape[] {
       ];
 }
 
+type Spot = { readonly sin: number; readonly cos: number; readonly ring: number; readonly r: number };
+
+/** One thing at its place, with a leader to its name outside the tube. */
+function placeShapes(place: LoadPlaceView, spot: Spot, cx: number, cy: number): readonly Shape[] {
+  const { sin, cos, ring, r } = spot;
+  const x = px(cx + ring * cos);
+  const y = px(cy + ring * sin);
+  const anchor = cos > 0.25 ? "start" : cos < -0.25 ? "end" : "middle";
+  const edge = { x: px(cx + 128 * cos), y: px(cy + 128 * sin) };
+  const free = anchor === "start" ? 2 * cx - edge.x : edge.x;
+  const room = anchor === "middle" ? cx : Math.max(36, free - 4);
+  const first = px(edge.y + (sin < -0.7 ? -12 : sin > 0.7 ? 14 : 0));
+  const under = `${place.type ? `${place.type} · ` : ""}${place.place}`;
+  return [
+    stroke([x, y], [px(cx + 124 * cos), px(cy + 124 * sin)], "edge"),
+    ...bead(place, x, y, r),
+    {
+      ...note(fitText(place.label, room, smallText), edge.x, first, anchor, "ink"),
+      bold: place.kind === "reference",
+    },
+    { ...note(fitText(under, room, smallText - 1), edge.x, px(first + 14), anchor), size: smallText - 1 },
+  ];
+}
+
 /**
  * The load seen from the mouth of the tube: each thing at its place, clockwise from the top in the order of the load.
  * Angles use Math.sin and cos: a drawing may differ in its last bit between engines and is rounded to 0.01 px.
@@ -51,40 +75,10 @@ export function loadSection(view: LoadView, width = 400): Drawing {
   const places = inTube(view);
   const ring = places.length === 1 ? 0 : view.configuration === "bare-tube" ? 52 : 64;
   const r = places.length > 8 ? 9 : 12;
-  const shapes: Shape[] = [...wall(view, cx, cy)];
-  for (const [index, place] of places.entries()) {
-    const angle = (index / Math.max(places.length, 1)) * 2 * Math.PI - Math.PI / 2;
-    const [sin, cos] = [Math.sin(angle), Math.cos(angle)];
-    const x = px(cx + ring * cos);
-    const y = px(cy + ring * sin);
-    const anchor = cos > 0.25 ? "start" : cos < -0.25 ? "end" : "middle";
-    const edge = { x: px(cx + 128 * cos), y: px(cy + 128 * sin) };
-    const room =
-      anchor === "middle" ? width / 2 : Math.max(36, anchor === "start" ? width - edge.x - 4 : edge.x - 4);
-    shapes.push({ kind: "line", x1: x, y1: y, x2: px(cx + 124 * cos), y2: px(cy + 124 * sin), ink: "edge" });
-    shapes.push(...bead(place, x, y, r));
-    const type = place.type ? `${place.type} · ` : "";
-    const first = px(edge.y + (sin < -0.7 ? -12 : sin > 0.7 ? 14 : 0));
-    shapes.push({
-      kind: "text",
-      x: edge.x,
-      y: first,
-      text: fitText(place.label, room, smallText),
-      ink: "ink",
-      size: smallText,
-      anchor,
-      bold: place.kind === "reference",
-    });
-    shapes.push({
-      kind: "text",
-      x: edge.x,
-      y: px(first + 14),
-      text: fitText(`${type}${place.place}`, room, smallText - 1),
-      ink: "muted",
-      size: smallText - 1,
-      anchor,
-    });
-  }
+  const spot = (index: number): Spot => {
+    const angle = (index / places.length) * 2 * Math.PI - Math.PI / 2;
+    return { sin: Math.sin(angle), cos: Math.cos(angle), ring, r };
+  };
   return {
     width,
     height,
@@ -92,7 +86,10 @@ export function loadSection(view: LoadView, width = 400): Drawing {
     description:
       `${view.configuration === "bare-tube" ? "Bare tube" : "Equalising block"}, clockwise from the top: ` +
       `${places.map((place) => `${kindWord(place.kind)} ${place.label}`).join(", ")}.`,
-    shapes,
+    shapes: [
+      ...wall(view, cx, cy),
+      ...places.flatMap((place, index) => placeShapes(place, spot(index), cx, cy)),
+    ],
     table: loadTable(view),
   };
 }

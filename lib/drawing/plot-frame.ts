@@ -1,5 +1,5 @@
 import { type ScaleLinear, scaleLinear } from "d3-scale";
-import { px, type Shape } from "@/lib/drawing/scene";
+import { note, px, type Shape, stroke } from "@/lib/drawing/scene";
 
 export type Box = {
   readonly left: number;
@@ -39,50 +39,20 @@ export function plotFrame(box: Box, xAxis: Axis, yAxis: Axis): Frame {
   if (yAxis.nice !== false) y.nice(yAxis.ticks);
   const xFormat = x.tickFormat(xAxis.ticks, "~f");
   const yFormat = y.tickFormat(yAxis.ticks, "f");
+  const { left, top, right, bottom } = box;
   const ground: Shape[] = [];
   for (const tick of y.ticks(yAxis.ticks)) {
     const at = px(y(tick));
-    ground.push({ kind: "line", x1: box.left, y1: at, x2: box.right, y2: at, ink: "faint" });
-    ground.push({
-      kind: "text",
-      x: box.left - 8,
-      y: px(at + 4),
-      text: minus(yFormat(tick)),
-      ink: "muted",
-      size: smallText,
-      anchor: "end",
-    });
+    ground.push(stroke([left, at], [right, at], "faint"));
+    ground.push(note(minus(yFormat(tick)), left - 8, px(at + 4), "end"));
   }
   for (const tick of x.ticks(xAxis.ticks)) {
     const at = px(x(tick));
-    ground.push({ kind: "line", x1: at, y1: box.bottom, x2: at, y2: box.bottom + 4, ink: "edge" });
-    ground.push({
-      kind: "text",
-      x: at,
-      y: box.bottom + 18,
-      text: minus(xFormat(tick)),
-      ink: "muted",
-      size: smallText,
-      anchor: "middle",
-    });
+    ground.push(stroke([at, bottom], [at, bottom + 4], "edge"));
+    ground.push(note(minus(xFormat(tick)), at, bottom + 18, "middle"));
   }
-  ground.push({ kind: "line", x1: box.left, y1: box.bottom, x2: box.right, y2: box.bottom, ink: "edge" });
-  ground.push({
-    kind: "text",
-    x: box.left,
-    y: box.top - 12,
-    text: yAxis.label,
-    ink: "muted",
-    size: smallText,
-  });
-  ground.push({
-    kind: "text",
-    x: box.right,
-    y: box.bottom + 34,
-    text: xAxis.label,
-    ink: "muted",
-    size: smallText,
-    anchor: "end",
-  });
+  ground.push(stroke([left, bottom], [right, bottom], "edge"));
+  ground.push(note(yAxis.label, left, top - 12));
+  ground.push(note(xAxis.label, right, bottom + 34, "end"));
   return { box, x, y, ground };
 }

@@ -99,3 +99,21 @@ export const px = (value: number): number => {
   const rounded = Math.round(value * 100) / 100;
   return rounded === 0 ? 0 : rounded;
 };
+
+/** Text in the second ink, the size of labels: the commonest shape of all. */
+export const note = (
+  text: string,
+  x: number,
+  y: number,
+  anchor?: TextShape["anchor"],
+  ink: Ink = "muted",
+): TextShape => ({ kind: "text", x, y, text, ink, size: 12, anchor });
+
+/** A straight line. */
+export const stroke = (
+  [x1, y1]: readonly [number, number],
+  [x2, y2]: readonly [number, number],
+  ink: Ink,
+  width = 1,
+  dash?: string,
+): Shape => ({ kind: "line", x1, y1, x2, y2, ink, width, dash });

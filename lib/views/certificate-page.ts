@@ -1,4 +1,4 @@
-import { hex } from "@/lib/data/certificate/sha256";
+import { hex } from "@/lib/data/hex";
 import type { Tx } from "@/lib/data/in-scope";
 import { loadPeopleNames } from "@/lib/data/review/load-people-names";
 import { describeEvent } from "@/lib/domain/audit/describe";

@@ -1,7 +1,8 @@
 import { certificateParts } from "@/lib/data/certificate/certificate-parts";
-import { hex, sha256 } from "@/lib/data/certificate/sha256";
+import { hex } from "@/lib/data/hex";
 import { loadReviewRun, type ReviewRun } from "@/lib/data/review/load-review-run";
 import { exceptionsOf, resultHref, submissionOf } from "@/lib/data/review/review-summary";
+import { sha256 } from "@/lib/data/sha256";
 import { composeCertificate } from "@/lib/domain/certificate/compose-certificate";
 import { contentHash } from "@/lib/domain/certificate/content-hash";
 import type { EvaluatedPoint } from "@/lib/domain/evidence/evaluation";

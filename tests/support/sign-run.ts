@@ -1,7 +1,8 @@
 import { certificateParts } from "@/lib/data/certificate/certificate-parts";
-import { hex, sha256 } from "@/lib/data/certificate/sha256";
+import { hex } from "@/lib/data/hex";
 import { inScope } from "@/lib/data/in-scope";
 import { loadReviewRun } from "@/lib/data/review/load-review-run";
+import { sha256 } from "@/lib/data/sha256";
 import { composeCertificate } from "@/lib/domain/certificate/compose-certificate";
 import { contentHash } from "@/lib/domain/certificate/content-hash";
 import { demand } from "@/lib/domain/refusal";

@@ -1,5 +1,6 @@
 import { z } from "zod";
-import { hex, sha256 } from "@/lib/data/certificate/sha256";
+import { hex } from "@/lib/data/hex";
+import { sha256 } from "@/lib/data/sha256";
 import { type AuditEvent, eventOf } from "@/lib/domain/audit/define-event";
 import { certificateEvents } from "@/lib/domain/certificate/events";
 import { Refused } from "@/lib/domain/refusal";

@@ -1,6 +1,7 @@
 import { z } from "zod";
-import { hex, sha256 } from "@/lib/data/certificate/sha256";
+import { hex } from "@/lib/data/hex";
 import { inScope } from "@/lib/data/in-scope";
+import { sha256 } from "@/lib/data/sha256";
 import { lockRun } from "@/lib/data/sql/lock-run";
 import {
   certificateRendererVersion,

@@ -1,8 +1,9 @@
 import { unzipSync } from "fflate";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { hex, sha256 } from "@/lib/data/certificate/sha256";
 import { closeDatabase, configureDatabase } from "@/lib/data/client";
+import { hex } from "@/lib/data/hex";
 import { inScope } from "@/lib/data/in-scope";
+import { sha256 } from "@/lib/data/sha256";
 import { Refused } from "@/lib/domain/refusal";
 import type { Actor } from "@/lib/domain/staff/actor";
 import { downloadCertificates, fetchDocuments } from "@/lib/operations/certificate/download";

@@ -1,8 +1,9 @@
 import pg from "pg";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { hex, sha256 } from "@/lib/data/certificate/sha256";
 import { closeDatabase, configureDatabase } from "@/lib/data/client";
+import { hex } from "@/lib/data/hex";
 import { inScope } from "@/lib/data/in-scope";
+import { sha256 } from "@/lib/data/sha256";
 import { CertificateContent } from "@/lib/domain/certificate/content";
 import { contentHash } from "@/lib/domain/certificate/content-hash";
 import { reviewedForm } from "@/lib/domain/certificate/reviewed-form";

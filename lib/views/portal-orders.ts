@@ -1,0 +1,83 @@
+import type { Tx } from "@/lib/data/in-scope";
+import { orderProgress, plainSensorStates } from "@/lib/domain/order/progress";
+import { isOrderState } from "@/lib/domain/order/transitions";
+import { isSensorState } from "@/lib/domain/sensor/transitions";
+import type { Actor } from "@/lib/domain/staff/actor";
+import { answer, found } from "./view";
+
+const include = {
+  lines: {
+    orderBy: { position: "asc" },
+    include: {
+      setpoints: { orderBy: { position: "asc" } },
+      sensors: { orderBy: { tag: "asc" }, include: { intake: true } },
+    },
+  },
+} as const;
+
+type Row = Awaited<ReturnType<typeof loadOrders>>[number];
+
+const loadOrders = (tx: Tx, where: { readonly number?: string }) =>
+  tx.order.findMany({ where, include, orderBy: { number: "desc" } });
+
+const summaryOf = (row: Row) => {
+  const states = row.lines.flatMap((line) => line.sensors.map(({ state }) => state)).filter(isSensorState);
+  const quantity = row.lines.reduce((sum, line) => sum + line.quantity, 0);
+  return {
+    number: row.number,
+    purchaseOrder: row.purchaseOrder ?? "",
+    recordedAt: row.recordedAt.toISOString(),
+    isOpen: row.state === "recorded" || row.state === "accepted",
+    quantity,
+    certified: states.filter((state) => state === "issued" || state === "collected").length,
+    progress: orderProgress(isOrderState(row.state) ? row.state : "recorded", quantity, states),
+  };
+};
+
+/** A customer's own orders, the newest first, with how far each is. */
+export const portalOrdersView = (actor: Actor) =>
+  answer(actor, "portal.read", async (tx) => (await loadOrders(tx, {})).map(summaryOf));
+
+const sensorOf = (
+  sensor: Row["lines"][number]["sensors"][number],
+  certificates: readonly { readonly sensorId: string; readonly number: string; readonly token: string }[],
+) => ({
+  tag: sensor.tag,
+  serial: sensor.serial,
+  typeLetter: sensor.typeLetter,
+  state: sensor.state,
+  where: isSensorState(sensor.state) ? plainSensorStates[sensor.state] : "",
+  /** What was found when it came: empty where it came as described. */
+  remark: sensor.intake?.condition === "deviates" ? sensor.intake.conditionNote : "",
+  certificates: certificates
+    .filter(({ sensorId }) => sensorId === sensor.id)
+    .map(({ number, token }) => ({ number, token, href: `/api/certificates/${token}` })),
+});
+
+const lineOf = (line: Row["lines"][number]) => ({
+  position: line.position,
+  typeLetter: line.typeLetter,
+  construction: line.construction,
+  quantity: line.quantity,
+  setpoints: `${line.setpoints.map(({ typed }) => typed).join(", ")} °${line.temperatureUnit}`,
+  tolerance: line.toleranceStandard ? `${line.toleranceStandard}, class ${line.toleranceClass}` : "",
+});
+
+/** One order of the customer; another's number is simply not there. */
+export const portalOrderView = (actor: Actor, number: string) =>
+  answer(actor, "portal.read", async (tx) => {
+    const row = found((await loadOrders(tx, { number }))[0]);
+    const certificates = await tx.certificate.findMany({
+      where: { orderId: row.id },
+      select: { sensorId: true, number: true, token: true },
+      orderBy: { number: "asc" },
+    });
+    return {
+      ...summaryOf(row),
+      lines: row.lines.map(lineOf),
+      sensors: row.lines.flatMap((line) => line.sensors.map((sensor) => sensorOf(sensor, certificates))),
+    };
+  });
+
+export type PortalOrderSummary = Awaited<ReturnType<typeof portalOrdersView>>[number];
+export type PortalOrder = Awaited<ReturnType<typeof portalOrderView>>;

@@ -9,6 +9,7 @@ import { type Role, roleLabels } from "@/lib/domain/staff/roles";
 const places: readonly { readonly href: string; readonly label: string; readonly needs: Permission }[] = [
   { href: "/", label: "Today", needs: "laboratory.read" },
   { href: "/orders", label: "Orders", needs: "laboratory.read" },
+  { href: "/customers", label: "Customers", needs: "laboratory.read" },
   { href: "/sensors", label: "Sensors", needs: "laboratory.read" },
   { href: "/runs", label: "Runs", needs: "laboratory.read" },
   { href: "/review", label: "Review", needs: "review.read" },
@@ -43,7 +44,9 @@ export function LabShell({ name, roles, children }: Props) {
           </ul>
         </nav>
         <div className="rail-foot">
-          <strong>{name}</strong>
+          <Link href="/account" prefetch={false}>
+            <strong>{name}</strong>
+          </Link>
           <span className="rail-roles">{roles.map((role) => roleLabels[role]).join(", ")}</span>
           <ThemeSwitch />
           <Link className="sign-out" href="/sign-out" prefetch={false}>

@@ -26,7 +26,9 @@ export function PortalShell({ name, children }: Props) {
           </ul>
         </nav>
         <div className="top-end">
-          <span>{name}</span>
+          <Link href="/account" prefetch={false}>
+            {name}
+          </Link>
           <ThemeSwitch />
           <Link className="sign-out" href="/sign-out" prefetch={false}>
             Sign out

@@ -37,7 +37,7 @@ export const list = (data: FormData, name: string): string[] =>
  * index; a row with nothing in it is left out only at the end, so that no message points at another row.
  */
 export const rows = (data: FormData, name: string, columns: readonly string[]): Record<string, string>[] => {
-  const pattern = new RegExp(`^${name}\\.(\\d{1,4})\\.`);
+  const pattern = new RegExp(`^${name.replaceAll(".", "\\.")}\\.(\\d{1,4})\\.`);
   const indexes = [...data.keys()].flatMap((key) => pattern.exec(key)?.[1] ?? []).map(Number);
   const count = Math.max(-1, ...indexes) + 1;
   const all = Array.from({ length: count }, (_, index) =>

@@ -1,0 +1,66 @@
+import { Breadcrumb } from "@/app/_ui/breadcrumb";
+import { EmptyState } from "@/app/_ui/empty-state";
+import { FieldList } from "@/app/_ui/field-list";
+import { LinkButton } from "@/app/_ui/link-button";
+import { Page } from "@/app/_ui/page";
+import { Section } from "@/app/_ui/section";
+import { isoDay } from "@/lib/domain/calibration/due";
+import { furnaceView } from "@/lib/views/furnace";
+import { requireStaff } from "@/lib/web/auth";
+import { load } from "@/lib/web/load";
+import { ConfigurationSection } from "../configuration-section";
+import { HotWorkNotice } from "../hot-work-notice";
+
+export const metadata = { title: "Furnace" };
+
+type Props = { readonly params: Promise<{ readonly id: string }> };
+
+export default async function FurnacePage({ params }: Props) {
+  const actor = await requireStaff();
+  const furnace = await load(furnaceView(actor, (await params).id, isoDay(new Date())));
+  const here = `/furnaces/${furnace.id}`;
+  const configure = furnace.mayChange ? (
+    <LinkButton href={`${here}/configurations/new`} kind="primary">
+      Record a configuration
+    </LinkButton>
+  ) : null;
+  return (
+    <Page
+      title={`${furnace.tag}, ${furnace.name}`}
+      crumbs={<Breadcrumb trail={[{ label: "Furnaces", href: "/furnaces" }]} />}
+      actions={
+        <>
+          {furnace.mayChange ? <LinkButton href={`${here}/edit`}>Change the record</LinkButton> : null}
+          {furnace.configurations.length > 0 ? configure : null}
+        </>
+      }
+    >
+      <HotWorkNotice />
+      <Section title="Record">
+        <FieldList
+          items={[
+            { label: "Maker", value: furnace.maker },
+            { label: "Serial number", value: furnace.serial },
+            { label: "Range", value: `${furnace.minimumCelsius} °C to ${furnace.maximumCelsius} °C` },
+            {
+              label: "Tube",
+              value: `bore ${furnace.boreMillimetre} mm, length ${furnace.lengthMillimetre} mm`,
+            },
+          ]}
+        />
+      </Section>
+      {furnace.configurations.length === 0 ? (
+        <EmptyState title="No configuration yet" action={configure}>
+          A run is made in a configuration: a bare tube, or an equalising block with its bores.
+        </EmptyState>
+      ) : null}
+      {furnace.configurations.map((configuration) => (
+        <ConfigurationSection
+          key={configuration.id}
+          configuration={configuration}
+          mayChange={furnace.mayChange}
+        />
+      ))}
+    </Page>
+  );
+}

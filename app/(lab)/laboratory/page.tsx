@@ -1,0 +1,31 @@
+import { ActionForm } from "@/app/_ui/action-form.client";
+import { Breadcrumb } from "@/app/_ui/breadcrumb";
+import { Page } from "@/app/_ui/page";
+import { SubmitButton } from "@/app/_ui/submit-button.client";
+import { laboratoryView } from "@/lib/views/laboratory";
+import { requirePermission } from "@/lib/web/auth";
+import { load } from "@/lib/web/load";
+import { configureLaboratoryAction } from "./actions";
+import { LaboratoryFields } from "./laboratory-fields";
+
+export const metadata = { title: "The laboratory" };
+
+export default async function LaboratoryPage() {
+  const actor = await requirePermission("laboratory.configure");
+  const laboratory = await load(laboratoryView(actor));
+  return (
+    <Page
+      title="The laboratory"
+      crumbs={<Breadcrumb trail={[{ label: "Staff", href: "/staff" }]} />}
+      lead="What stands at the head of every certificate from now on; certificates already signed off keep what they say."
+    >
+      <ActionForm action={configureLaboratoryAction} label="The laboratory’s settings">
+        <input type="hidden" name="version" value={laboratory.version} />
+        <LaboratoryFields laboratory={laboratory} />
+        <div className="form-actions">
+          <SubmitButton>Save</SubmitButton>
+        </div>
+      </ActionForm>
+    </Page>
+  );
+}

@@ -1,0 +1,91 @@
+import Link from "next/link";
+import { DataTable } from "@/app/_ui/data-table";
+import { EmptyState } from "@/app/_ui/empty-state";
+import { LinkButton } from "@/app/_ui/link-button";
+import { Page } from "@/app/_ui/page";
+import { Section } from "@/app/_ui/section";
+import { TypeLetter } from "@/app/_ui/type-letter";
+import { isoDay } from "@/lib/domain/calibration/due";
+import { equipmentKinds } from "@/lib/domain/equipment/types";
+import { may } from "@/lib/domain/staff/permissions";
+import { type StandardRow, standardsView } from "@/lib/views/standards";
+import { requireStaff } from "@/lib/web/auth";
+import { load } from "@/lib/web/load";
+import { DueMark, EquipmentStateMark } from "./marks";
+
+export const metadata = { title: "Standards" };
+
+const columns = [
+  { key: "tag", header: "Tag" },
+  { key: "what", header: "What it is" },
+  { key: "certificate", header: "Certificate in force" },
+  { key: "dueOn", header: "Due" },
+  { key: "due", header: "Calibration" },
+  { key: "state", header: "State" },
+];
+
+const headings = {
+  reference: "Reference thermocouples",
+  voltmeter: "Voltmeters",
+  scanner: "Scanners",
+  junction: "Reference junctions",
+} as const;
+
+const rowOf = (row: StandardRow) => ({
+  key: row.id,
+  tone:
+    row.state === "suspect" || row.due === "out-of-date"
+      ? ("bad" as const)
+      : row.due === "due"
+        ? ("watch" as const)
+        : undefined,
+  cells: {
+    tag: <Link href={`/standards/${row.id}`}>{row.tag}</Link>,
+    what: (
+      <span className="row">
+        {row.typeLetter ? <TypeLetter letter={row.typeLetter} /> : null}
+        {row.model}, no. {row.serial}
+      </span>
+    ),
+    certificate: row.certificate ? `${row.certificate}, ${row.issuer}` : "",
+    dueOn: row.dueOn ?? "",
+    due: <DueMark due={row.due} />,
+    state: <EquipmentStateMark state={row.state} />,
+  },
+});
+
+export default async function StandardsPage() {
+  const actor = await requireStaff();
+  const rows = await load(standardsView(actor, isoDay(new Date())));
+  const record = may(actor.roles, "equipment.record") ? (
+    <LinkButton href="/standards/new" kind="primary">
+      Record equipment
+    </LinkButton>
+  ) : null;
+  return (
+    <Page
+      title="Standards"
+      lead="What the laboratory measures with. Every result names the ones it rests on, with the certificate that was in force on its day."
+      actions={rows.length > 0 ? record : null}
+    >
+      {rows.length === 0 ? (
+        <EmptyState title="No equipment yet" action={record}>
+          A run needs at least one reference thermocouple and a voltmeter, each with its certificate, a
+          scanner, and a reference junction.
+        </EmptyState>
+      ) : null}
+      {equipmentKinds
+        .filter((kind) => rows.some((row) => row.kind === kind))
+        .map((kind) => (
+          <Section key={kind} title={headings[kind]} wide>
+            <DataTable
+              caption={headings[kind]}
+              captionUnseen
+              columns={columns}
+              rows={rows.filter((row) => row.kind === kind).map(rowOf)}
+            />
+          </Section>
+        ))}
+    </Page>
+  );
+}

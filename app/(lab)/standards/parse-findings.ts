@@ -1,0 +1,45 @@
+import { number, optionalNumber, parseDecimal, rows, text } from "@/lib/web/form-fields";
+
+const points = (data: FormData, name: string, columns: readonly string[]) =>
+  rows(data, `findings.${name}`, columns).map((row) =>
+    Object.fromEntries(Object.entries(row).map(([column, typed]) => [column, parseDecimal(typed)])),
+  );
+
+const figure = (data: FormData, name: string): number => number(data, `findings.${name}`);
+
+/** What the certificate says, in the shape of its kind. */
+export const parseFindings = (data: FormData): Record<string, unknown> => {
+  const kind = text(data, "findings.kind");
+  const note = text(data, "findings.note");
+  switch (kind) {
+    case "reference":
+      return {
+        kind,
+        points: points(data, "points", ["celsius", "deviationMicrovolt"]),
+        singlePointReachCelsius: optionalNumber(data, "findings.singlePointReachCelsius"),
+        expanded: figure(data, "expanded"),
+        coverageFactor: figure(data, "coverageFactor"),
+        unit: text(data, "findings.unit"),
+        degreesOfFreedom: optionalNumber(data, "findings.degreesOfFreedom"),
+        note,
+      };
+    case "voltmeter":
+      return {
+        kind,
+        corrections: points(data, "corrections", ["microvolt", "correctionMicrovolt"]),
+        expandedMicrovolt: figure(data, "expandedMicrovolt"),
+        coverageFactor: figure(data, "coverageFactor"),
+        note,
+      };
+    case "scanner":
+      return { kind, parasiticHalfWidthMicrovolt: figure(data, "parasiticHalfWidthMicrovolt"), note };
+    default:
+      return {
+        kind,
+        celsius: figure(data, "celsius"),
+        expandedCelsius: figure(data, "expandedCelsius"),
+        coverageFactor: figure(data, "coverageFactor"),
+        note,
+      };
+  }
+};

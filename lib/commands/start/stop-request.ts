@@ -1,3 +1,5 @@
+import { parentOf, processCommand, processIdentity } from "@/lib/commands/process-identity";
+
 export type StopRequest = {
   readonly asked: () => boolean;
   /** Resolves when the person asks. */
@@ -27,8 +29,12 @@ export function watchForStop(): StopRequest {
 /** A killed npm cannot pass on that it was killed; without this its children would go on, unseen. */
 function onOrphaned(act: () => void): void {
   const parent = process.ppid;
+  // npm runs a script through a shell, which some shells replace by the command and some stay beside.
+  const isShell = /^\S*sh -c /.test(processCommand(parent));
+  const npm = isShell ? (parentOf(parent) ?? parent) : parent;
+  const identity = processIdentity(npm);
   const timer = setInterval(() => {
-    if (process.ppid === parent) return;
+    if (process.ppid === parent && processIdentity(npm) === identity) return;
     clearInterval(timer);
     act();
   }, 500);

@@ -1,0 +1,108 @@
+import { hex } from "@/lib/data/hex";
+import { inScope } from "@/lib/data/in-scope";
+import { sha256 } from "@/lib/data/sha256";
+import {
+  certificateRendererVersion,
+  renderCertificate,
+} from "@/lib/documents/certificate/render-certificate";
+import { sameBytes } from "@/lib/domain/audit/chain";
+import { CertificateContent, type CertificateRow } from "@/lib/domain/certificate/content";
+import { canonicalContent } from "@/lib/domain/certificate/content-hash";
+import type { EvaluatedPoint } from "@/lib/domain/evidence/evaluation";
+import { certificateFact, documentFact } from "./facts";
+import { Broken, counted, type Facts, laboratory } from "./step";
+
+const loadCertificate = (id: string) =>
+  inScope(laboratory, async (tx) => {
+    const certificate = await tx.certificate.findUniqueOrThrow({
+      where: { id },
+      include: { files: { orderBy: { renderedAt: "asc" } } },
+    });
+    const { evaluationId, sensorId, runId } = certificate;
+    const evaluation = await tx.evaluation.findUniqueOrThrow({ where: { id: evaluationId } });
+    const results = await tx.result.findMany({ where: { evaluationId, sensorId } });
+    const setpoints = await tx.runSetpoint.findMany({ where: { runId }, orderBy: { position: "asc" } });
+    const points = setpoints.flatMap(({ id: setpointId }) =>
+      results
+        .filter((row) => row.setpointId === setpointId)
+        .map((row) => JSON.parse(row.point) as EvaluatedPoint),
+    );
+    return { ...certificate, evaluation, points };
+  });
+
+type StoredCertificate = Awaited<ReturnType<typeof loadCertificate>>;
+
+const statesPoint = (row: CertificateRow, point: EvaluatedPoint | undefined): boolean => {
+  if (!point || row.state !== point.state) return false;
+  if (point.state !== "measured") return true;
+  const { degreesOfFreedom: _unprinted, ...printed } = point.printed;
+  return Object.entries(printed).every(([name, text]) => row[name as keyof typeof printed] === text);
+};
+
+const demandContent = (record: string, stored: StoredCertificate): CertificateContent => {
+  if (!sameBytes(sha256(new TextEncoder().encode(stored.content)), stored.contentHash))
+    throw new Broken(record, "its content is not what was signed");
+  const content = CertificateContent.safeParse(JSON.parse(stored.content));
+  if (!content.success || canonicalContent(content.data) !== stored.content)
+    throw new Broken(record, "its content is not of the form this version knows");
+  const { evidence, number, rows } = content.data;
+  if (number !== stored.number) throw new Broken(record, `its content states the number ${number}`);
+  if (evidence.inputsDigest !== hex(stored.evaluation.inputsDigest))
+    throw new Broken(record, "its content names other inputs than its evaluation's");
+  if (rows.length !== stored.points.length || !rows.every((row, at) => statesPoint(row, stored.points[at])))
+    throw new Broken(record, "its content states other results than its evaluation's");
+  return content.data;
+};
+
+/** True when the document was rendered anew and compared; false for one of another renderer, where only its hash is. */
+const demandDocument = async (
+  record: string,
+  file: StoredCertificate["files"][number],
+  content: CertificateContent,
+): Promise<boolean> => {
+  if (!sameBytes(sha256(file.bytes), file.sha256))
+    throw new Broken(record, "the bytes of its document are not those stored at issue");
+  if (file.rendererVersion !== certificateRendererVersion) return false;
+  if (!sameBytes(await renderCertificate(content, { draft: false }), file.bytes))
+    throw new Broken(record, "rendered anew from its content, its document has other bytes");
+  return true;
+};
+
+/** The numbers of a year have neither gap nor repeat: a missing one is a certificate that is gone. */
+const demandGapless = (numbers: readonly string[]): void => {
+  const last = new Map<string, number>();
+  for (const number of numbers) {
+    const [, year, count] = /^(.*-\d{4})-(\d+)$/.exec(number) ?? [];
+    if (year === undefined)
+      throw new Broken(`certificate ${number}`, "this is no number of the laboratory's");
+    const expected = (last.get(year) ?? 0) + 1;
+    if (Number(count) !== expected)
+      throw new Broken(`certificate ${number}`, `number ${expected} of ${year} is missing before it`);
+    last.set(year, expected);
+  }
+};
+
+/** Hashes every certificate's content anew, compares it with its results, and renders its document byte for byte. */
+export const rederiveCertificates = async (facts: Facts): Promise<string> => {
+  const certificates = await inScope(laboratory, (tx) =>
+    tx.certificate.findMany({ select: { id: true, number: true } }),
+  );
+  const ordered = certificates.toSorted((a, b) => a.number.localeCompare(b.number, "en", { numeric: true }));
+  demandGapless(ordered.map(({ number }) => number));
+  const seen = { rendered: 0, otherRenderer: 0, pending: 0 };
+  for (const { id, number } of ordered) {
+    const stored = await loadCertificate(id);
+    const record = `certificate ${number}`;
+    const content = demandContent(record, stored);
+    facts.set(...certificateFact(id, number, hex(stored.contentHash)));
+    if (stored.files.length === 0) seen.pending += 1;
+    for (const file of stored.files) {
+      seen[(await demandDocument(record, file, content)) ? "rendered" : "otherRenderer"] += 1;
+      facts.set(...documentFact(id, hex(file.sha256), file.rendererVersion));
+    }
+  }
+  const others =
+    seen.otherRenderer === 0 ? "" : `; ${seen.otherRenderer} by another renderer: only their hash compared`;
+  const pending = seen.pending === 0 ? "" : `; ${seen.pending} not rendered yet`;
+  return `${counted(ordered.length, "certificate")} hashed and compared with their results, ${counted(seen.rendered, "document")} rendered anew${others}${pending}`;
+};

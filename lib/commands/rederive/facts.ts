@@ -1,0 +1,63 @@
+import { hex } from "@/lib/data/hex";
+import type { StoredEvent } from "@/lib/domain/audit/chain";
+import type { EventDefinition } from "@/lib/domain/audit/define-event";
+import { certificateEvents } from "@/lib/domain/certificate/events";
+import { runEvents } from "@/lib/domain/run/events";
+import type { Facts } from "./step";
+
+export type Fact = readonly [key: string, value: string];
+
+export const blockFact = (runId: string, sequence: number, root: string): Fact => [
+  `scan block ${sequence} of run ${runId}`,
+  `root ${root}`,
+];
+
+export const evaluationFact = (
+  runId: string,
+  sequence: number,
+  inputsDigest: string,
+  engineVersion: string,
+): Fact => [`evaluation ${sequence} of run ${runId}`, `inputs ${inputsDigest}, engine ${engineVersion}`];
+
+export const certificateFact = (id: string, number: string, contentHash: string): Fact => [
+  `certificate ${id}`,
+  `number ${number}, content ${contentHash}`,
+];
+
+export const documentFact = (id: string, sha256: string, renderer: string): Fact => [
+  `document of certificate ${id}`,
+  `bytes ${sha256}, renderer ${renderer}`,
+];
+
+type Reader = (event: StoredEvent) => Fact | undefined;
+
+const reader =
+  <P>(definition: EventDefinition<string, P>, factOf: (entityId: string, payload: P) => Fact): Reader =>
+  (event) =>
+    event.action === definition.action
+      ? factOf(event.entityId, definition.payload.parse(JSON.parse(event.payload)))
+      : undefined;
+
+const readers: readonly Reader[] = [
+  reader(runEvents.readingsReceived, (id, said) => blockFact(id, said.block, said.root)),
+  reader(runEvents.evaluated, (id, said) =>
+    evaluationFact(id, said.evaluation, said.inputsDigest, said.engineVersion),
+  ),
+  reader(certificateEvents.signedOff, (id, said) => certificateFact(id, said.number, said.contentHash)),
+  reader(certificateEvents.issued, (id, said) => documentFact(id, said.sha256, said.renderer)),
+];
+
+/** Adds what an event of the log says of records that can be recomputed. The event has been understood before. */
+export const noteEvent = (facts: Facts, event: StoredEvent): void => {
+  for (const read of readers) {
+    const fact = read(event);
+    if (fact) facts.set(...fact);
+  }
+};
+
+export const noteBlock = (
+  facts: Facts,
+  block: { readonly runId: string; readonly sequence: number; readonly root: Uint8Array },
+): void => {
+  facts.set(...blockFact(block.runId, block.sequence, hex(block.root)));
+};

@@ -7,7 +7,12 @@ type Props = {
 
 /** One form everywhere, UTC, so that a record reads the same at each bench. A bare date has no time to show. */
 export function Timestamp({ at, precision = "minute" }: Props) {
-  if (typeof at === "string" && /^\d{4}-\d{2}-\d{2}$/.test(at)) return <time dateTime={at}>{at}</time>;
+  if (typeof at === "string" && /^\d{4}-\d{2}-\d{2}$/.test(at))
+    return (
+      <time dateTime={at} style={{ whiteSpace: "nowrap" }}>
+        {at}
+      </time>
+    );
   const date = typeof at === "string" ? new Date(at) : at;
   if (Number.isNaN(date.getTime())) return <span>{String(at)}</span>;
   const iso = date.toISOString();

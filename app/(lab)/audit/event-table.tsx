@@ -64,8 +64,8 @@ export function EventTable({ rows, query }: Props) {
 function Further({ row, query }: { readonly row: AuditRow; readonly query: AuditQuery }) {
   const page = pageOf(row);
   return (
-    <span className="row">
-      {page ? <Link href={page}>Open</Link> : null}
+    <span style={{ whiteSpace: "nowrap" }}>
+      {page ? <Link href={page}>Open</Link> : null}{" "}
       {row.entityId && query.entityId !== row.entityId ? (
         <Link href={auditAddress({ entityKind: row.entityKind, entityId: row.entityId })}>Its history</Link>
       ) : null}

@@ -33,10 +33,12 @@ export default async function AuditPage({ searchParams }: Props) {
       state={<StateMark state={verdict.kind === "whole" ? "verified" : "broken"} />}
     >
       {verdict.kind === "whole" ? (
-        <p>
-          Recomputed just now: all {verdict.events} events follow from one another. Head of the chain:{" "}
+        <div className="row">
+          <span>
+            Recomputed just now: all {verdict.events} events follow from one another. Head of the chain:
+          </span>
           <Hash value={verdict.head} label="Head of the chain" />
-        </p>
+        </div>
       ) : (
         <Notice kind="danger" title="The chain does not verify">
           {verdict.what} The {verdict.events} events before it hold. Stop work on the records, keep a copy of

@@ -6,6 +6,7 @@ import { NumberField } from "@/app/_ui/number-field.client";
 import { Section } from "@/app/_ui/section";
 import { SubmitButton } from "@/app/_ui/submit-button.client";
 import { TextArea } from "@/app/_ui/text-area.client";
+import { Timestamp } from "@/app/_ui/timestamp";
 import { configurationKindLabels } from "@/lib/domain/furnace/labels";
 import type { FurnaceView } from "@/lib/views/furnace";
 import { recordCharacterisationAction } from "./actions";
@@ -34,8 +35,8 @@ export function ConfigurationSection({ configuration, mayChange }: Props) {
         rows={characterisations.map((one) => ({
           key: one.id,
           cells: {
-            performedOn: one.performedOn,
-            validUntil: one.validUntil,
+            performedOn: <Timestamp at={one.performedOn} precision="day" />,
+            validUntil: <Timestamp at={one.validUntil} precision="day" />,
             uniformity: `± ${one.uniformityHalfWidthCelsius}`,
             statement: one.statement,
           },

@@ -6,6 +6,9 @@ import type { Calibration } from "@/lib/domain/calibration/types";
 
 type Props = { readonly calibration: Calibration; readonly inForce: boolean };
 
+/** A minus as printed, not a hyphen. */
+const signed = (value: number): string => String(value).replace("-", "−");
+
 const uncertaintyOf = ({ findings }: Calibration): string => {
   switch (findings.kind) {
     case "reference":
@@ -53,7 +56,7 @@ function Points({ calibration: { certificate, findings } }: { readonly calibrati
         ]}
         rows={findings.points.map((point) => ({
           key: String(point.celsius),
-          cells: { celsius: String(point.celsius), deviation: String(point.deviationMicrovolt) },
+          cells: { celsius: signed(point.celsius), deviation: signed(point.deviationMicrovolt) },
         }))}
       />
     );
@@ -67,7 +70,7 @@ function Points({ calibration: { certificate, findings } }: { readonly calibrati
         ]}
         rows={findings.corrections.map((point) => ({
           key: String(point.microvolt),
-          cells: { microvolt: String(point.microvolt), correction: String(point.correctionMicrovolt) },
+          cells: { microvolt: signed(point.microvolt), correction: signed(point.correctionMicrovolt) },
         }))}
       />
     );

@@ -4,6 +4,7 @@ import { EmptyState } from "@/app/_ui/empty-state";
 import { LinkButton } from "@/app/_ui/link-button";
 import { Page } from "@/app/_ui/page";
 import { Section } from "@/app/_ui/section";
+import { Timestamp } from "@/app/_ui/timestamp";
 import { TypeLetter } from "@/app/_ui/type-letter";
 import { isoDay } from "@/lib/domain/calibration/due";
 import { equipmentKinds } from "@/lib/domain/equipment/types";
@@ -40,15 +41,18 @@ const rowOf = (row: StandardRow) => ({
         ? ("watch" as const)
         : undefined,
   cells: {
-    tag: <Link href={`/standards/${row.id}`}>{row.tag}</Link>,
+    tag: (
+      <Link href={`/standards/${row.id}`} style={{ whiteSpace: "nowrap" }}>
+        {row.tag}
+      </Link>
+    ),
     what: (
-      <span className="row">
-        {row.typeLetter ? <TypeLetter letter={row.typeLetter} /> : null}
-        {row.model}, no. {row.serial}
-      </span>
+      <>
+        {row.typeLetter ? <TypeLetter letter={row.typeLetter} /> : null} {row.model}, no. {row.serial}
+      </>
     ),
     certificate: row.certificate ? `${row.certificate}, ${row.issuer}` : "",
-    dueOn: row.dueOn ?? "",
+    dueOn: row.dueOn ? <Timestamp at={row.dueOn} precision="day" /> : "",
     due: <DueMark due={row.due} />,
     state: <EquipmentStateMark state={row.state} />,
   },

@@ -73,7 +73,7 @@ export const measuredPoint = (given: {
       acceptanceCelsius: stated ? 0.004 * celsius - 1.27 : null,
       probability: stated ? 0.999 : null,
       printed: {
-        tolerance: stated ? `± ${(0.004 * celsius).toFixed(1)} °C` : null,
+        tolerance: stated ? (0.004 * celsius).toFixed(1) : null,
         probability: stated ? "99.9 %" : null,
       },
     },

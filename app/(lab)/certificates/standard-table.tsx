@@ -1,6 +1,7 @@
 import Link from "next/link";
 import { DataTable } from "@/app/_ui/data-table";
 import { StateMark } from "@/app/_ui/state-mark";
+import { Timestamp } from "@/app/_ui/timestamp";
 import type { CertificateStandard } from "@/lib/domain/certificate/content";
 import type { CalibrationStanding } from "@/lib/domain/trace/trace-certificate";
 
@@ -25,6 +26,7 @@ export function StandardTable({ standards }: { readonly standards: readonly Stan
       captionUnseen
       columns={[
         { key: "tag", header: "Standard" },
+        { key: "what", header: "What it is" },
         { key: "certificate", header: "Certificate" },
         { key: "route", header: "Route" },
         { key: "performed", header: "Calibrated" },
@@ -38,18 +40,19 @@ export function StandardTable({ standards }: { readonly standards: readonly Stan
           tag: (
             <>
               {standard.roleLabel} <Link href={`/standards/${standard.tag}`}>{standard.tag}</Link>
-              <br />
-              <span className="quiet">
-                {standard.description}, serial {standard.serial}
-              </span>
             </>
           ),
+          what: `${standard.description}, serial ${standard.serial}`,
           certificate: standard.calibrationCertificate
             ? `${standard.calibrationCertificate}, ${standard.issuer}${standard.accreditation ? ` (${standard.accreditation})` : ""}`
             : "none",
           route: standard.routeLabel || "not recorded",
-          performed: standard.performedOn || "none",
-          due: standard.dueOn || "none",
+          performed: standard.performedOn ? (
+            <Timestamp at={`${standard.performedOn}T00:00:00Z`} precision="day" />
+          ) : (
+            "none"
+          ),
+          due: standard.dueOn ? <Timestamp at={`${standard.dueOn}T00:00:00Z`} precision="day" /> : "none",
           standing: <StateMark {...standings[standard.standing]} />,
         },
       }))}

@@ -58,7 +58,7 @@ const composeRow = (order: CertificateParts["order"], point: EvaluatedPoint): Ce
     conformity: stated
       ? {
           state: point.conformity.state,
-          tolerance: point.conformity.printed.tolerance ?? "",
+          tolerance: point.conformity.printed.tolerance ? `± ${point.conformity.printed.tolerance}` : "",
           probability: point.conformity.printed.probability ?? "",
         }
       : noStatement,

@@ -42,7 +42,7 @@ export const CertificateRow = z.strictObject({
       "no-tolerance-defined",
       "no-statement",
     ]),
-    /** "± 4.0 °C", or empty where none is defined. */
+    /** In °C, "± 4.0"; empty where none is defined or no statement is made. */
     tolerance: z.string(),
     /** Probability of conformity as printed, e.g. "> 99.9 %"; empty where not stated. */
     probability: z.string(),

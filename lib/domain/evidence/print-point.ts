@@ -20,7 +20,8 @@ export function printPoint(point: Omit<MeasuredPoint, "printed">, digits: 1 | 2)
   const print = (value: number, decimals: number): string => typeset(roundHalfEven(value, decimals));
   const { decimals } = error.value;
   return got({
-    nominalCelsius: typeset(`${point.nominalCelsius}`),
+    // As ordered but for the endless decimals of a setpoint in °F: 600 °F is 315.556 °C.
+    nominalCelsius: typeset(`${Number(roundHalfEven(point.nominalCelsius, 3))}`),
     referenceCelsius: print(point.referenceCelsius, Math.max(decimals, LEAST_TEMPERATURE_DECIMALS)),
     emfMicrovolt: typeset(emf.value.value),
     deviationMicrovolt: print(point.deviationMicrovolt, emf.value.decimals),

@@ -77,18 +77,29 @@ const ofPoint = (point: EvaluatedPoint): ReviewException[] => {
       point: here,
       text: `error uses ${Math.floor((100 * Math.abs(point.errorCelsius)) / tolerance)} % of the tolerance`,
     });
-  const temperatures = point.references.map((reference) => reference.celsius);
-  const spread = Math.max(...temperatures) - Math.min(...temperatures);
-  const expandedTemperature = 2 * point.temperatureBudget.combined;
-  if (temperatures.length > 1 && spread > largeSpreadOfReferences * expandedTemperature)
-    found.push({
-      weight: 45,
-      kind: "references-differ",
-      subject,
-      point: here,
-      text: `references differ by ${spread.toFixed(2)} °C`,
-    });
   return found;
+};
+
+/** Said once a setpoint: the references stood beside every sensor alike. */
+const ofReferences = (points: readonly EvaluatedPoint[]): ReviewException[] => {
+  const seen = new Set<string>();
+  return points.flatMap((point) => {
+    if (point.state !== "measured" || seen.has(point.setpoint)) return [];
+    seen.add(point.setpoint);
+    const temperatures = point.references.map((reference) => reference.celsius);
+    const spread = Math.max(...temperatures) - Math.min(...temperatures);
+    if (temperatures.length < 2 || spread <= largeSpreadOfReferences * 2 * point.temperatureBudget.combined)
+      return [];
+    return [
+      {
+        weight: 45,
+        kind: "references-differ" as const,
+        subject: `${Number(point.nominalCelsius.toFixed(2))} °C`,
+        point: { sensor: point.sensor, setpoint: point.setpoint },
+        text: `the references differ by ${spread.toFixed(2)} °C`,
+      },
+    ];
+  });
 };
 
 /** What stands out in a run, the gravest first; ties keep the order of the points. */
@@ -107,6 +118,7 @@ export const reviewExceptions = (given: {
       text: finding.message,
     })),
     ...given.points.flatMap(ofPoint),
+    ...ofReferences(given.points),
     ...given.movedWindowsCelsius.map((celsius) => ({
       weight: 30,
       kind: "window" as const,

@@ -31,7 +31,8 @@ export function RowTable({ rows }: { readonly rows: readonly CertificateRow[] })
                 k: row.coverageFactor,
                 conformity: (
                   <>
-                    <StateMark state={row.conformity.state} /> {row.conformity.tolerance} {row.remark}
+                    <StateMark state={row.conformity.state} />{" "}
+                    {row.conformity.tolerance ? `tolerance ${row.conformity.tolerance} °C` : ""} {row.remark}
                   </>
                 ),
               }

@@ -34,6 +34,7 @@ export function ResultMatrix({ review }: { readonly review: ReviewRunPage }) {
         captionUnseen
         columns={[
           { key: "sensor", header: "Sensor" },
+          { key: "owner", header: "Serial, customer" },
           ...review.setpoints.map(({ position, label }) => ({
             key: String(position),
             header: label,
@@ -48,11 +49,12 @@ export function ResultMatrix({ review }: { readonly review: ReviewRunPage }) {
               <>
                 <Link href={`/sensors/${sensor.tag}`}>{sensor.tag}</Link>{" "}
                 <TypeLetter letter={sensor.typeLetter} />
-                <br />
-                <span className="quiet">
-                  {sensor.serial}, {sensor.customer}
-                </span>
               </>
+            ),
+            owner: (
+              <span className="quiet">
+                {sensor.serial}, {sensor.customer}
+              </span>
             ),
             ...Object.fromEntries(
               review.setpoints.map(({ position }, index) => [

@@ -34,7 +34,12 @@ function BudgetTable({ budget, caption, dominant }: { budget: Budget; caption: s
           ),
           u: <Quantity value={three(line.standardUncertainty)} unit={line.unit} />,
           distribution: line.distribution,
-          sensitivity: <Quantity value={three(line.sensitivity)} unit={line.sensitivityUnit} />,
+          sensitivity: (
+            <Quantity
+              value={three(line.sensitivity)}
+              unit={line.sensitivityUnit === "1" ? undefined : line.sensitivityUnit}
+            />
+          ),
           effect: <Quantity value={three(line.effect)} unit={budget.unit} />,
           freedom: freedom(line.degreesOfFreedom),
           source: line.source,
@@ -64,13 +69,21 @@ export function BudgetSection({ point, dominant }: { point: EvaluatedPoint; domi
   if (point.state !== "measured") return null;
   return (
     <Section title="Budget" note={`Largest: ${dominant}.`} wide>
-      <BudgetChart view={bars("Reference temperature, °C", point.temperatureBudget)} table="none" />
+      <BudgetChart
+        view={bars("Reference temperature, °C", point.temperatureBudget)}
+        caption="Temperature of the furnace at the sensor, °C: largest first."
+        table="none"
+      />
       <BudgetTable
         budget={point.temperatureBudget}
         caption="Temperature of the furnace at the sensor"
         dominant={point.dominant}
       />
-      <BudgetChart view={bars("emf of the sensor, µV", point.emfBudget)} table="none" />
+      <BudgetChart
+        view={bars("emf of the sensor, µV", point.emfBudget)}
+        caption="emf of the sensor at the nominal, µV: largest first."
+        table="none"
+      />
       <BudgetTable
         budget={point.emfBudget}
         caption="emf of the sensor at the nominal"

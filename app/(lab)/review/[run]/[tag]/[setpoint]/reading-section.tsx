@@ -33,6 +33,7 @@ export function ReadingSection({ result }: { readonly result: ReviewResultPage }
       {traces.map((trace) => (
         <ChannelChart
           key={trace.channel}
+          caption={`${trace.label}, channel ${trace.channel}, as read; the window is marked.`}
           view={{
             title: `${trace.label}, channel ${trace.channel}`,
             unit: "µV",

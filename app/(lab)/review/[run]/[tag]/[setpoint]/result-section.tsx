@@ -60,7 +60,7 @@ export function ResultSection({ result }: { readonly result: ReviewResultPage })
               value: (
                 <>
                   <StateMark state={conformity.state} />{" "}
-                  {conformity.printed.tolerance ? `tolerance ${conformity.printed.tolerance}` : ""}
+                  {conformity.printed.tolerance ? `tolerance ± ${conformity.printed.tolerance} °C` : ""}
                   {conformity.printed.probability
                     ? `, probability of conformity ${conformity.printed.probability}`
                     : ""}

@@ -1,0 +1,69 @@
+import { expect, it } from "vitest";
+import type { MeasuredPoint } from "@/lib/domain/evidence/evaluation";
+import { reviewExceptions } from "@/lib/domain/review/exceptions";
+import { measuredPoint } from "../../support/evaluated-point";
+
+const point = (sensor: string, change: Partial<MeasuredPoint> = {}): MeasuredPoint => ({
+  ...measuredPoint({ sensor, setpoint: "SP1", type: "K", celsius: 600, error: 0.4, rule: "guarded" }),
+  ...change,
+});
+const of = (points: Parameters<typeof reviewExceptions>[0]["points"], more = {}) =>
+  reviewExceptions({ points, findings: [], hasTypedReadings: false, movedWindowsCelsius: [], ...more });
+const conformity = (state: MeasuredPoint["conformity"]["state"]) => ({
+  conformity: { ...point("x").conformity, state },
+});
+
+it("finds nothing where everything passes and the references agree", () => {
+  expect(of([point("A"), point("B")])).toEqual([]);
+});
+
+it("puts the gravest first: fail, finding, not measured, conditional pass, references, window, typed", () => {
+  const found = of(
+    [
+      point("A", conformity("conditional-pass")),
+      {
+        state: "not-reached",
+        sensor: "B",
+        setpoint: "SP1",
+        type: "K",
+        nominalCelsius: 600,
+        reason: "furnace tripped",
+      },
+      point("C", conformity("fail")),
+      point("D", {
+        setpoint: "SP2",
+        references: [
+          { reference: "R-S1", emfMicrovolt: 1, deviationMicrovolt: 0, celsius: 600 },
+          { reference: "R-S2", emfMicrovolt: 1, deviationMicrovolt: 0, celsius: 600.7 },
+        ],
+      }),
+    ],
+    {
+      findings: [{ code: "channels-swapped", path: "load", message: "swapped" }],
+      hasTypedReadings: true,
+      movedWindowsCelsius: [600],
+    },
+  );
+  expect(found.map(({ kind }) => kind)).toEqual([
+    "conformity",
+    "finding",
+    "not-measured",
+    "conformity",
+    "references-differ",
+    "window",
+    "typed",
+  ]);
+  expect(found[0]).toMatchObject({ subject: "C at 600 °C", point: { sensor: "C", setpoint: "SP1" } });
+});
+
+it("names an error that passes but uses most of the tolerance, and a spread once for all sensors", () => {
+  const near = of([point("A", { errorCelsius: -2 })]);
+  expect(near).toMatchObject([{ kind: "large-error", text: "error uses 83 % of the tolerance" }]);
+  const references = [
+    { reference: "R-S1", emfMicrovolt: 1, deviationMicrovolt: 0, celsius: 600 },
+    { reference: "R-S2", emfMicrovolt: 1, deviationMicrovolt: 0, celsius: 600.61 },
+  ];
+  expect(of([point("A", { references }), point("B", { references })])).toMatchObject([
+    { kind: "references-differ", text: "the references differ by 0.61 °C" },
+  ]);
+});

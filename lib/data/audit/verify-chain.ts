@@ -16,6 +16,8 @@ export type ChainVerdict =
 
 type Options = {
   readonly pageSize?: number;
+  /** A place already verified, to go on from there. */
+  readonly from?: ChainHead;
   /** Called with each page that holds, in order: `rederive` reads the events on the same way. */
   readonly onPage?: (events: readonly StoredEvent[]) => void;
 };
@@ -35,10 +37,14 @@ const readPage = (after: bigint, upTo: bigint, take: number): Promise<StoredEven
  * Recomputes the whole chain from its beginning to where its head stood at the start, a page at a time, and names the
  * first event that does not hold. Opens its own short transactions: call it outside of one.
  */
-export const verifyChain = async ({ pageSize = 5000, onPage }: Options = {}): Promise<ChainVerdict> => {
+export const verifyChain = async ({
+  pageSize = 5000,
+  from = chainBeginning,
+  onPage,
+}: Options = {}): Promise<ChainVerdict> => {
   const head = await inScope(laboratory, auditHeadRow);
   if (!head) return { kind: "broken", broken: { sequence: 0n, reason: "cut" }, events: 0 };
-  let reached = chainBeginning;
+  let reached = from;
   const verdict = (broken: ChainBreak): ChainVerdict => ({
     kind: "broken",
     broken,

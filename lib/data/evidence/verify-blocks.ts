@@ -8,12 +8,17 @@ export type BlocksVerdict =
 
 const laboratory = { kind: "laboratory" } as const;
 
-type Head = { readonly id: string; readonly runId: string; readonly sequence: number };
+export type BlockHead = {
+  readonly id: string;
+  readonly runId: string;
+  readonly sequence: number;
+  readonly root: Uint8Array;
+};
 
-const blockHeads = (): Promise<readonly Head[]> =>
+const blockHeads = (): Promise<readonly BlockHead[]> =>
   inScope(laboratory, (tx) =>
     tx.scanBlock.findMany({
-      select: { id: true, runId: true, sequence: true },
+      select: { id: true, runId: true, sequence: true, root: true },
       orderBy: [{ runId: "asc" }, { sequence: "asc" }],
     }),
   );
@@ -41,10 +46,10 @@ const blockFault = async (tx: Tx, id: string): Promise<string | number> => {
  * Re-hashes every block of every run, one at a time, and names the first that is not as received. Opens its own
  * short transactions: call it outside of one.
  */
-export const verifyBlocks = async (): Promise<BlocksVerdict> => {
+export const verifyBlocks = async (onBlock?: (block: BlockHead) => void): Promise<BlocksVerdict> => {
   const heads = await blockHeads();
   let readings = 0;
-  let previous: Head | undefined;
+  let previous: BlockHead | undefined;
   for (const head of heads) {
     const expected = previous?.runId === head.runId ? previous.sequence + 1 : 1;
     const record = `scan block ${head.sequence} of run ${head.runId}`;
@@ -53,6 +58,7 @@ export const verifyBlocks = async (): Promise<BlocksVerdict> => {
     const found = await inScope(laboratory, (tx) => blockFault(tx, head.id));
     if (typeof found === "string") return { kind: "broken", record, reason: found };
     readings += found;
+    onBlock?.(head);
     previous = head;
   }
   return { kind: "whole", blocks: heads.length, readings };

@@ -1,0 +1,234 @@
+import type pg from "pg";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { connect } from "@/lib/commands/postgres/connect";
+import { asRuntime } from "@/lib/commands/rederive/open-database";
+import { type Rederived, rederiveAll } from "@/lib/commands/rederive/rederive-all";
+import { closeDatabase, configureDatabase } from "@/lib/data/client";
+import { seedDemo } from "@/prisma/seed/demo";
+import { type TestDatabase, testDatabase } from "@/tests/support/database";
+
+/** The demo laboratory, with runs, evaluations and rendered certificates; then a superuser's hand in each of them. */
+
+let database: TestDatabase;
+let admin: pg.Client;
+
+const evidence = [
+  "audit_event",
+  "audit_head",
+  "scan_block",
+  "scan_block_channel",
+  "stability_window",
+  "evaluation",
+  "result",
+  "certificate",
+  "certificate_file",
+] as const;
+
+beforeAll(async () => {
+  database = await testDatabase();
+  admin = await connect(database.adminUrl);
+  await seedDemo({ databaseUrl: database.runtimeUrl, log: () => {} });
+  await closeDatabase();
+  for (const table of evidence) await admin.query(`ALTER TABLE ${table} DISABLE TRIGGER ALL`);
+  for (const table of evidence) await admin.query(`CREATE TABLE kept_${table} AS TABLE ${table}`);
+  // As the command does it with an administrator's address.
+  configureDatabase(asRuntime(database.adminUrl));
+}, 120_000);
+
+afterAll(async () => {
+  await closeDatabase();
+  await admin?.end();
+  await database?.drop();
+});
+
+const rederive = async (): Promise<{ whole: boolean; told: readonly Rederived[] }> => {
+  const told: Rederived[] = [];
+  const whole = await rederiveAll((step) => told.push(step));
+  return { whole, told };
+};
+
+const tamper = async (sql: string): Promise<Rederived> => {
+  try {
+    await admin.query(sql);
+    const { whole, told } = await rederive();
+    expect(whole).toBe(false);
+    expect(told.slice(0, -1).map(({ outcome }) => outcome.kind)).not.toContain("broken");
+    return told.at(-1)!;
+  } finally {
+    for (const table of evidence.toReversed()) await admin.query(`DELETE FROM ${table}`);
+    for (const table of evidence) await admin.query(`INSERT INTO ${table} TABLE kept_${table}`);
+  }
+};
+
+it("finds the demo laboratory as it was, with something of every kind", { timeout: 120_000 }, async () => {
+  const { whole, told } = await rederive();
+  expect(told.map(({ step, outcome }) => [step, outcome.kind])).toEqual(
+    ["audit log", "scan blocks", "results", "certificates", "log and records"].map((step) => [step, "whole"]),
+  );
+  expect(whole).toBe(true);
+  for (const { outcome } of told)
+    expect(outcome).toMatchObject({
+      said: expect.not.stringMatching(/(^|\s)0 (event|block|result|certificate|doc)/),
+    });
+});
+
+type Case = readonly [name: string, step: string, record: RegExp, reason: RegExp, sql: string];
+
+const firstOf = (table: string, order: string) => `(SELECT min(${order}::text) FROM ${table})`;
+const oneMeasured = "id = (SELECT id FROM result WHERE state = 'measured' ORDER BY id LIMIT 1)";
+const firstCertificate = `number = ${firstOf("certificate", "number")}`;
+const anyBlock = "(SELECT id FROM scan_block ORDER BY run_id, sequence LIMIT 1)";
+
+const cases: readonly Case[] = [
+  [
+    "an audit event edited",
+    "audit log",
+    /^audit event 5$/,
+    /not as it was/,
+    "UPDATE audit_event SET entity_id = 'x' WHERE sequence = 5",
+  ],
+  [
+    "one bit of one reading",
+    "scan blocks",
+    /^scan block \d+ of run /,
+    /readings of channel .* not as received/,
+    `UPDATE scan_block_channel SET values = set_bit(values, 3, 1 - get_bit(values, 3)) WHERE block_id = ${anyBlock} AND ordinal = 0`,
+  ],
+  [
+    "a window moved onto other blocks",
+    "scan blocks",
+    /^stability window \d+ of run /,
+    /blocks it was accepted over/,
+    "UPDATE stability_window SET blocks_digest = sha256('x') WHERE id = (SELECT min(id) FROM stability_window)",
+  ],
+  [
+    "the last digit of a result",
+    "results",
+    /^evaluation 1 of run .*, T-\d+ at SP\d$/,
+    /the result is another/,
+    `UPDATE result SET point = regexp_replace(point, '"combinedMicrovolt":([0-9.]+)', '"combinedMicrovolt":\\11') WHERE ${oneMeasured}`,
+  ],
+  [
+    "a result filed under another state",
+    "results",
+    /^evaluation/,
+    /filed under another/,
+    `UPDATE result SET state = 'invalid' WHERE ${oneMeasured}`,
+  ],
+  ["a result removed", "results", /^evaluation/, /is missing/, `DELETE FROM result WHERE ${oneMeasured}`],
+  [
+    "the evidence beneath the results",
+    "results",
+    /^evaluation/,
+    /evidence is not what/,
+    `UPDATE evaluation SET evidence = replace(evidence, '"origin":"', '"origin": "')`,
+  ],
+  [
+    "a finding suppressed or invented",
+    "results",
+    /^evaluation/,
+    /findings are others/,
+    `UPDATE evaluation SET findings = '[{"code":"x","message":"x","path":"x"}]'`,
+  ],
+  [
+    "the evidence with its digest recomputed",
+    "results",
+    /^evaluation/,
+    /the result is another|findings are others/,
+    `UPDATE evaluation SET evidence = regexp_replace(evidence, '"celsius":0,', '"celsius":1,', 'g');
+     UPDATE evaluation SET inputs_digest = sha256(convert_to(evidence, 'UTF8') || blocks_digest)`,
+  ],
+  [
+    "one character of a certificate's content",
+    "certificates",
+    /^certificate C-\d{4}-0001$/,
+    /not what was signed/,
+    `UPDATE certificate SET content = replace(content, '"rows":[', '"rows": [') WHERE ${firstCertificate}`,
+  ],
+  [
+    "a certificate's result with its hash recomputed",
+    "certificates",
+    /^certificate C-\d{4}-0001$/,
+    /states other results/,
+    `UPDATE certificate SET content = regexp_replace(content, '"errorCelsius":"[^"]*"', '"errorCelsius":"0.0"') WHERE ${firstCertificate};
+     UPDATE certificate SET content_hash = sha256(convert_to(content, 'UTF8')) WHERE ${firstCertificate}`,
+  ],
+  [
+    "a certificate removed from the middle",
+    "certificates",
+    /^certificate C-\d{4}-0003$/,
+    /number 2 of C-\d{4} is missing/,
+    `DELETE FROM certificate_file WHERE certificate_id = (SELECT id FROM certificate WHERE number LIKE '%-0002');
+     DELETE FROM certificate WHERE number LIKE '%-0002'`,
+  ],
+  [
+    "one byte of a document",
+    "certificates",
+    /^certificate /,
+    /not those stored at issue/,
+    "UPDATE certificate_file SET bytes = set_byte(bytes, 900, 65 + get_byte(bytes, 900) % 2)",
+  ],
+  [
+    "a document replaced together with its hash",
+    "certificates",
+    /^certificate /,
+    /document has other bytes/,
+    "UPDATE certificate_file SET bytes = bytes || '\\x0a'; UPDATE certificate_file SET sha256 = sha256(bytes)",
+  ],
+  [
+    "a document replaced, said to be another renderer's",
+    "log and records",
+    /^document of certificate /,
+    /the log says .* the record has/,
+    `UPDATE certificate_file SET bytes = bytes || '\\x0a', renderer_version = '0';
+     UPDATE certificate_file SET sha256 = sha256(bytes)`,
+  ],
+  [
+    "what was signed, rewritten in content, hash and document",
+    "log and records",
+    /^certificate /,
+    /the log says/,
+    `UPDATE certificate SET content = regexp_replace(content, '"purchaseOrder":"[^"]*"', '"purchaseOrder":"forged"');
+     UPDATE certificate SET content_hash = sha256(convert_to(content, 'UTF8'));
+     DELETE FROM certificate_file`,
+  ],
+  [
+    "an evaluation said to be another engine's",
+    "log and records",
+    /^evaluation /,
+    /the log says/,
+    "UPDATE evaluation SET engine_version = '0.9'",
+  ],
+  [
+    "an evaluation removed with all that came of it",
+    "log and records",
+    /^evaluation /,
+    /the log tells of it .* not there/,
+    `DELETE FROM certificate_file; DELETE FROM certificate; DELETE FROM result; DELETE FROM evaluation`,
+  ],
+  [
+    "the last block of a run removed",
+    "scan blocks",
+    /^stability window/,
+    /blocks it was accepted over/,
+    `DELETE FROM scan_block_channel WHERE block_id IN (SELECT DISTINCT ON (run_id) id FROM scan_block ORDER BY run_id, sequence DESC);
+     DELETE FROM scan_block WHERE id IN (SELECT DISTINCT ON (run_id) id FROM scan_block ORDER BY run_id, sequence DESC)`,
+  ],
+];
+
+describe("names the first record that is not as it was", () => {
+  it.each(cases)("%s", { timeout: 120_000 }, async (_name, step, record, reason, sql) => {
+    expect(await tamper(sql)).toEqual({
+      step,
+      outcome: {
+        kind: "broken",
+        record: expect.stringMatching(record),
+        reason: expect.stringMatching(reason),
+      },
+    });
+  });
+
+  it("and nothing once all is put back", { timeout: 120_000 }, async () => {
+    expect((await rederive()).whole).toBe(true);
+  });
+});

@@ -1,5 +1,7 @@
+import { existsSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { ensureBuild } from "@/lib/commands/build";
+import { inCheckout } from "@/lib/commands/checkout";
 import { Failure, runCommand } from "@/lib/commands/failure";
 import { ensureGenerated } from "@/lib/commands/generate";
 import { announce } from "@/lib/commands/start/announce";
@@ -16,6 +18,8 @@ const log = (line: string) => void process.stdout.write(`${line}\n`);
 
 /** Everything up, in order; on any end, everything down, in the opposite order. */
 export async function start(mode: "start" | "dev", args: readonly string[]): Promise<number> {
+  // A file of settings for people who start it by hand; what the environment says already wins.
+  if (existsSync(inCheckout(".env"))) process.loadEnvFile(inCheckout(".env"));
   const settings = readSettings(process.env, args);
   const stop = watchForStop();
   const undo: Undo = [];

@@ -78,7 +78,7 @@ export default async function ReviewPage() {
           title="Second looks owed"
           note="Signed off by whoever measured, under the laboratory's policy."
         >
-          <ul>
+          <ul className="plain-list">
             {secondLooks.map((owed) => (
               <li key={owed.number}>
                 <Link href={`/certificates/${owed.number}`}>{owed.number}</Link>, signed{" "}
@@ -90,7 +90,7 @@ export default async function ReviewPage() {
       ) : null}
       {returned.length > 0 ? (
         <Section title="Returned" note="With the technician again.">
-          <ul>
+          <ul className="plain-list">
             {returned.map((run) => (
               <li key={run.number}>
                 <Link href={`/runs/${run.number}`}>{run.number}</Link>

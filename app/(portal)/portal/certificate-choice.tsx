@@ -1,5 +1,6 @@
 import { Button } from "@/app/_ui/button";
 import { EmptyState } from "@/app/_ui/empty-state";
+import { FieldGroup } from "@/app/_ui/field-group";
 import { TypeLetter } from "@/app/_ui/type-letter";
 import type { PortalCertificate } from "@/lib/views/portal-certificates";
 
@@ -16,8 +17,7 @@ export function CertificateChoice({ certificates }: { readonly certificates: rea
     );
   return (
     <form action="/api/certificates/zip" method="post">
-      <fieldset>
-        <legend className="unseen">Certificates</legend>
+      <FieldGroup legend="Certificates" hint="Tick what you want together, or take one by one.">
         <ul className="stack plain-list">
           {certificates.map((certificate, index) => (
             <li key={certificate.number} className="check">
@@ -41,7 +41,7 @@ export function CertificateChoice({ certificates }: { readonly certificates: rea
             </li>
           ))}
         </ul>
-      </fieldset>
+      </FieldGroup>
       {certificates.length > 1 ? (
         <div className="form-actions">
           <Button kind="primary" type="submit">

@@ -1,6 +1,4 @@
-import type { z } from "zod";
 import type { CertificateStandard } from "@/lib/domain/certificate/content";
-import type { CalibrationEvidence } from "@/lib/domain/evidence/schema";
 import type { EvidenceHead } from "@/lib/domain/review/evidence-head";
 import type { ReviewRun } from "../review/load-review-run";
 
@@ -16,7 +14,7 @@ const line = (
   item: {
     readonly id: string;
     readonly serial?: string;
-    readonly calibration: z.infer<typeof CalibrationEvidence> | null;
+    readonly calibration: EvidenceHead["scanner"]["calibration"];
   },
   description: string,
 ): CertificateStandard => {

@@ -82,7 +82,7 @@ export default async function CertificatePage({ params }: Props) {
         />
       </Section>
       <Section title="History">
-        <ul>
+        <ul className="plain-list">
           {page.history.map((event) => (
             <li key={event.key}>
               <Timestamp at={event.at} precision="minute" />: {event.who} {event.sentence}.

@@ -1,7 +1,5 @@
 import { ActionForm } from "@/app/_ui/action-form.client";
-import { CheckboxField } from "@/app/_ui/checkbox-field.client";
 import { Disclosure } from "@/app/_ui/disclosure";
-import { FieldError } from "@/app/_ui/field-error.client";
 import { FieldGroup } from "@/app/_ui/field-group";
 import { Notice } from "@/app/_ui/notice";
 import { Section } from "@/app/_ui/section";
@@ -9,6 +7,7 @@ import { SubmitButton } from "@/app/_ui/submit-button.client";
 import { TextArea } from "@/app/_ui/text-area.client";
 import type { ReviewRunPage } from "@/lib/views/review-run";
 import { returnRunAction, signOffAction } from "../actions";
+import { SensorChoice } from "./sensor-choice.client";
 
 type Props = { readonly review: ReviewRunPage };
 
@@ -31,27 +30,18 @@ function SignOffForm({ review }: Props) {
   const open = review.sensors.filter((sensor) => !sensor.certificate && sensor.reviewedHash);
   if (open.length === 0) return <p>No certificate can be signed off here. Return the run with a reason.</p>;
   return (
-    // A key from the hashes: after a change elsewhere the form begins anew, with nothing ticked by accident.
-    <ActionForm
-      key={open.map((sensor) => sensor.reviewedHash).join()}
-      action={signOffAction}
-      label="Sign off"
-    >
+    <ActionForm action={signOffAction} label="Sign off">
       <Identity review={review} />
       <FieldGroup
         legend="Certificates to sign off"
         hint="What you sign is what the draft says; its content hash goes with your signature."
       >
-        {open.map((sensor) => (
-          <CheckboxField
-            key={sensor.id}
-            name="items"
-            value={`${sensor.id} ${sensor.reviewedHash}`}
-            label={`${sensor.tag}, ${sensor.serial} (${sensor.customer})`}
-            defaultChecked
-          />
-        ))}
-        <FieldError name="items" />
+        <SensorChoice
+          choices={open.map((sensor) => ({
+            value: `${sensor.id} ${sensor.reviewedHash}`,
+            label: `${sensor.tag}, ${sensor.serial} (${sensor.customer})`,
+          }))}
+        />
       </FieldGroup>
       {review.standing === "with-reason" ? (
         <TextArea

@@ -12,7 +12,7 @@ const words: Readonly<Record<string, string>> = {
 export function DecisionHistory({ decisions }: { readonly decisions: ReviewRunPage["decisions"] }) {
   if (decisions.length === 0) return <p className="quiet">Nothing decided yet.</p>;
   return (
-    <ul>
+    <ul className="plain-list">
       {[...decisions].reverse().map((decision) => (
         <li key={decision.key}>
           <Timestamp at={decision.at} precision="minute" />: {decision.by}{" "}

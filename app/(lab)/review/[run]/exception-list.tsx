@@ -16,7 +16,7 @@ export function ExceptionList({ exceptions, note }: Props) {
           no statement, the references agree, no window was moved, nothing was typed.
         </p>
       ) : (
-        <ol className="exceptions">
+        <ol className="plain-list">
           {exceptions.map((exception) => (
             <li key={`${exception.kind} ${exception.subject} ${exception.text}`}>
               <StateMark

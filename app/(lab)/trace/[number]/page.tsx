@@ -92,7 +92,7 @@ export default async function TracePage({ params }: Props) {
         {page.later.length === 0 ? (
           <p>Nothing was recorded about these standards that would ask for another look.</p>
         ) : (
-          <ul>
+          <ul className="plain-list">
             {page.later.map((flag) => (
               <li key={`${flag.tag} ${flag.text}`}>
                 <Link href={`/standards/${flag.tag}`}>{flag.tag}</Link> {flag.text}.

@@ -62,7 +62,7 @@ export default async function PortalOrderPage({ params }: Props) {
         </ul>
       </Section>
       <Section title="What you ordered">
-        <ul>
+        <ul className="plain-list">
           {order.lines.map((line) => (
             <li key={line.position}>
               {line.quantity} × type {line.typeLetter}, {line.construction}, at {line.setpoints}

@@ -38,7 +38,7 @@ export function CheckSection({ result }: { readonly result: ReviewResultPage }) 
       {deviations.length === 0 ? (
         <p>The certificate states no deviation.</p>
       ) : (
-        <ul>
+        <ul className="plain-list">
           {deviations.map((deviation) => (
             <li key={deviation}>{deviation}</li>
           ))}

@@ -52,7 +52,7 @@ export function ReadingSection({ result }: { readonly result: ReviewResultPage }
           }}
         />
       ))}
-      <ul>
+      <ul className="plain-list">
         {blocks.map((block) => (
           <li key={block.sequence}>
             {block.source === "typed" ? (

@@ -1,10 +1,13 @@
 import { type ReviewException, reviewExceptions } from "@/lib/domain/review/exceptions";
 import type { ReviewRun } from "./load-review-run";
 
-/** What stands out in a loaded run, the gravest first. */
+/** What stands out in a loaded run, the gravest first; sensors already signed off are settled. */
 export const exceptionsOf = (review: ReviewRun): readonly ReviewException[] =>
   reviewExceptions({
-    points: review.evaluation?.results.map(({ point }) => point) ?? [],
+    points:
+      review.evaluation?.results
+        .filter(({ sensorId }) => !review.certificates.some((signed) => signed.sensorId === sensorId))
+        .map(({ point }) => point) ?? [],
     findings: review.evaluation?.findings ?? [],
     hasTypedReadings: review.blocks.some(({ source }) => source === "typed"),
     movedWindowsCelsius: review.windows

@@ -10,6 +10,7 @@ import { downloadCertificates, fetchDocuments } from "@/lib/operations/certifica
 import { fetchTogether } from "@/lib/operations/certificate/download-together";
 import { renderDocument } from "@/lib/operations/certificate/render";
 import { renderPending } from "@/lib/operations/certificate/render-pending";
+import { signOff } from "@/lib/operations/certificate/sign-off";
 import { execute } from "@/lib/operations/execute";
 import { draftDocument, openDraft } from "@/lib/operations/review/open-draft";
 import { certificateListView } from "@/lib/views/certificate-list";
@@ -23,7 +24,7 @@ import { buildRun } from "../../support/build-run";
 import { buildWorld, type World } from "../../support/build-world";
 import { type TestDatabase, testDatabase } from "../../support/database";
 import { pdfPages } from "../../support/pdf-text";
-import { reviewedHash, signClock, signRun } from "../../support/sign-run";
+import { reviewedHash, signClock, signOffInput, signRun } from "../../support/sign-run";
 
 let database: TestDatabase;
 let world: World;
@@ -186,13 +187,20 @@ describe("who may see what", () => {
   it("puts a failing run before a run in which nothing stands out", async () => {
     const quiet = await buildRun(world, { owners: ["north"] });
     const failing = await buildRun(world, {
-      owners: ["south"],
+      owners: ["south", "south"],
       change: (point) =>
         point.state === "measured" ? { ...point, conformity: { ...point.conformity, state: "fail" } } : point,
     });
     const { waiting } = await reviewQueueView(world.people.signatory);
     const numbers = waiting.map(({ number }) => number);
     expect(numbers.indexOf(failing.run.number)).toBeLessThan(numbers.indexOf(quiet.run.number));
-    expect(waiting[0]).toMatchObject({ number: failing.run.number, exceptions: 2 });
+    expect(waiting[0]).toMatchObject({ number: failing.run.number, exceptions: 4 });
+    // What is signed off is settled: only the other sensor's results still stand out.
+    const input = await signOffInput(failing, [failing.sensors[0]!]);
+    await execute(signOff, world.people.signatory, input, signClock);
+    const page = await reviewRunView(world.people.signatory, failing.run.number);
+    expect(page.exceptions.map(({ href }) => href)).toEqual(
+      [1, 2].map((at) => `/review/${failing.run.number}/${failing.sensors[1]!.tag}/${at}`),
+    );
   });
 });

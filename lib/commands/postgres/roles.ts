@@ -10,22 +10,38 @@ export const runtimeRole = "emfolio_runtime";
 
 /** Makes the two roles that every database of the server shares. Needs a role that may create roles. */
 export async function ensureRoles(client: pg.Client): Promise<void> {
-  for (const role of [ownerRole, runtimeRole]) await createRole(client, role, "NOLOGIN");
-  const { rows } = await client.query("SELECT rolsuper FROM pg_roles WHERE rolname = CURRENT_USER");
-  // Who makes a role may administer it, but not act as it; a superuser may anyway.
-  if (rows[0]?.rolsuper !== true) await client.query(`GRANT ${ownerRole} TO CURRENT_USER`);
+  await inOneLine(async () => {
+    for (const role of [ownerRole, runtimeRole]) await createRole(client, role, "NOLOGIN");
+    const { rows } = await client.query("SELECT rolsuper FROM pg_roles WHERE rolname = CURRENT_USER");
+    // Who makes a role may administer it, but not act as it; a superuser may anyway.
+    if (rows[0]?.rolsuper !== true) await client.query(`GRANT ${ownerRole} TO CURRENT_USER`);
+  });
+}
+
+/** What the site's role may not do is the site's to decide: said in one line, with what to do. */
+async function inOneLine<T>(work: () => Promise<T>): Promise<T> {
+  try {
+    return await work();
+  } catch (error) {
+    if (!(error instanceof pg.DatabaseError) || error.code !== "42501") throw error;
+    throw new Failure(
+      `The role of DATABASE_URL may not prepare the database (${error.message}): give it CREATEROLE and the database, or make the roles yourself and set RUNTIME_DATABASE_URL (see .env.example).`,
+    );
+  }
 }
 
 /** Lets the owner make things in the client's database, and nobody else. */
 export async function prepareDatabase(client: pg.Client): Promise<void> {
-  const database = pg.escapeIdentifier(
-    (await client.query("SELECT current_database() AS name")).rows[0].name,
-  );
-  await client.query(`GRANT CONNECT, CREATE, TEMPORARY ON DATABASE ${database} TO ${ownerRole}`);
-  await client.query(`GRANT CONNECT ON DATABASE ${database} TO ${runtimeRole}`);
-  await client.query(`REVOKE TEMPORARY ON DATABASE ${database} FROM PUBLIC`);
-  await client.query(`GRANT USAGE, CREATE ON SCHEMA public TO ${ownerRole}`);
-  await client.query("REVOKE CREATE ON SCHEMA public FROM PUBLIC");
+  await inOneLine(async () => {
+    const database = pg.escapeIdentifier(
+      (await client.query("SELECT current_database() AS name")).rows[0].name,
+    );
+    await client.query(`GRANT CONNECT, CREATE, TEMPORARY ON DATABASE ${database} TO ${ownerRole}`);
+    await client.query(`GRANT CONNECT ON DATABASE ${database} TO ${runtimeRole}`);
+    await client.query(`REVOKE TEMPORARY ON DATABASE ${database} FROM PUBLIC`);
+    await client.query(`GRANT USAGE, CREATE ON SCHEMA public TO ${ownerRole}`);
+    await client.query("REVOKE CREATE ON SCHEMA public FROM PUBLIC");
+  });
 }
 
 /**
@@ -33,14 +49,14 @@ export async function prepareDatabase(client: pg.Client): Promise<void> {
  * is sent, so that none stands in a server's log.
  */
 export async function ensureLogin(client: pg.Client, database: string, password: string): Promise<string> {
-  const name = `${database.slice(0, 59)}_app`;
-  await createRole(client, name, "LOGIN");
-  const quoted = pg.escapeIdentifier(name);
-  await client.query(
-    `ALTER ROLE ${quoted} LOGIN NOCREATEDB NOCREATEROLE PASSWORD '${scramVerifier(password)}'`,
-  );
-  await client.query(`GRANT ${runtimeRole} TO ${quoted}`);
-  return name;
+  return inOneLine(async () => {
+    const name = `${database.slice(0, 59)}_app`;
+    await createRole(client, name, "LOGIN");
+    const quoted = pg.escapeIdentifier(name);
+    await client.query(`ALTER ROLE ${quoted} PASSWORD '${scramVerifier(password)}'`);
+    await client.query(`GRANT ${runtimeRole} TO ${quoted}`);
+    return name;
+  });
 }
 
 async function createRole(client: pg.Client, name: string, attributes: string): Promise<void> {
@@ -50,13 +66,7 @@ async function createRole(client: pg.Client, name: string, attributes: string): 
     await client.query(`CREATE ROLE ${pg.escapeIdentifier(name)} ${attributes}`);
   } catch (error) {
     const code = error instanceof pg.DatabaseError ? error.code : undefined;
-    if (code === "42710" || code === "23505") return; // another start made it at the same moment
-    if (code === "42501") {
-      throw new Failure(
-        `The role of DATABASE_URL may not make the role ${name}: give it CREATEROLE, or make the roles yourself and set RUNTIME_DATABASE_URL (see README).`,
-      );
-    }
-    throw error;
+    if (code !== "42710" && code !== "23505") throw error; // else another start made it at the same moment
   }
 }
 

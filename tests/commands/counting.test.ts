@@ -1,0 +1,49 @@
+import { describe, expect, it } from "vitest";
+import { countPlaywright } from "@/lib/commands/test/browser";
+import { countVitest } from "@/lib/commands/test/vitest";
+
+type Case = { readonly fullName: string; readonly status: string };
+
+const file = (status: string, ...cases: readonly Case[]) => ({
+  name: "x.test.ts",
+  status,
+  assertionResults: cases,
+});
+const passed = { fullName: "a", status: "passed" };
+const failed = { fullName: "b", status: "failed" };
+
+describe("what npm test counts", () => {
+  it.each([
+    ["all passed", [file("passed", passed, passed)], 0, 2, 0],
+    ["one failed", [file("failed", passed, failed)], 1, 1, 1],
+    ["a file that did not load", [file("passed", passed), file("failed")], 1, 1, 1],
+    ["a runner that failed although no test did", [file("passed", passed)], 1, 1, 1],
+    ["nothing run", [], 0, 0, 1],
+    ["all left out", [file("passed", { fullName: "c", status: "skipped" })], 0, 0, 1],
+  ])("%s", (_, testResults, code, good, bad) => {
+    const { passed: counted, failed: missed } = countVitest({ success: code === 0, testResults }, code);
+    expect([counted, missed]).toEqual([good, bad]);
+  });
+
+  it.each([
+    ["all passed", { expected: 3, unexpected: 0, flaky: 0, skipped: 0 }, 0, 3, 0],
+    ["one failed", { expected: 2, unexpected: 1, flaky: 0, skipped: 0 }, 1, 2, 1],
+    ["one passed at the second try", { expected: 2, unexpected: 0, flaky: 1, skipped: 0 }, 0, 2, 1],
+    ["nothing run", { expected: 0, unexpected: 0, flaky: 0, skipped: 2 }, 0, 0, 1],
+    [
+      "a runner that failed although no test did",
+      { expected: 2, unexpected: 0, flaky: 0, skipped: 0 },
+      1,
+      2,
+      1,
+    ],
+  ])("in the browser: %s", (_, stats, code, good, bad) => {
+    const { passed: counted, failed: missed } = countPlaywright({ errors: [], stats }, code);
+    expect([counted, missed]).toEqual([good, bad]);
+  });
+
+  it("a crash of a runner as a failure", () => {
+    expect(countVitest(undefined, 139)).toMatchObject({ passed: 0, failed: 1 });
+    expect(countPlaywright(undefined, null)).toMatchObject({ passed: 0, failed: 1 });
+  });
+});

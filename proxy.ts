@@ -1,7 +1,7 @@
 import { type NextRequest, NextResponse } from "next/server";
 import { contentPolicy, freshNonce } from "@/lib/web/content-policy";
 import { env } from "@/lib/web/env";
-import { ownLoopback } from "@/lib/web/own-loopback";
+import { ownLoopback, pointingTo } from "@/lib/web/own-loopback";
 import { requestPathHeader } from "@/lib/web/request-path";
 
 /**
@@ -10,10 +10,10 @@ import { requestPathHeader } from "@/lib/web/request-path";
  */
 export const config = { matcher: ["/((?!api/|_next/static|_next/image|favicon|icon).*)"] };
 
-export default function proxy(request: NextRequest): NextResponse {
+export default function proxy(request: NextRequest): Response {
   const { publicOrigin, isHttps, isDevelopment } = env();
   const elsewhere = ownLoopback(request.headers.get("host"), new URL(publicOrigin), request.nextUrl);
-  if (elsewhere && request.method === "GET") return NextResponse.redirect(elsewhere, 307);
+  if (elsewhere && request.method === "GET") return pointingTo(elsewhere);
 
   const nonce = freshNonce();
   const policy = contentPolicy({ nonce, isHttps, isDevelopment });

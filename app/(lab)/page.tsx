@@ -21,7 +21,7 @@ export default async function TodayPage() {
       lead={`What waits for you, ${actor.name}, in the order it goes through the laboratory.`}
     >
       {lists.length > 0 ? (
-        <div className="stats">
+        <div className="stats" style={{ marginBottom: "var(--s-5)" }}>
           {lists.map((list) => (
             <Stat key={list.key} value={list.count} label={list.title} href={list.href} />
           ))}

@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { ownAddress } from "@/lib/web/auth-options";
 import { contentPolicy, freshNonce } from "@/lib/web/content-policy";
 import { isOwnOrigin } from "@/lib/web/origin";
-import { ownLoopback } from "@/lib/web/own-loopback";
+import { ownLoopback, pointingTo } from "@/lib/web/own-loopback";
 import { cookieNames } from "@/lib/web/session-cookie";
 
 const own = "https://calibration.example";
@@ -80,5 +80,11 @@ describe("ownLoopback", () => {
     ["]", "http://localhost:3000"],
   ])("leaves %j alone where the address is %j", (host, publicUrl) => {
     expect(ownLoopback(host, new URL(publicUrl), asked)).toBeNull();
+  });
+
+  it("points there in a page of its own, where an address cannot become markup", async () => {
+    const page = await pointingTo(new URL('http://localhost:3000/x?y="><script>alert(1)</script>')).text();
+    expect(page).toContain('content="0; url=http://localhost:3000/x?y=');
+    expect(page).not.toContain("<script>");
   });
 });

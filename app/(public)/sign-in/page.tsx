@@ -22,8 +22,12 @@ export default async function SignInPage({ searchParams }: Props) {
   const query = await searchParams;
   const actor = await currentActor();
   if (actor) redirect(actor.kind === "customer" ? "/portal" : "/");
-  const target = one(query.to) ?? one(query.callbackUrl) ?? "/";
-  const csrf = (await cookies()).get(cookieNames(env().isHttps).csrf)?.value.split("|")[0];
+  const names = cookieNames(env().isHttps);
+  const jar = await cookies();
+  // After a refusal the address no longer says where the person wanted to go; the cookie still does.
+  const kept = query.error === undefined ? undefined : jar.get(names.target)?.value;
+  const target = one(query.to) ?? one(query.callbackUrl) ?? kept ?? "/";
+  const csrf = jar.get(names.csrf)?.value.split("|")[0];
   // The token's cookie is set at this address, which then leads back here with `callbackUrl`.
   if (!csrf && one(query.callbackUrl) === undefined)
     redirect(`/api/auth/signin?callbackUrl=${encodeURIComponent(target)}`);
@@ -42,7 +46,7 @@ export default async function SignInPage({ searchParams }: Props) {
           <LinkButton href="/sign-in">Try again</LinkButton>
         </Notice>
       )}
-      <p className="quiet">
+      <p className="quiet form">
         No address yet, or the password is lost? The laboratory's quality manager can help; nothing is sent by
         e-mail.
       </p>

@@ -36,7 +36,7 @@ export default async function FirstAccessPage({ params }: Props) {
           <LaboratoryFields prefix="laboratory." />
         </FieldGroup>
         <FieldGroup legend="You, the first quality manager">
-          <TextField name="name" label="Name" hint="As it stands on certificates." autoComplete="name" />
+          <TextField name="name" label="Your name" hint="As it stands on certificates." autoComplete="name" />
           <TextField name="email" label="E-mail address" type="email" autoComplete="username" />
           <TextField
             name="password"

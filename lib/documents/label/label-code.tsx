@@ -16,14 +16,18 @@ export const codeSide = (modules: number): number | null => {
   return dots < fewestDots ? null : dots * dotMillimetre * (modules + 2 * quiet);
 };
 
+/** Before anything is rendered: in the middle of it the renderer would drown the reason. */
+export const demandReadable = (address: string): void => {
+  if (codeSide(codePath(address).modules) === null)
+    throw new Error(`The address ${address} is too long to be read from a label of 50 by 25 mm`);
+};
+
 export const LabelCode = ({ text }: { readonly text: string }) => {
   const { modules, path } = codePath(text);
-  const side = codeSide(modules);
-  if (side === null)
-    throw new Error(`The address ${text} is too long to be read from a label of 50 by 25 mm`);
+  const side = pointsOf(codeSide(modules) ?? room);
   const span = modules + 2 * quiet;
   return (
-    <Svg width={pointsOf(side)} height={pointsOf(side)} viewBox={`${-quiet} ${-quiet} ${span} ${span}`}>
+    <Svg width={side} height={side} viewBox={`${-quiet} ${-quiet} ${span} ${span}`}>
       <Path d={path} fill="#000000" />
     </Svg>
   );

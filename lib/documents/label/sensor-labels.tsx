@@ -1,6 +1,6 @@
 import { Document, Page, renderToBuffer, StyleSheet, Text, View } from "@react-pdf/renderer";
 import { documentFont } from "../fonts";
-import { LabelCode, pointsOf } from "./label-code";
+import { demandReadable, LabelCode, pointsOf } from "./label-code";
 
 export type SensorLabel = {
   readonly tag: string;
@@ -53,8 +53,9 @@ const Label = ({ label }: { readonly label: SensorLabel }) => {
 };
 
 /** Labels of 50 by 25 mm, one a page, for a label printer. */
-export const sensorLabels = (labels: readonly SensorLabel[], printedAt: Date): Promise<Uint8Array> =>
-  renderToBuffer(
+export const sensorLabels = async (labels: readonly SensorLabel[], printedAt: Date): Promise<Uint8Array> => {
+  for (const label of labels) demandReadable(label.address);
+  return renderToBuffer(
     <Document
       title="Sensor labels"
       creator="Emfolio"
@@ -68,3 +69,4 @@ export const sensorLabels = (labels: readonly SensorLabel[], printedAt: Date): P
       ))}
     </Document>,
   );
+};

@@ -1,0 +1,38 @@
+import { loadOrder } from "@/lib/data/order/load-order";
+import { sensorLabels } from "@/lib/documents/label/sensor-labels";
+import { type AuditEvent, eventOf } from "@/lib/domain/audit/define-event";
+import { Refused } from "@/lib/domain/refusal";
+import { sensorEvents } from "@/lib/domain/sensor/events";
+import { PrintLabelsInput } from "@/lib/domain/sensor/schema";
+import { defineOperation } from "../operation";
+
+/** Labels of an order's sensors, or of one of them, as a PDF. Printing again is an event of its own. */
+export const printLabels = defineOperation({
+  name: "sensor.print-labels",
+  permission: "sensor.receive",
+  input: PrintLabelsInput,
+  perform: async ({ now, tx }, input) => {
+    const order = await loadOrder(tx, input.orderNumber);
+    const sensors = (order?.lines ?? [])
+      .flatMap((line) => line.sensors.map((sensor) => ({ ...sensor, typeLetter: line.typeLetter })))
+      .filter(({ tag }) => input.tag === "" || tag === input.tag);
+    if (!order || sensors.length === 0)
+      throw new Refused({
+        code: "not-found",
+        message: "There is no sensor to label here yet. Take the sensors in first.",
+      });
+    const bytes = await sensorLabels(
+      sensors.map(({ tag, serial, typeLetter }) => ({
+        tag,
+        serial,
+        typeLetter,
+        address: `${input.publicOrigin}/sensors/${tag}`,
+      })),
+      now,
+    );
+    const events = sensors.map(({ id, tag }) =>
+      eventOf(sensorEvents.labelPrinted, id, { tag, orderNumber: order.number }),
+    );
+    return { value: { bytes }, events: events as [AuditEvent, ...AuditEvent[]] };
+  },
+});

@@ -1,0 +1,38 @@
+import { afterAll, beforeAll, expect, it } from "vitest";
+import { execute } from "@/lib/operations/execute";
+import { printLabels } from "@/lib/operations/sensor/print-labels";
+import { auditSentences, clock, type FrontDesk, openFrontDesk, refusalOf } from "../../support/front-desk";
+import { accepted, orderInput, received } from "../../support/orders";
+import { pdfPages } from "../../support/pdf-text";
+
+let desk: FrontDesk;
+beforeAll(async () => {
+  desk = await openFrontDesk();
+});
+afterAll(() => desk.close());
+
+const publicOrigin = "https://calibration.example";
+
+it("prints one label a sensor, without the customer's name, each time with its audit events", async () => {
+  const orderNumber = await accepted(desk, orderInput(desk.northern.customerId));
+  const tags = await received(desk, orderNumber, "A1\nB2");
+  const print = (tag: string) =>
+    execute(printLabels, desk.frontDesk, { orderNumber, tag, publicOrigin }, clock);
+  const pages = await pdfPages((await print("")).bytes);
+  expect(pages).toHaveLength(2);
+  expect(pages[1]).toContain(tags[1]);
+  expect(pages.join(" ")).not.toContain("Northern");
+  await print(tags[0]!);
+  expect((await auditSentences()).slice(-3)).toEqual([
+    `sensor.label-printed: printed the label of sensor ${tags[0]}`,
+    `sensor.label-printed: printed the label of sensor ${tags[1]}`,
+    `sensor.label-printed: printed the label of sensor ${tags[0]}`,
+  ]);
+  expect(await refusalOf(print("T-999999"))).toMatchObject({ code: "not-found" });
+});
+
+it("is for those who take sensors in", async () => {
+  const input = { orderNumber: "O-2026-0001", publicOrigin };
+  for (const actor of [desk.signatory, desk.northern.actor])
+    expect(await refusalOf(execute(printLabels, actor, input, clock))).toMatchObject({ code: "not-permitted" });
+});

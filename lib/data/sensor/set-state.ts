@@ -2,9 +2,8 @@ import { Refused } from "@/lib/domain/refusal";
 import { sensorStateLabels } from "@/lib/domain/sensor/labels";
 import { canBecome, isSensorState, type SensorState } from "@/lib/domain/sensor/transitions";
 import type { Tx } from "../in-scope";
+import { isUuid } from "../is-uuid";
 import { type LockedSensor, lockSensors } from "../sql/lock-sensors";
-
-const isUuid = (id: string): boolean => /^[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}$/i.test(id);
 
 /**
  * Moves sensors along their thread, all or none. `from` names the states the caller expects; a sensor already in `to`

@@ -1,0 +1,103 @@
+import { readHistory } from "@/lib/data/audit/read-history";
+import type { Tx } from "@/lib/data/in-scope";
+import { furnaceRanges } from "@/lib/data/order/furnace-ranges";
+import { loadOrder } from "@/lib/data/order/load-order";
+import { reviewOrder } from "@/lib/domain/order/contract-review";
+import { decisionRuleText, protectionLabels, temperatureUnitLabels } from "@/lib/domain/order/labels";
+import { setpointTolerances } from "@/lib/domain/order/setpoint-tolerances";
+import { nextOfOrder, orderThread } from "@/lib/domain/order/thread";
+import type { Order, OrderLine } from "@/lib/domain/order/types";
+import type { Actor } from "@/lib/domain/staff/actor";
+import { may, type Permission } from "@/lib/domain/staff/permissions";
+import { answer, found } from "../view";
+
+type Certificates = readonly { readonly sensorId: string; readonly number: string }[];
+
+const lineOf = (line: OrderLine, certificates: Certificates) => ({
+  position: line.position,
+  typeLetter: line.typeLetter,
+  construction: line.construction,
+  protection: protectionLabels[line.protection],
+  quantity: line.quantity,
+  received: line.sensors.length,
+  unit: temperatureUnitLabels[line.temperatureUnit],
+  tolerance: line.tolerance,
+  setpoints: setpointTolerances(line),
+  sensors: line.sensors.map(({ id, tag, serial, state }) => ({
+    tag,
+    serial,
+    state,
+    certificates: certificates.filter(({ sensorId }) => sensorId === id).map(({ number }) => number),
+  })),
+});
+
+const rightsOf = (actor: Actor, order: Order, missing: number, sensors: number) => {
+  const has = (permission: Permission) => actor.kind === "system" || may(actor.roles, permission);
+  const isOpen = order.state === "recorded" || order.state === "accepted";
+  return {
+    mayAmend: order.state === "recorded" && has("order.record"),
+    mayAccept: order.state === "recorded" && has("order.accept"),
+    mayReceive: order.state === "accepted" && missing > 0 && has("sensor.receive"),
+    mayCancel: isOpen && has("order.accept"),
+    mayPrintLabels: sensors > 0 && has("sensor.receive"),
+  };
+};
+
+const nameOf = async (tx: Tx, personId: string | null): Promise<string> => {
+  if (!personId) return "";
+  return (await tx.person.findUnique({ where: { id: personId }, select: { name: true } }))?.name ?? "";
+};
+
+/** One order: its terms, its lines with their sensors, what its review must settle, and its thread. */
+export const orderView = (actor: Actor, number: string) =>
+  answer(actor, "laboratory.read", async (tx) => {
+    const order = found(await loadOrder(tx, number));
+    const customer = await tx.customer.findUniqueOrThrow({
+      where: { id: order.customerId },
+      select: { id: true, name: true },
+    });
+    const certificates = await tx.certificate.findMany({
+      where: { orderId: order.id },
+      select: { sensorId: true, number: true },
+      orderBy: { number: "asc" },
+    });
+    const quantity = order.lines.reduce((sum, line) => sum + line.quantity, 0);
+    const sensors = order.lines.flatMap((line) => line.sensors);
+    const states = sensors.map(({ state }) => state);
+    const [last] = await readHistory(
+      tx,
+      "sensor",
+      sensors.map(({ id }) => id),
+    );
+    const history = await readHistory(tx, "order", [order.id]);
+    return {
+      number: order.number,
+      version: order.version,
+      state: order.state,
+      customer,
+      purchaseOrder: order.purchaseOrder ?? "",
+      rule: decisionRuleText(order.decisionRule, order.guardBandRatio),
+      agreedBy: order.decisionRuleAgreedBy ?? "",
+      agreedOn: order.decisionRuleAgreedOn ?? "",
+      uncertaintyDigits: order.uncertaintyDigits,
+      note: order.note,
+      recordedBy: await nameOf(tx, order.recordedById),
+      recordedAt: order.recordedAt.toISOString(),
+      acceptedBy: await nameOf(tx, order.acceptedById),
+      acceptedAt: order.acceptedAt?.toISOString() ?? null,
+      quantity,
+      received: sensors.length,
+      lines: order.lines.map((line) => lineOf(line, certificates)),
+      findings: order.state === "recorded" ? reviewOrder(order, await furnaceRanges(tx)) : [],
+      thread: orderThread(order.state, quantity, states),
+      next: nextOfOrder(order.state, quantity, states),
+      last:
+        [history[0], last]
+          .filter((entry) => entry !== undefined)
+          .sort((a, b) => b.at.localeCompare(a.at))[0] ?? null,
+      history,
+      ...rightsOf(actor, order, quantity - sensors.length, sensors.length),
+    };
+  });
+
+export type OrderPage = Awaited<ReturnType<typeof orderView>>;

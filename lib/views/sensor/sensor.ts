@@ -1,0 +1,109 @@
+import { readHistory } from "@/lib/data/audit/read-history";
+import type { Tx } from "@/lib/data/in-scope";
+import { readLastResults, readRunsOfSensor, readSensor } from "@/lib/data/sensor/read-sensor";
+import type { EvaluatedPoint } from "@/lib/domain/evidence/evaluation";
+import { type Protection, protectionLabels } from "@/lib/domain/order/labels";
+import { intakeFindings } from "@/lib/domain/sensor/intake-findings";
+import {
+  type Condition,
+  conditionLabels,
+  type Polarity,
+  polarityLabels,
+  type TypeCheck,
+  typeCheckLabels,
+} from "@/lib/domain/sensor/labels";
+import { nextOfSensor, sensorThread } from "@/lib/domain/sensor/thread";
+import type { SensorState } from "@/lib/domain/sensor/transitions";
+import type { Actor } from "@/lib/domain/staff/actor";
+import { may } from "@/lib/domain/staff/permissions";
+import { answer, found } from "../view";
+
+type Row = NonNullable<Awaited<ReturnType<typeof readSensor>>>;
+
+const intakeOf = (intake: NonNullable<Row["intake"]>, takenInBy: string) => {
+  const condition = intake.condition as Condition;
+  const polarity = intake.polarity as Polarity;
+  const typeCheck = intake.typeCheck as TypeCheck;
+  return {
+    receivedOn: intake.receivedOn.toISOString().slice(0, 10),
+    takenInBy,
+    takenInAt: intake.takenInAt.toISOString(),
+    condition: conditionLabels[condition],
+    conditionNote: intake.conditionNote,
+    loopResistanceOhm: intake.loopResistanceOhm,
+    insulationMegaohm: intake.insulationMegaohm,
+    polarity: polarityLabels[polarity],
+    typeCheck: typeCheckLabels[typeCheck],
+    findings: intakeFindings({ ...intake, condition, polarity, typeCheck }),
+  };
+};
+
+const resultsOf = async (tx: Tx, runId: string, sensorId: string) =>
+  (await readLastResults(tx, runId, sensorId))
+    .map((row) => ({ setpointId: row.setpointId, point: JSON.parse(row.point) as EvaluatedPoint }))
+    .sort((left, right) => left.point.nominalCelsius - right.point.nominalCelsius)
+    .map(({ setpointId, point }) => ({
+      setpointId,
+      nominalCelsius: String(point.nominalCelsius),
+      state: point.state,
+      error: point.state === "measured" ? point.printed.errorCelsius : "",
+      expanded: point.state === "measured" ? point.printed.expandedCelsius : "",
+      conformity: point.state === "measured" ? point.conformity.state : null,
+      reason: point.state === "measured" ? "" : point.reason,
+    }));
+
+const personName = async (tx: Tx, id: string | undefined): Promise<string> =>
+  (id && (await tx.person.findUnique({ where: { id }, select: { name: true } }))?.name) || "";
+
+/** One sensor: what it is, how it came, where it stands, what was found. */
+export const sensorView = (actor: Actor, tag: string) =>
+  answer(actor, "laboratory.read", async (tx) => {
+    const row = found(await readSensor(tx, tag));
+    const places = await readRunsOfSensor(tx, row.id);
+    const runId = places[0]?.run.id;
+    const certificates = await tx.certificate.findMany({
+      where: { sensorId: row.id },
+      select: { number: true, signedAt: true },
+      orderBy: { number: "desc" },
+    });
+    const history = await readHistory(tx, "sensor", [row.id]);
+    const state = row.state as SensorState;
+    const { order } = row.line;
+    return {
+      tag: row.tag,
+      serial: row.serial,
+      typeLetter: row.typeLetter,
+      construction: row.construction,
+      protection: protectionLabels[row.protection as Protection],
+      state,
+      order: { number: order.number, position: row.line.position, state: order.state },
+      customer: order.customer,
+      setpoints: `${row.line.setpoints.map(({ typed }) => typed).join(", ")} °${row.line.temperatureUnit}`,
+      tolerance: row.line.toleranceClass
+        ? `Class ${row.line.toleranceClass} (${row.line.toleranceStandard})`
+        : "",
+      intake: row.intake && intakeOf(row.intake, await personName(tx, row.intake.takenInById)),
+      runs: places.map((place) => ({
+        number: place.run.number,
+        state: place.run.state,
+        createdAt: place.run.createdAt.toISOString(),
+        place: place.place,
+        channel: place.channel,
+      })),
+      results: runId ? await resultsOf(tx, runId, row.id) : [],
+      certificates: certificates.map(({ number, signedAt }) => ({
+        number,
+        signedAt: signedAt.toISOString(),
+      })),
+      thread: sensorThread(state, state === "collected" && certificates.length === 0),
+      next: nextOfSensor(state),
+      history,
+      mayCollect:
+        (state === "issued" || state === "received") &&
+        (actor.kind === "system" || may(actor.roles, "sensor.release")),
+      mayPrintLabel: actor.kind === "system" || may(actor.roles, "sensor.receive"),
+      maySeeReview: actor.kind === "system" || may(actor.roles, "review.read"),
+    };
+  });
+
+export type SensorPage = Awaited<ReturnType<typeof sensorView>>;

@@ -1,0 +1,44 @@
+import { describe, expect, it } from "vitest";
+import { nextOfOrder, orderThread } from "@/lib/domain/order/thread";
+import { sensorThread } from "@/lib/domain/sensor/thread";
+import { sensorStates } from "@/lib/domain/sensor/transitions";
+
+const told = (...parts: Parameters<typeof orderThread>) =>
+  orderThread(...parts)
+    .filter(({ state }) => state !== "next")
+    .map(({ label, state }) => `${label}: ${state}`);
+
+describe("the thread of an order", () => {
+  it("stands at the first bead that not all of its sensors have passed", () => {
+    expect(told("recorded", 2, [])).toEqual(["Ordered: done", "Accepted: now"]);
+    expect(told("accepted", 2, ["received"]).at(-1)).toBe("Received 1 of 2: now");
+    expect(told("accepted", 2, ["in-review", "issued"]).slice(-2)).toEqual([
+      "Evaluated: done",
+      "Reviewed 1 of 2: now",
+    ]);
+    expect(told("completed", 2, ["collected", "collected"]).at(-1)).toBe("Collected: done");
+    expect(told("cancelled", 2, []).at(-1)).toBe("Accepted: stopped");
+  });
+
+  it("says whose turn it is", () => {
+    expect(nextOfOrder("accepted", 2, ["received", "received"])).toBe("A technician loads 2 sensors.");
+    expect(nextOfOrder("completed", 1, ["issued"])).toBe("The front desk hands 1 sensor back.");
+    expect(nextOfOrder("completed", 1, ["collected"])).toBe("Nothing is left to do here.");
+    expect(nextOfOrder("cancelled", 2, ["received"])).toBe("The front desk hands 1 sensor back.");
+  });
+});
+
+describe("the thread of a sensor", () => {
+  it.each(sensorStates.slice(0, -1))("stands at %s", (state) => {
+    expect(
+      sensorThread(state, false)
+        .filter((bead) => bead.state === "now")
+        .map(({ key }) => key),
+    ).toEqual([state]);
+  });
+
+  it("ends behind its last bead, or early without a certificate", () => {
+    expect(sensorThread("collected", false).every(({ state }) => state === "done")).toBe(true);
+    expect(sensorThread("collected", true).at(-1)?.state).toBe("stopped");
+  });
+});

@@ -26,3 +26,6 @@ export function useField(name: string, index = 0): FieldState {
   const error = state.fields[`${name}.${index}`] ?? (index === 0 ? state.fields[name] : undefined);
   return { id, error, kept: keptAll?.[index], keptAll, refused: true };
 }
+
+/** The form's whole state, for parts that manage rows of fields of their own. */
+export const useFormState = (): FormState => useContext(FormContext);

@@ -24,12 +24,16 @@ export const readRunsOfSensor = async (tx: Tx, sensorId: string) => {
   return places.toSorted((left, right) => right.run.createdAt.getTime() - left.run.createdAt.getTime());
 };
 
-/** Its results in the last evaluation of a run. */
+/** Its results in the last evaluation of a run, from the lowest setpoint up. */
 export const readLastResults = async (tx: Tx, runId: string, sensorId: string) => {
   const evaluation = await tx.evaluation.findFirst({
     where: { runId },
     orderBy: { sequence: "desc" },
     include: { results: { where: { sensorId } } },
   });
-  return evaluation?.results ?? [];
+  const setpoints = await tx.runSetpoint.findMany({ where: { runId }, orderBy: { position: "asc" } });
+  return setpoints.flatMap(({ id, position }) => {
+    const result = evaluation?.results.find(({ setpointId }) => setpointId === id);
+    return result ? [{ position, point: result.point }] : [];
+  });
 };

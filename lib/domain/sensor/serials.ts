@@ -14,12 +14,16 @@ const tidy = (text: string): string =>
 /** Serial numbers are compared as people read them: without case. */
 export const serialKey = (serial: string): string => serial.toLowerCase();
 
-/** One serial a line, as pasted; empty lines are passed over, but counted, so that the message fits what is seen. */
-export const readSerials = (text: string): SerialsRead => {
-  const serials = text
+/** One serial a line; empty lines are passed over, but counted, so that a message fits what is seen. */
+export const pastedSerials = (text: string): readonly PastedSerial[] =>
+  text
     .split(/\r\n|\r|\n/)
     .map((raw, index) => ({ line: index + 1, serial: tidy(raw) }))
     .filter(({ serial }) => serial !== "");
+
+/** The serials of a paste, or what is wrong with it, by line. */
+export const readSerials = (text: string): SerialsRead => {
+  const serials = pastedSerials(text);
   if (serials.length === 0)
     return { ok: false, message: "Write or paste at least one serial number, one per line." };
   const long = serials.find(({ serial }) => serial.length > 120);

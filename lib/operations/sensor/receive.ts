@@ -46,6 +46,9 @@ export const receiveSensors = defineOperation({
         findings: [...intakeFindings(sensor)],
       });
     });
-    return { value: { tags: stored.map(({ tag }) => tag) }, events: events as [AuditEvent, ...AuditEvent[]] };
+    return {
+      value: { orderNumber: order.number, tags: stored.map(({ tag }) => tag) },
+      events: events as [AuditEvent, ...AuditEvent[]],
+    };
   },
 });

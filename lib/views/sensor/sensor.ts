@@ -40,10 +40,9 @@ const intakeOf = (intake: NonNullable<Row["intake"]>, takenInBy: string) => {
 
 const resultsOf = async (tx: Tx, runId: string, sensorId: string) =>
   (await readLastResults(tx, runId, sensorId))
-    .map((row) => ({ setpointId: row.setpointId, point: JSON.parse(row.point) as EvaluatedPoint }))
-    .sort((left, right) => left.point.nominalCelsius - right.point.nominalCelsius)
-    .map(({ setpointId, point }) => ({
-      setpointId,
+    .map((row) => ({ position: row.position, point: JSON.parse(row.point) as EvaluatedPoint }))
+    .map(({ position, point }) => ({
+      position,
       nominalCelsius: String(point.nominalCelsius),
       state: point.state,
       error: point.state === "measured" ? point.printed.errorCelsius : "",

@@ -1,0 +1,85 @@
+import { ActionForm } from "@/app/_ui/action-form.client";
+import { CheckboxField } from "@/app/_ui/checkbox-field.client";
+import { ChoiceField } from "@/app/_ui/choice-field.client";
+import { LinkButton } from "@/app/_ui/link-button";
+import { Notice } from "@/app/_ui/notice";
+import { Section } from "@/app/_ui/section";
+import { SubmitButton } from "@/app/_ui/submit-button.client";
+import type { OrderPage } from "@/lib/views/order/order";
+import { acceptOrderAction } from "../actions";
+
+const List = ({ items }: { readonly items: readonly string[] }) => (
+  <ul className="list">
+    {items.map((item) => (
+      <li key={item}>{item}</li>
+    ))}
+  </ul>
+);
+
+const Questions = ({ order, told }: { readonly order: OrderPage; readonly told: readonly string[] }) => (
+  <ActionForm action={acceptOrderAction} label="Accept the order">
+    <input type="hidden" name="number" value={order.number} />
+    <input type="hidden" name="version" value={order.version} />
+    <CheckboxField
+      name="requirementsUnderstood"
+      label="What the customer requires is defined, documented and understood."
+    />
+    <CheckboxField
+      name="capabilityAndResources"
+      label="The laboratory has the capability and the resources to meet it."
+    />
+    <ChoiceField
+      name="externalProviders"
+      legend="External providers"
+      defaultValue="none"
+      choices={[
+        { value: "none", label: "None is used" },
+        { value: "approved", label: "The customer was told, and approves" },
+      ]}
+    />
+    <CheckboxField
+      name="methodSuitable"
+      label="The method suits what is required: comparison in a tube furnace with platinum references."
+    />
+    {told.length > 0 ? (
+      <CheckboxField name="toldCustomer" label="The customer was told of what is listed above, and agrees." />
+    ) : null}
+    <div className="form-actions">
+      <SubmitButton pending="Accepting…">Accept the order</SubmitButton>
+    </div>
+  </ActionForm>
+);
+
+/** What must be settled before the laboratory is bound (ISO/IEC 17025:2017, 7.1.1 to 7.1.5). */
+export function ContractReview({ order }: { readonly order: OrderPage }) {
+  const of = (kind: "missing" | "notice") =>
+    order.findings.flatMap((finding) => (finding.kind === kind ? [finding.message] : []));
+  const missing = of("missing");
+  const told = of("notice");
+  return (
+    <Section
+      title="Contract review"
+      id="review"
+      note="ISO/IEC 17025:2017, 7.1. From acceptance on the lines are fixed."
+    >
+      {missing.length > 0 ? (
+        <Notice kind="info" title="Not complete yet">
+          <List items={missing} />
+          {order.mayAmend ? (
+            <LinkButton href={`/orders/${order.number}/amend`}>Amend the order</LinkButton>
+          ) : null}
+        </Notice>
+      ) : null}
+      {told.length > 0 ? (
+        <Notice kind="info" title="The customer should hear of this">
+          <List items={told} />
+        </Notice>
+      ) : null}
+      {missing.length > 0 ? null : order.mayAccept ? (
+        <Questions order={order} told={told} />
+      ) : (
+        <p className="quiet">The front desk or a quality manager accepts the order.</p>
+      )}
+    </Section>
+  );
+}

@@ -1,0 +1,82 @@
+import Link from "next/link";
+import { DataTable } from "@/app/_ui/data-table";
+import { StateMark } from "@/app/_ui/state-mark";
+import { TypeLetter } from "@/app/_ui/type-letter";
+import { toleranceLabels, toleranceStandard } from "@/lib/domain/order/labels";
+import type { OrderPage } from "@/lib/views/order/order";
+import { sensorMarks } from "../../sensors/sensor-marks";
+
+type Line = OrderPage["lines"][number];
+
+const setpointColumns = [
+  { key: "setpoint", header: "Setpoint", align: "number" as const },
+  { key: "tolerance", header: "Tolerance", align: "number" as const },
+];
+
+const sensorColumns = [
+  { key: "tag", header: "Sensor" },
+  { key: "serial", header: "Serial" },
+  { key: "state", header: "State" },
+  { key: "certificate", header: "Certificate" },
+];
+
+const sensorRow = (sensor: Line["sensors"][number]) => ({
+  key: sensor.tag,
+  cells: {
+    tag: <Link href={`/sensors/${sensor.tag}`}>{sensor.tag}</Link>,
+    serial: sensor.serial,
+    state: <StateMark {...sensorMarks(sensor.state)} />,
+    certificate: sensor.certificates.map((number) => (
+      <Link key={number} href={`/certificates/${number}`}>
+        {number}
+      </Link>
+    )),
+  },
+});
+
+const Setpoints = ({ line }: { readonly line: Line }) => (
+  <DataTable
+    caption={
+      line.tolerance === "none"
+        ? "Setpoints; no tolerance class is asked for."
+        : `Setpoints, with ${toleranceLabels[line.tolerance].toLowerCase()} of ${toleranceStandard}.`
+    }
+    columns={line.tolerance === "none" ? setpointColumns.slice(0, 1) : setpointColumns}
+    rows={line.setpoints.map((point) => ({
+      key: point.setpoint,
+      cells: {
+        setpoint: point.celsius ? (
+          <>
+            {point.setpoint} <span className="quiet">= {point.celsius}</span>
+          </>
+        ) : (
+          point.setpoint
+        ),
+        tolerance:
+          point.state === "not-defined" ? <StateMark state="no-tolerance-defined" /> : point.tolerance,
+      },
+    }))}
+    empty={<p className="quiet">No setpoints yet. They are needed before the order is accepted.</p>}
+  />
+);
+
+/** One line: what is to be done, at which temperatures, and the sensors that came for it. */
+export function OrderLineDetails({ line }: { readonly line: Line }) {
+  return (
+    <article className="stack">
+      <h3>
+        Line {line.position}: {line.quantity} × <TypeLetter letter={line.typeLetter} labelled />
+      </h3>
+      <p>
+        {line.construction} <span className="quiet">({line.protection.toLowerCase()})</span>
+      </p>
+      <Setpoints line={line} />
+      <DataTable
+        caption={`Sensors received: ${line.received} of ${line.quantity}.`}
+        columns={sensorColumns}
+        rows={line.sensors.map(sensorRow)}
+        empty={<p className="quiet">No sensor of this line has been received yet.</p>}
+      />
+    </article>
+  );
+}

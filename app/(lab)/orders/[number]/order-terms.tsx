@@ -1,0 +1,36 @@
+import { FieldList } from "@/app/_ui/field-list";
+import { Section } from "@/app/_ui/section";
+import { Timestamp } from "@/app/_ui/timestamp";
+import type { OrderPage } from "@/lib/views/order/order";
+
+const agreementOf = (order: OrderPage): string =>
+  [order.agreedBy && `by ${order.agreedBy}`, order.agreedOn && `on ${order.agreedOn}`]
+    .filter(Boolean)
+    .join(" ");
+
+const By = ({ at, who }: { readonly at: string; readonly who: string }) => (
+  <>
+    <Timestamp at={at} />, {who}
+  </>
+);
+
+export function OrderTerms({ order }: { readonly order: OrderPage }) {
+  const hasRule = order.agreedBy !== "" || order.agreedOn !== "";
+  return (
+    <Section title="Terms" id="terms">
+      <FieldList
+        columns
+        items={[
+          { label: "Decision rule", value: order.rule },
+          ...(hasRule ? [{ label: "Rule agreed", value: agreementOf(order) }] : []),
+          { label: "Digits of U", value: order.uncertaintyDigits === 1 ? "One" : "Two" },
+          { label: "Recorded", value: <By at={order.recordedAt} who={order.recordedBy} /> },
+          ...(order.acceptedAt
+            ? [{ label: "Accepted", value: <By at={order.acceptedAt} who={order.acceptedBy} /> }]
+            : []),
+          ...(order.note ? [{ label: "Note", value: <span className="lines">{order.note}</span> }] : []),
+        ]}
+      />
+    </Section>
+  );
+}

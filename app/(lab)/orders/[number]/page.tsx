@@ -1,0 +1,64 @@
+import Link from "next/link";
+import { Breadcrumb } from "@/app/_ui/breadcrumb";
+import { LinkButton } from "@/app/_ui/link-button";
+import { Page } from "@/app/_ui/page";
+import { Section } from "@/app/_ui/section";
+import { StateMark } from "@/app/_ui/state-mark";
+import { orderView } from "@/lib/views/order/order";
+import { requireStaff } from "@/lib/web/auth";
+import { load } from "@/lib/web/load";
+import { PrintLabels } from "../../sensors/print-labels";
+import { HistoryList } from "../history-list";
+import { orderMarks } from "../order-marks";
+import { CancelOrder } from "./cancel-order";
+import { ContractReview } from "./contract-review";
+import { OrderLineDetails } from "./order-lines";
+import { OrderTerms } from "./order-terms";
+import { OrderThread } from "./order-thread";
+
+type Props = { readonly params: Promise<{ readonly number: string }> };
+
+export const generateMetadata = async ({ params }: Props) => ({ title: `Order ${(await params).number}` });
+
+export default async function OrderPage({ params }: Props) {
+  const actor = await requireStaff();
+  const order = await load(orderView(actor, (await params).number));
+  const here = `/orders/${order.number}`;
+  return (
+    <Page
+      title={`Order ${order.number}`}
+      crumbs={<Breadcrumb trail={[{ label: "Orders", href: "/orders" }]} />}
+      state={<StateMark {...orderMarks(order.state)} />}
+      lead={
+        <>
+          For <Link href={`/customers/${order.customer.id}`}>{order.customer.name}</Link>
+          {order.purchaseOrder ? `, their number ${order.purchaseOrder}` : ""}
+        </>
+      }
+      thread={<OrderThread order={order} />}
+      actions={
+        <>
+          {order.mayAmend ? <LinkButton href={`${here}/amend`}>Amend</LinkButton> : null}
+          {order.mayPrintLabels ? <PrintLabels order={order.number} label="Print labels" /> : null}
+          {order.mayReceive ? (
+            <LinkButton href={`${here}/receive`} kind="primary">
+              Take sensors in
+            </LinkButton>
+          ) : null}
+        </>
+      }
+    >
+      {order.state === "recorded" ? <ContractReview order={order} /> : null}
+      <Section title="Lines and sensors" id="sensors">
+        {order.lines.map((line) => (
+          <OrderLineDetails key={line.position} line={line} />
+        ))}
+      </Section>
+      <OrderTerms order={order} />
+      <Section title="History" id="history">
+        <HistoryList entries={order.history} />
+        {order.mayCancel ? <CancelOrder number={order.number} /> : null}
+      </Section>
+    </Page>
+  );
+}

@@ -1,0 +1,55 @@
+import { pastedSerials, serialKey } from "@/lib/domain/sensor/serials";
+import type { FormState } from "@/lib/web/form-state";
+
+/** What one sensor of a paste differs in; empty means as for all. */
+export type CheckDraft = {
+  readonly condition: string;
+  readonly conditionNote: string;
+  readonly loopResistanceOhm: string;
+  readonly insulationMegaohm: string;
+  readonly polarity: string;
+  readonly typeCheck: string;
+};
+
+export type CheckField = keyof CheckDraft;
+export type CheckDrafts = Readonly<Record<string, CheckDraft>>;
+
+export const checkFields = [
+  "loopResistanceOhm",
+  "insulationMegaohm",
+  "polarity",
+  "typeCheck",
+  "condition",
+  "conditionNote",
+] as const satisfies readonly CheckField[];
+
+export const noDraft: CheckDraft = {
+  condition: "",
+  conditionNote: "",
+  loopResistanceOhm: "",
+  insulationMegaohm: "",
+  polarity: "",
+  typeCheck: "",
+};
+
+const textOf = (values: Readonly<Record<string, string | string[]>>, name: string): string => {
+  const value = values[name];
+  return (Array.isArray(value) ? value[0] : value) ?? "";
+};
+
+export const keptSerials = (state: FormState): string =>
+  state.status === "refused" ? textOf(state.values, "serials") : "";
+
+/** What was set sensor by sensor before a refusal, by serial, so that it stays with its sensor when lines move. */
+export const keptDrafts = (state: FormState): CheckDrafts => {
+  if (state.status !== "refused") return {};
+  const { values } = state;
+  return Object.fromEntries(
+    pastedSerials(keptSerials(state)).map(({ serial }, index) => [
+      serialKey(serial),
+      Object.fromEntries(
+        checkFields.map((field) => [field, textOf(values, `each.${index}.${field}`)]),
+      ) as CheckDraft,
+    ]),
+  );
+};

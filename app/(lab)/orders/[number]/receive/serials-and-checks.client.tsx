@@ -1,0 +1,56 @@
+"use client";
+import { type ReactNode, useState } from "react";
+import { describedBy } from "@/app/_ui/described-by";
+import { FieldFrame } from "@/app/_ui/field-frame";
+import { useField, useFormState } from "@/app/_ui/form-context.client";
+import { pastedSerials, serialKey } from "@/lib/domain/sensor/serials";
+import { type CheckDrafts, type CheckField, keptDrafts, keptSerials, noDraft } from "./check-draft";
+import { SensorChecks } from "./sensor-checks.client";
+
+type Props = {
+  /** The fields that hold for all sensors of the paste; they stand between the serials and the table. */
+  readonly children: ReactNode;
+};
+
+/** The pasted serials, and a row for each as soon as it is there. */
+export function SerialsAndChecks({ children }: Props) {
+  const state = useFormState();
+  const { id, error } = useField("serials");
+  const [text, setText] = useState(() => keptSerials(state));
+  const [drafts, setDrafts] = useState<CheckDrafts>(() => keptDrafts(state));
+  const [seen, setSeen] = useState({ state, times: 0 });
+  // React empties the selects of a form after its action: the table is made anew from what we hold.
+  if (state !== seen.state) setSeen({ state, times: seen.times + 1 });
+  const serials = pastedSerials(text).slice(0, 200);
+  const change = (serial: string, field: CheckField, value: string) =>
+    setDrafts((all) => {
+      const key = serialKey(serial);
+      return { ...all, [key]: { ...(all[key] ?? noDraft), [field]: value } };
+    });
+  const hint =
+    serials.length === 0
+      ? "One a line; a column copied from a sheet will do."
+      : `${serials.length} ${serials.length === 1 ? "sensor" : "sensors"}. One a line; a column copied from a sheet will do.`;
+  return (
+    <>
+      <FieldFrame id={id} label="Serial numbers" hint={hint} error={error}>
+        <textarea
+          id={id}
+          name="serials"
+          className="input"
+          rows={5}
+          value={text}
+          required
+          spellCheck={false}
+          onChange={(event) => setText(event.target.value)}
+          aria-invalid={error ? true : undefined}
+          aria-describedby={describedBy(id, hint, error)}
+        />
+      </FieldFrame>
+      {children}
+      {serials.length > 0 ? (
+        <SensorChecks key={seen.times} serials={serials} drafts={drafts} onChange={change} />
+      ) : null}
+    </>
+  );
+}

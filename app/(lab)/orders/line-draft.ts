@@ -1,0 +1,65 @@
+import type { FormState } from "@/lib/web/form-state";
+
+/** One order line as it is typed. */
+export type LineDraft = {
+  readonly typeLetter: string;
+  readonly construction: string;
+  readonly protection: string;
+  readonly quantity: string;
+  readonly temperatureUnit: string;
+  readonly setpoints: string;
+  readonly tolerance: string;
+};
+
+export type LineField = keyof LineDraft;
+
+export const lineFields = [
+  "typeLetter",
+  "construction",
+  "protection",
+  "quantity",
+  "temperatureUnit",
+  "setpoints",
+  "tolerance",
+] as const satisfies readonly LineField[];
+
+export const emptyLine: LineDraft = {
+  typeLetter: "K",
+  construction: "",
+  protection: "metal-sheath",
+  quantity: "1",
+  temperatureUnit: "C",
+  setpoints: "",
+  tolerance: "none",
+};
+
+const pattern = /^lines\.(\d{1,3})\./;
+
+const single = (value: string | string[] | undefined): string | undefined =>
+  Array.isArray(value) ? value[0] : value;
+
+/** The lines a refused form held, so that none is lost, with or without JavaScript. */
+export const keptLines = (state: FormState): readonly LineDraft[] | null => {
+  if (state.status !== "refused") return null;
+  const { values } = state;
+  const indexes = Object.keys(values).flatMap((name) => pattern.exec(name)?.[1] ?? []);
+  if (indexes.length === 0) return null;
+  const count = Math.max(...indexes.map(Number)) + 1;
+  return Array.from({ length: count }, (_, index) => {
+    const typed = lineFields.flatMap((field) => {
+      const value = single(values[`lines.${index}.${field}`]);
+      return value === undefined ? [] : [[field, value]];
+    });
+    return { ...emptyLine, ...Object.fromEntries(typed) };
+  });
+};
+
+export const lineErrors = (state: FormState, index: number): Readonly<Partial<Record<LineField, string>>> =>
+  state.status === "refused"
+    ? Object.fromEntries(
+        lineFields.flatMap((field) => {
+          const message = state.fields[`lines.${index}.${field}`];
+          return message ? [[field, message]] : [];
+        }),
+      )
+    : {};

@@ -1,0 +1,82 @@
+import { DateField } from "@/app/_ui/date-field.client";
+import { FieldGroup } from "@/app/_ui/field-group";
+import { NumberField } from "@/app/_ui/number-field.client";
+import { SelectField } from "@/app/_ui/select-field.client";
+import { TextArea } from "@/app/_ui/text-area.client";
+import { TextField } from "@/app/_ui/text-field.client";
+import { decisionRuleLabels, decisionRules } from "@/lib/domain/order/labels";
+import { emptyLine, type LineDraft } from "./line-draft";
+import { LinesEditor } from "./lines-editor.client";
+
+type Order = {
+  readonly purchaseOrder: string;
+  readonly decisionRule: string;
+  readonly guardBandRatio: string;
+  readonly decisionRuleAgreedBy: string;
+  readonly decisionRuleAgreedOn: string;
+  readonly uncertaintyDigits: string;
+  readonly note: string;
+  readonly lines: readonly LineDraft[];
+};
+
+const ruleChoices = decisionRules.map((rule) => ({ value: rule, label: decisionRuleLabels[rule] }));
+const digitChoices = [
+  { value: "2", label: "Two" },
+  { value: "1", label: "One" },
+];
+
+/** The fields that recording and amending share. */
+export function OrderFields({ order }: { readonly order?: Order }) {
+  return (
+    <>
+      <TextField
+        name="purchaseOrder"
+        label="Customer’s order number"
+        optional
+        maxLength={80}
+        defaultValue={order?.purchaseOrder}
+      />
+      <LinesEditor initial={order?.lines ?? [emptyLine]} />
+      <FieldGroup
+        legend="Statement of conformity"
+        hint="A statement needs a tolerance class on a line and a rule the customer agreed to before the measurement. Who and when may follow, but before the order is accepted."
+      >
+        <SelectField
+          name="decisionRule"
+          label="Decision rule"
+          choices={ruleChoices}
+          defaultValue={order?.decisionRule ?? "none"}
+        />
+        <div className="fields">
+          <NumberField
+            name="guardBandRatio"
+            label="Guard band"
+            unit="× U"
+            optional
+            hint="For the guarded rule only; 1 is usual."
+            defaultValue={order?.guardBandRatio}
+          />
+          <TextField
+            name="decisionRuleAgreedBy"
+            label="Agreed by, for the customer"
+            optional
+            defaultValue={order?.decisionRuleAgreedBy}
+          />
+          <DateField
+            name="decisionRuleAgreedOn"
+            label="Agreed on"
+            optional
+            defaultValue={order?.decisionRuleAgreedOn}
+          />
+        </div>
+      </FieldGroup>
+      <SelectField
+        name="uncertaintyDigits"
+        label="Significant digits of U on the certificate"
+        choices={digitChoices}
+        defaultValue={order?.uncertaintyDigits ?? "2"}
+      />
+      <TextArea name="note" label="Note for the laboratory" optional rows={3} defaultValue={order?.note} />
+    </>
+  );
+}

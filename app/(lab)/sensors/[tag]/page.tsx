@@ -1,0 +1,96 @@
+import Link from "next/link";
+import { Breadcrumb } from "@/app/_ui/breadcrumb";
+import { FieldList } from "@/app/_ui/field-list";
+import { Page } from "@/app/_ui/page";
+import { Section } from "@/app/_ui/section";
+import { StateMark } from "@/app/_ui/state-mark";
+import { Timestamp } from "@/app/_ui/timestamp";
+import { TypeLetter } from "@/app/_ui/type-letter";
+import { sensorView, type SensorPage as View } from "@/lib/views/sensor/sensor";
+import { requireStaff } from "@/lib/web/auth";
+import { load } from "@/lib/web/load";
+import { HistoryList } from "../../orders/history-list";
+import { PrintLabels } from "../print-labels";
+import { sensorMarks } from "../sensor-marks";
+import { HandBack } from "./hand-back";
+import { IntakeFacts } from "./intake-facts";
+import { SensorResults } from "./sensor-results";
+import { SensorThread } from "./sensor-thread";
+
+type Props = { readonly params: Promise<{ readonly tag: string }> };
+
+export const generateMetadata = async ({ params }: Props) => ({ title: `Sensor ${(await params).tag}` });
+
+const identityOf = (sensor: View) => [
+  { label: "Serial", value: sensor.serial },
+  { label: "Type", value: <TypeLetter letter={sensor.typeLetter} labelled /> },
+  { label: "Construction", value: `${sensor.construction} (${sensor.protection.toLowerCase()})` },
+  {
+    label: "Order",
+    value: (
+      <>
+        <Link href={`/orders/${sensor.order.number}`}>{sensor.order.number}</Link>, line{" "}
+        {sensor.order.position}
+      </>
+    ),
+  },
+  { label: "Setpoints ordered", value: sensor.setpoints },
+  { label: "Tolerance", value: sensor.tolerance || "No class" },
+];
+
+export default async function SensorPage({ params }: Props) {
+  const actor = await requireStaff();
+  const sensor = await load(sensorView(actor, (await params).tag));
+  return (
+    <Page
+      title={`Sensor ${sensor.tag}`}
+      crumbs={<Breadcrumb trail={[{ label: "Sensors", href: "/sensors" }]} />}
+      state={<StateMark {...sensorMarks(sensor.state)} />}
+      lead={
+        <>
+          Serial {sensor.serial}, of{" "}
+          <Link href={`/customers/${sensor.customer.id}`}>{sensor.customer.name}</Link>
+        </>
+      }
+      thread={<SensorThread sensor={sensor} />}
+      actions={
+        sensor.mayPrintLabel ? (
+          <PrintLabels order={sensor.order.number} tag={sensor.tag} label="Print label" />
+        ) : null
+      }
+    >
+      {sensor.mayCollect && sensor.state === "issued" ? <HandBack tag={sensor.tag} isIssued /> : null}
+      <Section title="Identity">
+        <FieldList columns items={identityOf(sensor)} />
+      </Section>
+      {sensor.intake ? <IntakeFacts intake={sensor.intake} /> : null}
+      <SensorResults sensor={sensor} />
+      <Section title="Runs and certificates">
+        {sensor.runs.length + sensor.certificates.length === 0 ? (
+          <p className="quiet">Not loaded yet. A technician plans a run and places the sensor in its load.</p>
+        ) : (
+          <ul className="list">
+            {sensor.certificates.map(({ number, signedAt }) => (
+              <li key={number}>
+                Certificate <Link href={`/certificates/${number}`}>{number}</Link>, signed off{" "}
+                <Timestamp at={signedAt} precision="day" />
+              </li>
+            ))}
+            {sensor.runs.map((run) => (
+              <li key={run.number}>
+                Run <Link href={`/runs/${run.number}`}>{run.number}</Link>, place {run.place}, channel{" "}
+                {run.channel}
+              </li>
+            ))}
+          </ul>
+        )}
+      </Section>
+      <Section title="History" id="history">
+        <HistoryList entries={sensor.history} />
+      </Section>
+      {sensor.mayCollect && sensor.state === "received" ? (
+        <HandBack tag={sensor.tag} isIssued={false} />
+      ) : null}
+    </Page>
+  );
+}

@@ -1,0 +1,25 @@
+import { documentResponse, notHere, refusedResponse } from "@/app/api/certificates/document-response";
+import { execute } from "@/lib/operations/execute";
+import { printLabels } from "@/lib/operations/sensor/print-labels";
+import { currentActor } from "@/lib/web/auth";
+import { env } from "@/lib/web/env";
+import { isOwnOrigin } from "@/lib/web/origin";
+
+type Context = { readonly params: Promise<{ readonly order: string }> };
+
+/** The labels of an order's sensors, or of the one named by `tag`, to those who take sensors in. */
+export async function POST(request: Request, { params }: Context): Promise<Response> {
+  const { publicOrigin } = env();
+  if (!isOwnOrigin(request.headers.get("origin"), publicOrigin)) return notHere();
+  const actor = await currentActor();
+  if (actor?.kind !== "staff") return notHere();
+  try {
+    const orderNumber = (await params).order;
+    const tag = (await request.formData()).get("tag");
+    const input = { orderNumber, tag: typeof tag === "string" ? tag : "", publicOrigin };
+    const { bytes } = await execute(printLabels, actor, input, () => new Date());
+    return documentResponse(bytes, `labels-${orderNumber}.pdf`, "application/pdf", "inline");
+  } catch (error) {
+    return refusedResponse(error);
+  }
+}

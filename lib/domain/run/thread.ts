@@ -1,0 +1,62 @@
+import type { RunState } from "./states";
+
+export type RunBead = {
+  readonly label: string;
+  readonly state: "done" | "now" | "next" | "stopped";
+  readonly page: string;
+};
+
+export type RunProgress = {
+  readonly state: RunState;
+  readonly tipsPassed: boolean;
+  readonly hasReadings: boolean;
+  readonly openSetpoints: number;
+  readonly evaluation: "none" | "outdated" | "current";
+};
+
+const steps = (progress: RunProgress) => {
+  const decided = progress.hasReadings && progress.openSetpoints === 0;
+  const gone = progress.state === "submitted" || progress.state === "signed-off";
+  return [
+    { label: "Load planned", page: "load", done: true },
+    { label: "Tips warmed", page: "load", done: progress.tipsPassed || gone },
+    { label: "Readings", page: "readings", done: progress.hasReadings },
+    { label: "Windows", page: "windows", done: decided },
+    { label: "Evaluated", page: "results", done: progress.evaluation === "current" && decided },
+    { label: "Submitted", page: "results", done: gone },
+    { label: "Signed off", page: "", done: progress.state === "signed-off" },
+  ];
+};
+
+/** The run's thread: what is done, and the one thing that is next. A returned run has stopped at its submission. */
+export const runThread = (progress: RunProgress): readonly RunBead[] => {
+  const all = steps(progress);
+  const now = all.findIndex(({ done }) => !done);
+  return all.map(({ label, page, done }, index) => ({
+    label: progress.state === "returned" && label === "Submitted" ? "Returned" : label,
+    page,
+    state:
+      progress.state === "returned" && label === "Submitted"
+        ? "stopped"
+        : done
+          ? "done"
+          : index === now
+            ? "now"
+            : "next",
+  }));
+};
+
+/** What a person does next, in one sentence. */
+export const nextStep = (progress: RunProgress): string => {
+  if (progress.state === "signed-off") return "Nothing is left to do here.";
+  if (progress.state === "submitted") return "The run waits for its signatory.";
+  if (!progress.tipsPassed && !progress.hasReadings)
+    return "Warm each tip and record what its channel shows.";
+  if (!progress.hasReadings) return "Take the readings in: upload the scanner's file, or type them.";
+  if (progress.openSetpoints > 0) return "Accept a stability window at each setpoint.";
+  if (progress.evaluation === "none") return "Evaluate the run.";
+  if (progress.evaluation === "outdated") return "Something changed since the evaluation: evaluate again.";
+  return progress.tipsPassed
+    ? "Look at the results, then submit them for review."
+    : "Warm the tips that are left, then submit.";
+};

@@ -1,0 +1,85 @@
+import type { Tx } from "@/lib/data/in-scope";
+import { loadStandards } from "@/lib/data/run/load-standards";
+import { dueState, isoDay } from "@/lib/domain/calibration/due";
+import { decisionRuleText } from "@/lib/domain/order/labels";
+import type { Actor } from "@/lib/domain/staff/actor";
+import { answer } from "@/lib/views/view";
+
+const loadWaiting = async (tx: Tx) => {
+  const rows = await tx.sensor.findMany({
+    where: { state: "received", line: { order: { state: "accepted" } } },
+    include: {
+      line: {
+        include: { setpoints: { orderBy: { celsius: "asc" } }, order: { include: { customer: true } } },
+      },
+    },
+    orderBy: { tag: "asc" },
+  });
+  return rows.map(({ line, ...sensor }) => ({
+    tag: sensor.tag,
+    serial: sensor.serial,
+    type: sensor.typeLetter,
+    construction: sensor.construction,
+    protection: sensor.protection,
+    customer: line.order.customer.name,
+    order: line.order.number,
+    rule: `${decisionRuleText(line.order.decisionRule as "none" | "simple" | "guarded", line.order.guardBandRatio)}, U with ${line.order.uncertaintyDigits} digit${line.order.uncertaintyDigits === 1 ? "" : "s"}`,
+    setpointsCelsius: line.setpoints.map(({ celsius }) => celsius),
+  }));
+};
+
+const loadConfigurations = async (tx: Tx, today: string) => {
+  const rows = await tx.furnaceConfiguration.findMany({
+    include: { furnace: true, characterisations: { orderBy: { performedOn: "desc" }, take: 1 } },
+    orderBy: [{ furnace: { tag: "asc" } }, { name: "asc" }],
+  });
+  return rows.map((row) => {
+    const [last] = row.characterisations;
+    return {
+      id: row.id,
+      label: `${row.furnace.tag}, ${row.name}`,
+      places: row.places,
+      immersionMillimetre: row.immersionMillimetre,
+      due: dueState(last ? isoDay(last.validUntil) : null, today),
+    };
+  });
+};
+
+/** What a run can be made of today: sensors that wait, furnaces, and standards with how long they are good. */
+export const newRunView = (actor: Actor, now: Date) =>
+  answer(actor, "run.perform", async (tx) => {
+    const today = isoDay(now);
+    const rows = await tx.equipment.findMany({ where: { state: "in-service" }, orderBy: { tag: "asc" } });
+    const standards = await loadStandards(tx, { ids: rows.map(({ id }) => id) }, today);
+    const of = (kind: "reference" | "voltmeter" | "scanner" | "junction") =>
+      rows.flatMap((row) => {
+        const standard = standards.byId(kind, row.id);
+        if (!standard) return [];
+        const { equipment, calibration } = standard;
+        return [
+          {
+            id: row.id,
+            tag: row.tag,
+            type: equipment.particulars.kind === "reference" ? equipment.particulars.type : null,
+            celsius:
+              equipment.particulars.kind === "junction"
+                ? calibration?.findings.kind === "junction"
+                  ? calibration.findings.celsius
+                  : equipment.particulars.celsius
+                : null,
+            dueOn: calibration?.dueOn ?? null,
+            due: dueState(calibration?.dueOn ?? null, today),
+          },
+        ];
+      });
+    return {
+      waiting: await loadWaiting(tx),
+      configurations: await loadConfigurations(tx, today),
+      references: of("reference"),
+      voltmeters: of("voltmeter"),
+      scanners: of("scanner"),
+      junctions: of("junction"),
+    };
+  });
+
+export type NewRunView = Awaited<ReturnType<typeof newRunView>>;

@@ -1,0 +1,73 @@
+import type { Tx } from "@/lib/data/in-scope";
+import { evaluationStanding } from "@/lib/data/run/evaluation-standing";
+import { loadEvidence, type RunEvidence } from "@/lib/data/run/load-evidence";
+import { openSetpoints } from "@/lib/domain/run/open-setpoints";
+import { setpointId } from "@/lib/domain/run/setpoint-id";
+import { asRunState, isOpenForWork } from "@/lib/domain/run/states";
+import { nextStep, runThread } from "@/lib/domain/run/thread";
+import { assessTipCheck } from "@/lib/domain/run/tip-check";
+import type { Actor } from "@/lib/domain/staff/actor";
+import { may } from "@/lib/domain/staff/permissions";
+import { found } from "@/lib/views/view";
+
+export const loadHead = async (tx: Tx, number: string, channels: readonly string[]): Promise<RunEvidence> =>
+  found(await loadEvidence(tx, number, { channels }));
+
+/** What stands at the head of each page of a run. */
+export const runHead = async (tx: Tx, actor: Actor, loaded: RunEvidence) => {
+  const { run, standing, sensors } = loaded;
+  const { standing: evaluation, last } = await evaluationStanding(tx, loaded);
+  const blocks = await tx.scanBlock.count({ where: { runId: run.id } });
+  const state = asRunState(run.state);
+  const tipsPassed = run.places
+    .filter(({ kind }) => kind !== "shorted")
+    .every(
+      ({ id }) =>
+        assessTipCheck(standing.tips.find(({ loadPlaceId }) => loadPlaceId === id) ?? null) === "passed",
+    );
+  const open = openSetpoints(
+    run.setpoints,
+    sensors.map(({ id }) => id),
+    standing.windows,
+    standing.states,
+  );
+  const progress = { state, tipsPassed, hasReadings: blocks > 0, openSetpoints: open.length, evaluation };
+  const performer = await tx.person.findUnique({ where: { id: run.performerId }, select: { name: true } });
+  const returned =
+    state === "returned"
+      ? await tx.reviewDecision.findFirst({
+          where: { runId: run.id, decision: "returned" },
+          orderBy: { id: "desc" },
+        })
+      : null;
+  const mayWork = actor.kind !== "system" && may(actor.roles, "run.perform") && isOpenForWork(state);
+  return {
+    id: run.id,
+    number: run.number,
+    state,
+    version: run.version,
+    performer: performer?.name ?? "",
+    createdAt: run.createdAt.toISOString(),
+    startedAt: run.startedAt?.toISOString() ?? null,
+    note: run.note,
+    furnace: loaded.evidence.configuration.furnace,
+    configuration: loaded.evidence.configuration.name,
+    sensorCount: sensors.length,
+    customers: [...new Set(sensors.map(({ line }) => line.order.customer.name))],
+    setpoints: run.setpoints.map((setpoint) => ({
+      id: setpointId(setpoint),
+      position: setpoint.position,
+      celsius: setpoint.celsius,
+      isOpen: open.includes(setpoint),
+    })),
+    returnedBecause: returned?.reason ?? null,
+    lastEvaluation: last?.sequence ?? null,
+    thread: runThread(progress),
+    next: nextStep(progress),
+    progress,
+    mayWork,
+    mayExport: actor.kind !== "system" && may(actor.roles, "evidence.export"),
+  };
+};
+
+export type RunHead = Awaited<ReturnType<typeof runHead>>;

@@ -1,0 +1,61 @@
+import { assessTipCheck } from "@/lib/domain/run/tip-check";
+import type { Actor } from "@/lib/domain/staff/actor";
+import { answer } from "@/lib/views/view";
+import { loadHead, runHead } from "./run-head";
+
+/** The furnace load with its tip checks, and what the run's budget rests on. */
+export const runLoadView = (actor: Actor, number: string) =>
+  answer(actor, "laboratory.read", async (tx) => {
+    const loaded = await loadHead(tx, number, []);
+    const { run, evidence, standing, sensors } = loaded;
+    return {
+      head: await runHead(tx, actor, loaded),
+      configurationKind: evidence.configuration.kind,
+      characterisation: evidence.configuration.characterisation,
+      places: run.places.map((place) => {
+        const sensor = sensors.find(({ id }) => id === place.sensorId);
+        const composed = evidence.load.find((one) => one.place === place.place);
+        const item = composed?.item;
+        const reference =
+          item?.kind === "reference" ? evidence.references.find(({ id }) => id === item.id) : undefined;
+        const tip = standing.tips.find(({ loadPlaceId }) => loadPlaceId === place.id) ?? null;
+        return {
+          place: place.place,
+          kind: place.kind as "sensor" | "reference" | "shorted",
+          tag: sensor?.tag ?? reference?.id ?? "",
+          serial: sensor?.serial ?? reference?.serial ?? "",
+          type: sensor?.typeLetter ?? reference?.type ?? null,
+          customer: sensor?.line.order.customer.name ?? null,
+          protection: sensor?.protection ?? reference?.protection ?? null,
+          channel: place.channel,
+          junction: composed?.junction ?? "",
+          junctionCelsius: place.junctionCelsius,
+          immersionMillimetre: place.immersionMillimetre,
+          tip: tip && { riseMicrovolt: tip.riseMicrovolt, onlyThisChannel: tip.onlyThisChannel },
+          tipState: assessTipCheck(tip),
+        };
+      }),
+      standards: [
+        ...evidence.references.map((one) => ({
+          role: "Reference",
+          id: one.id,
+          certificate: one.calibration.certificate,
+          dueOn: one.calibration.dueOn ?? null,
+        })),
+        ...(
+          [
+            ["Voltmeter", evidence.voltmeter],
+            ["Scanner", evidence.scanner],
+            ...evidence.junctions.map((junction) => ["Reference junction", junction] as const),
+          ] as const
+        ).map(([role, one]) => ({
+          role,
+          id: one.id,
+          certificate: one.calibration?.certificate ?? null,
+          dueOn: one.calibration?.dueOn ?? null,
+        })),
+      ],
+    };
+  });
+
+export type RunLoadView = Awaited<ReturnType<typeof runLoadView>>;

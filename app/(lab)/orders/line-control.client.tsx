@@ -35,7 +35,15 @@ export function LineControl(props: Props) {
   return (
     <FieldFrame id={id} label={label} hint={hint} error={error} optional={optional}>
       {props.choices ? (
-        <select {...common} className="input" onChange={(event) => props.onChange(event.target.value)}>
+        // With a default and no value: emptied after an action, a form falls back to its defaults, and a select that is
+        // held by its value has none. Its row gets a new key then, and with it this default.
+        <select
+          {...common}
+          value={undefined}
+          defaultValue={value}
+          className="input"
+          onChange={(event) => props.onChange(event.target.value)}
+        >
           {props.choices.map((choice) => (
             <option key={choice.value} value={choice.value}>
               {choice.label}

@@ -58,7 +58,8 @@ export function OrderFields({ order }: { readonly order?: Order }) {
           />
           <TextField
             name="decisionRuleAgreedBy"
-            label="Agreed by, for the customer"
+            label="Agreed by"
+            hint="The customer’s person."
             optional
             defaultValue={order?.decisionRuleAgreedBy}
           />

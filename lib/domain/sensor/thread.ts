@@ -28,19 +28,25 @@ const turns: Readonly<Record<SensorState, string>> = {
 
 export const nextOfSensor = (state: SensorState): string => turns[state];
 
-/** One sensor's life. Handed back without a certificate, its thread ends early. */
+/** "In review" is a bead still at work: it is behind a sensor only once that is issued. */
+const isPast = (state: SensorState, bead: SensorState): boolean =>
+  sensorStates.indexOf(state) >= sensorStates.indexOf(bead === "in-review" ? "issued" : bead);
+
+/** One sensor's life; the bead at work is the first it has not passed. Without a certificate it ends early. */
 export const sensorThread = (state: SensorState, withoutCertificate: boolean): readonly SensorBead[] => {
-  // The bead it stands at is the last one it reached; "Reviewed" is at work while the sensor is in review.
-  const at = sensorStates.indexOf(state);
+  const now = sensorStates.find((bead) => !isPast(state, bead));
+  const stateOf = (bead: SensorState): SensorBead["state"] => {
+    if (withoutCertificate && bead === "collected") return "stopped";
+    if (withoutCertificate) return bead === "received" ? "done" : "next";
+    if (isPast(state, bead)) return "done";
+    return bead === now ? "now" : "next";
+  };
   return [
     { key: "ordered", label: "Ordered", state: "done" },
-    ...sensorStates.map((bead, index): SensorBead => {
-      const label = labels[bead];
-      if (withoutCertificate && bead === "collected")
-        return { key: bead, label: "Handed back", state: "stopped" };
-      if (withoutCertificate) return { key: bead, label, state: index === 0 ? "done" : "next" };
-      if (index < at || state === "collected") return { key: bead, label, state: "done" };
-      return { key: bead, label, state: index === at ? "now" : "next" };
-    }),
+    ...sensorStates.map((bead) => ({
+      key: bead,
+      label: withoutCertificate && bead === "collected" ? "Handed back" : labels[bead],
+      state: stateOf(bead),
+    })),
   ];
 };

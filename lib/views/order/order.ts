@@ -1,4 +1,4 @@
-import { readHistory } from "@/lib/data/audit/read-history";
+import { lastMove, readHistory } from "@/lib/data/audit/read-history";
 import type { Tx } from "@/lib/data/in-scope";
 import { furnaceRanges } from "@/lib/data/order/furnace-ranges";
 import { loadOrder } from "@/lib/data/order/load-order";
@@ -64,7 +64,7 @@ export const orderView = (actor: Actor, number: string) =>
     const quantity = order.lines.reduce((sum, line) => sum + line.quantity, 0);
     const sensors = order.lines.flatMap((line) => line.sensors);
     const states = sensors.map(({ state }) => state);
-    const [last] = await readHistory(
+    const moves = await readHistory(
       tx,
       "sensor",
       sensors.map(({ id }) => id),
@@ -91,10 +91,7 @@ export const orderView = (actor: Actor, number: string) =>
       findings: order.state === "recorded" ? reviewOrder(order, await furnaceRanges(tx)) : [],
       thread: orderThread(order.state, quantity, states),
       next: nextOfOrder(order.state, quantity, states),
-      last:
-        [history[0], last]
-          .filter((entry) => entry !== undefined)
-          .sort((a, b) => b.at.localeCompare(a.at))[0] ?? null,
+      last: lastMove([...history, ...moves]),
       history,
       ...rightsOf(actor, order, quantity - sensors.length, sensors.length),
     };

@@ -1,4 +1,4 @@
-import { readHistory } from "@/lib/data/audit/read-history";
+import { lastMove, readHistory } from "@/lib/data/audit/read-history";
 import type { Tx } from "@/lib/data/in-scope";
 import { readLastResults, readRunsOfSensor, readSensor } from "@/lib/data/sensor/read-sensor";
 import type { EvaluatedPoint } from "@/lib/domain/evidence/evaluation";
@@ -96,6 +96,7 @@ export const sensorView = (actor: Actor, tag: string) =>
       })),
       thread: sensorThread(state, state === "collected" && certificates.length === 0),
       next: nextOfSensor(state),
+      last: lastMove(history),
       history,
       mayCollect:
         (state === "issued" || state === "received") &&

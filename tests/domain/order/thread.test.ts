@@ -1,7 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { nextOfOrder, orderThread } from "@/lib/domain/order/thread";
 import { sensorThread } from "@/lib/domain/sensor/thread";
-import { sensorStates } from "@/lib/domain/sensor/transitions";
 
 const told = (...parts: Parameters<typeof orderThread>) =>
   orderThread(...parts)
@@ -29,12 +28,17 @@ describe("the thread of an order", () => {
 });
 
 describe("the thread of a sensor", () => {
-  it.each(sensorStates.slice(0, -1))("stands at %s", (state) => {
-    expect(
-      sensorThread(state, false)
-        .filter((bead) => bead.state === "now")
-        .map(({ key }) => key),
-    ).toEqual([state]);
+  it.each([
+    ["received", "loaded"],
+    ["loaded", "measured"],
+    ["measured", "evaluated"],
+    ["evaluated", "in-review"],
+    ["in-review", "in-review"],
+    ["issued", "collected"],
+  ] as const)("of one that is %s is at work on %s", (state, bead) => {
+    const beads = sensorThread(state, false);
+    expect(beads.filter((one) => one.state === "now").map(({ key }) => key)).toEqual([bead]);
+    expect(beads.find(({ key }) => key === "received")?.state).toBe("done");
   });
 
   it("ends behind its last bead, or early without a certificate", () => {

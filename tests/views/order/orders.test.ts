@@ -129,7 +129,7 @@ describe("sensors", () => {
       mayCollect: true,
       certificates: [],
     });
-    expect(sensor.thread.map(({ state }) => state).join(" ")).toBe("done now next next next next next next");
+    expect(sensor.thread.map(({ state }) => state).join(" ")).toBe("done done now next next next next next");
     const input = { tag: tags[1]!, handedOver: "carrier" as const, reason: "sheath cracked" };
     await execute(collectSensor, desk.frontDesk, input, clock);
     const back = await sensorView(desk.frontDesk, tags[1]!);

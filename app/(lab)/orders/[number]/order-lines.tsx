@@ -10,7 +10,7 @@ type Line = OrderPage["lines"][number];
 
 const setpointColumns = [
   { key: "setpoint", header: "Setpoint", align: "number" as const },
-  { key: "tolerance", header: "Tolerance", align: "number" as const },
+  { key: "tolerance", header: "Tolerance" },
 ];
 
 const sensorColumns = [
@@ -70,7 +70,9 @@ export function OrderLineDetails({ line }: { readonly line: Line }) {
       <p>
         {line.construction} <span className="quiet">({line.protection.toLowerCase()})</span>
       </p>
-      <Setpoints line={line} />
+      <div style={{ maxWidth: "30rem" }}>
+        <Setpoints line={line} />
+      </div>
       <DataTable
         caption={`Sensors received: ${line.received} of ${line.quantity}.`}
         columns={sensorColumns}

@@ -19,7 +19,7 @@ const hrefOf = (sensor: SensorPage, key: Key): string | undefined => {
 };
 
 export function SensorThread({ sensor }: { readonly sensor: SensorPage }) {
-  const [last] = sensor.history;
+  const { last } = sensor;
   return (
     <Thread
       label={`Thread of sensor ${sensor.tag}`}

@@ -55,7 +55,12 @@ const Cell = ({ field, name, serial, value, error, onChange }: CellProps) => {
   return (
     <>
       {options ? (
-        <select {...common} onChange={(event) => onChange(event.target.value)}>
+        <select
+          {...common}
+          value={undefined}
+          defaultValue={value}
+          onChange={(event) => onChange(event.target.value)}
+        >
           {options.map((choice) => (
             <option key={choice.value} value={choice.value}>
               {choice.label}

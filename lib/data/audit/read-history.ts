@@ -1,5 +1,4 @@
 import { eventDefinition } from "@/lib/domain/audit/events";
-import { sensorEvents } from "@/lib/domain/sensor/events";
 import type { Tx } from "../in-scope";
 
 export type HistoryEntry = {
@@ -40,9 +39,3 @@ export const readHistory = async (
     entityId: event.entityId,
   }));
 };
-
-/** Who moved it last; a label printed again moves nothing. */
-export const lastMove = (entries: readonly HistoryEntry[]): HistoryEntry | null =>
-  entries
-    .filter(({ action }) => action !== sensorEvents.labelPrinted.action)
-    .reduce<HistoryEntry | null>((last, entry) => (last && last.at >= entry.at ? last : entry), null);

@@ -1,7 +1,8 @@
-import { lastMove, readHistory } from "@/lib/data/audit/read-history";
+import { readHistory } from "@/lib/data/audit/read-history";
 import type { Tx } from "@/lib/data/in-scope";
 import { furnaceRanges } from "@/lib/data/order/furnace-ranges";
 import { loadOrder } from "@/lib/data/order/load-order";
+import { lastMove } from "@/lib/data/sensor/last-move";
 import { reviewOrder } from "@/lib/domain/order/contract-review";
 import { decisionRuleText, protectionLabels, temperatureUnitLabels } from "@/lib/domain/order/labels";
 import { setpointTolerances } from "@/lib/domain/order/setpoint-tolerances";
@@ -64,11 +65,6 @@ export const orderView = (actor: Actor, number: string) =>
     const quantity = order.lines.reduce((sum, line) => sum + line.quantity, 0);
     const sensors = order.lines.flatMap((line) => line.sensors);
     const states = sensors.map(({ state }) => state);
-    const moves = await readHistory(
-      tx,
-      "sensor",
-      sensors.map(({ id }) => id),
-    );
     const history = await readHistory(tx, "order", [order.id]);
     return {
       number: order.number,
@@ -91,7 +87,11 @@ export const orderView = (actor: Actor, number: string) =>
       findings: order.state === "recorded" ? reviewOrder(order, await furnaceRanges(tx)) : [],
       thread: orderThread(order.state, quantity, states),
       next: nextOfOrder(order.state, quantity, states),
-      last: lastMove([...history, ...moves]),
+      last: await lastMove(
+        tx,
+        sensors.map(({ id }) => id),
+        history,
+      ),
       history,
       ...rightsOf(actor, order, quantity - sensors.length, sensors.length),
     };

@@ -1,5 +1,6 @@
-import { lastMove, readHistory } from "@/lib/data/audit/read-history";
+import { readHistory } from "@/lib/data/audit/read-history";
 import type { Tx } from "@/lib/data/in-scope";
+import { lastMove } from "@/lib/data/sensor/last-move";
 import { readLastResults, readRunsOfSensor, readSensor } from "@/lib/data/sensor/read-sensor";
 import type { EvaluatedPoint } from "@/lib/domain/evidence/evaluation";
 import { type Protection, protectionLabels } from "@/lib/domain/order/labels";
@@ -96,7 +97,7 @@ export const sensorView = (actor: Actor, tag: string) =>
       })),
       thread: sensorThread(state, state === "collected" && certificates.length === 0),
       next: nextOfSensor(state),
-      last: lastMove(history),
+      last: await lastMove(tx, [row.id]),
       history,
       mayCollect:
         (state === "issued" || state === "received") &&

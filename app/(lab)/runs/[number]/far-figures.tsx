@@ -1,0 +1,40 @@
+import type { RunWindowsView } from "@/lib/views/run/run-windows";
+import { celsiusText } from "../run-marks";
+import css from "../runs.module.css";
+
+const duration = (seconds: number): string => {
+  const minutes = Math.floor(seconds / 60);
+  return `${Math.floor(minutes / 60)} h ${String(minutes % 60).padStart(2, "0")} min`;
+};
+
+type FigureProps = { readonly value: string; readonly unit?: string; readonly label: string };
+
+function Figure({ value, unit, label }: FigureProps) {
+  return (
+    <div>
+      <span className={css.figure}>
+        {value}
+        {unit ? <span className={css.unit}> {unit}</span> : null}
+      </span>
+      <span className={css.label}>{label}</span>
+    </div>
+  );
+}
+
+/** What matters while the furnace is hot: where it should be, where it is, since when, how many setpoints are left. */
+export function FarFigures({ view }: { readonly view: RunWindowsView }) {
+  const { current, now, head } = view;
+  const decided = head.setpoints.filter(({ isOpen }) => !isOpen).length;
+  return (
+    <div className={css.far}>
+      {current ? <Figure value={celsiusText(current.celsius)} unit="°C" label="Current setpoint" /> : null}
+      <Figure
+        value={now ? now.celsius.toFixed(1) : "none"}
+        unit={now ? "°C" : undefined}
+        label="References at their last reading"
+      />
+      <Figure value={now ? duration(now.seconds) : "0 h"} label="Since the first reading" />
+      <Figure value={`${decided} of ${head.setpoints.length}`} label="Setpoints decided" />
+    </div>
+  );
+}

@@ -1,0 +1,122 @@
+"use server";
+import { tipCheckStateLabels } from "@/lib/domain/run/tip-check";
+import { acceptWindow } from "@/lib/operations/run/accept-window";
+import { createRun } from "@/lib/operations/run/create";
+import { evaluateRun } from "@/lib/operations/run/evaluate";
+import { recordTipCheck } from "@/lib/operations/run/record-tip-check";
+import { stateSensorSetpoint } from "@/lib/operations/run/state-sensor-setpoint";
+import { submitRun } from "@/lib/operations/run/submit";
+import { typeReadings } from "@/lib/operations/run/type-readings";
+import { formAction } from "@/lib/web/form-action";
+import { flag, list, number, optionalText, parseDecimal, rows, text } from "@/lib/web/form-fields";
+import type { FormState } from "@/lib/web/form-state";
+
+const placeFields = [
+  "place",
+  "kind",
+  "tag",
+  "channel",
+  "junctionId",
+  "junctionCelsius",
+  "immersionMillimetre",
+];
+const optionalFigure = (typed: string | undefined) => (typed ? parseDecimal(typed) : undefined);
+
+const places = (data: FormData) =>
+  rows(data, "places", placeFields).map((row) => ({
+    place: row.place,
+    item: row.kind === "shorted" ? { kind: "shorted" } : { kind: row.kind, tag: row.tag },
+    channel: row.channel,
+    junctionId: row.junctionId,
+    junctionCelsius: optionalFigure(row.junctionCelsius),
+    immersionMillimetre: optionalFigure(row.immersionMillimetre),
+  }));
+
+const create = formAction(createRun, {
+  parse: (data) => ({
+    configurationId: text(data, "configurationId"),
+    voltmeterId: text(data, "voltmeterId"),
+    scannerId: text(data, "scannerId"),
+    procedure: text(data, "procedure"),
+    setpointsCelsius: list(data, "setpoints").map(Number),
+    places: places(data),
+    note: text(data, "note"),
+  }),
+  done: (run) => ({ redirect: `/runs/${run.number}/load` }),
+});
+export const createRunAction = async (state: FormState, data: FormData) => create(state, data);
+
+const tip = formAction(recordTipCheck, {
+  parse: (data) => ({
+    run: text(data, "run"),
+    place: text(data, "place"),
+    riseMicrovolt: number(data, "riseMicrovolt"),
+    onlyThisChannel: flag(data, "onlyThisChannel"),
+  }),
+  done: ({ place, state }) => `Place ${place}: ${tipCheckStateLabels[state].toLowerCase()}.`,
+});
+export const tipCheckAction = async (state: FormState, data: FormData) => tip(state, data);
+
+const entry = (data: FormData, name: string) =>
+  rows(data, name, ["seconds", "channel", "microvolts", "polarity"])
+    // The channel and the sign have a choice from the start; a row is one once a number stands in it.
+    .filter((row) => row.seconds || row.microvolts)
+    .map((row) => ({
+      seconds: parseDecimal(row.seconds ?? ""),
+      channel: row.channel,
+      microvolts: parseDecimal(row.microvolts ?? ""),
+      polarity: row.polarity === "-" ? -1 : 1,
+    }));
+
+const typed = formAction(typeReadings, {
+  parse: (data) => ({
+    run: text(data, "run"),
+    startedAt: optionalText(data, "startedAt"),
+    first: entry(data, "first"),
+    second: entry(data, "second"),
+  }),
+  done: ({ readings }) => `${readings} readings stored, marked as typed.`,
+});
+export const typeReadingsAction = async (state: FormState, data: FormData) => typed(state, data);
+
+const accept = formAction(acceptWindow, {
+  parse: (data) => ({
+    run: text(data, "run"),
+    setpoint: number(data, "setpoint"),
+    fromSeconds: number(data, "fromSeconds"),
+    toSeconds: number(data, "toSeconds"),
+    reason: text(data, "reason"),
+    blocksDigest: optionalText(data, "blocksDigest"),
+  }),
+  done: ({ origin }) =>
+    origin === "proposed" ? "Window accepted as proposed." : "Window moved and accepted.",
+});
+export const acceptWindowAction = async (state: FormState, data: FormData) => accept(state, data);
+
+const said = formAction(stateSensorSetpoint, {
+  parse: (data) => ({
+    run: text(data, "run"),
+    sensor: text(data, "sensor"),
+    setpoint: number(data, "setpoint"),
+    state: text(data, "state"),
+    reason: text(data, "reason"),
+  }),
+  done: ({ sensor, state }) => `${sensor}: ${state.replace("-", " ")}.`,
+});
+export const stateSensorAction = async (state: FormState, data: FormData) => said(state, data);
+
+const evaluate = formAction(evaluateRun, {
+  parse: (data) => ({ run: text(data, "run") }),
+  done: ({ sequence, evaluation }) => `Evaluation ${sequence}: ${evaluation.points.length} results.`,
+});
+export const evaluateRunAction = async (state: FormState, data: FormData) => evaluate(state, data);
+
+const submit = formAction(submitRun, {
+  parse: (data) => ({
+    run: text(data, "run"),
+    version: text(data, "version"),
+    tipCheckReason: text(data, "tipCheckReason"),
+  }),
+  done: (run) => ({ redirect: `/runs/${run.number}` }),
+});
+export const submitRunAction = async (state: FormState, data: FormData) => submit(state, data);

@@ -1,0 +1,81 @@
+import { FieldError } from "@/app/_ui/field-error.client";
+import { TypeLetter } from "@/app/_ui/type-letter";
+import type { NewRunView } from "@/lib/views/run/new-run";
+import css from "../runs.module.css";
+import { ChoiceCell, TextCell } from "./place-cells.client";
+import type { PlaceRow } from "./place-rows";
+
+type Props = {
+  readonly rows: readonly PlaceRow[];
+  readonly junctions: NewRunView["junctions"];
+  readonly immersionMillimetre: number | undefined;
+};
+
+/** The furnace load as a table of fields, in the order of the keyboard. */
+export function PlaceTable({ rows, junctions, immersionMillimetre }: Props) {
+  const choices = junctions.map(({ id, tag, celsius }) => ({
+    value: id,
+    label: `${tag} (${celsius ?? 0} °C)`,
+  }));
+  return (
+    <div className={css.scrolls}>
+      <table className={css.grid}>
+        <caption className="unseen">Place, channel, junction and immersion of each</caption>
+        <thead>
+          <tr>
+            <th scope="col">What</th>
+            <th scope="col">Place</th>
+            <th scope="col">Channel</th>
+            <th scope="col">Junction</th>
+            <th scope="col">Junction at, °C</th>
+            <th scope="col">Immersion, mm</th>
+          </tr>
+        </thead>
+        <tbody>
+          {rows.map((row, index) => {
+            const at = `places.${index}`;
+            const name = row.tag || "shorted channel";
+            return (
+              <tr key={row.key}>
+                <th scope="row">
+                  <input type="hidden" name={`${at}.kind`} value={row.kind} />
+                  <input type="hidden" name={`${at}.tag`} value={row.tag} />
+                  {row.tag} {row.type ? <TypeLetter letter={row.type} /> : null}{" "}
+                  <span className="quiet">{row.note}</span>
+                  <FieldError name={`${at}.item`} />
+                </th>
+                <td>
+                  <TextCell name={`${at}.place`} label={`Place of ${name}`} defaultValue={row.place} />
+                </td>
+                <td>
+                  <TextCell name={`${at}.channel`} label={`Channel of ${name}`} defaultValue={row.channel} />
+                </td>
+                <td>
+                  <ChoiceCell name={`${at}.junctionId`} label={`Junction of ${name}`} choices={choices} />
+                </td>
+                <td>
+                  <TextCell
+                    name={`${at}.junctionCelsius`}
+                    label={`Junction temperature of ${name}, °C`}
+                    defaultValue={junctions[0]?.celsius ?? ""}
+                    isNumber
+                  />
+                </td>
+                <td>
+                  {row.kind === "shorted" ? null : (
+                    <TextCell
+                      name={`${at}.immersionMillimetre`}
+                      label={`Immersion of ${name}, mm`}
+                      defaultValue={immersionMillimetre}
+                      isNumber
+                    />
+                  )}
+                </td>
+              </tr>
+            );
+          })}
+        </tbody>
+      </table>
+    </div>
+  );
+}

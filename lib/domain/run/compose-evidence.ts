@@ -20,7 +20,7 @@ type Place = z.infer<typeof LoadPlace>;
 type Junction = z.infer<typeof JunctionEvidence>;
 type Sensor = z.infer<typeof SensorEvidence>;
 
-/** All a run holds, already read into the evidence's own shapes; ids are tags and "SP1", "SP2" … */
+/** All a run holds, already read into the evidence's own shapes; ids are tags and temperatures. */
 export type EvidenceParts = {
   readonly run: { readonly number: string; readonly startedAt: Date | null };
   readonly laboratory: string;

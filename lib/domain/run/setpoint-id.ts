@@ -1,2 +1,3 @@
-/** How a setpoint is named in evidence: by its place in the run, the first is SP1. */
-export const setpointId = (setpoint: { readonly position: number }): string => `SP${setpoint.position}`;
+/** How a setpoint is named in evidence, and so in every finding about it. To a ten-thousandth: 600 °F is 315.5556 °C. */
+export const setpointId = (setpoint: { readonly celsius: number }): string =>
+  `${Number(setpoint.celsius.toFixed(4))} °C`;

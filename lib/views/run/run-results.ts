@@ -17,7 +17,10 @@ export const runResultsView = (actor: Actor, number: string) =>
     const evaluator = last
       ? await tx.person.findUnique({ where: { id: last.evaluatedById }, select: { name: true } })
       : null;
-    const points = results.map(({ point }) => JSON.parse(point) as EvaluatedPoint);
+    const pointOf = (sensorId: string, setpointId: string): EvaluatedPoint | null => {
+      const result = results.find((one) => one.sensorId === sensorId && one.setpointId === setpointId);
+      return result ? (JSON.parse(result.point) as EvaluatedPoint) : null;
+    };
     return {
       head,
       evaluation: last && {
@@ -37,9 +40,7 @@ export const runResultsView = (actor: Actor, number: string) =>
         serial: sensor.serial,
         type: sensor.typeLetter,
         customer: sensor.line.order.customer.name,
-        points: evidence.setpoints.map(
-          ({ id }) => points.find((point) => point.sensor === sensor.tag && point.setpoint === id) ?? null,
-        ),
+        points: run.setpoints.map(({ id }) => pointOf(sensor.id, id)),
       })),
       missingTips: run.places
         .filter(({ kind }) => kind !== "shorted")

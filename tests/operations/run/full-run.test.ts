@@ -155,9 +155,9 @@ describe("a full run of two customers, from the load to the signatory", () => {
     );
     const { evaluation, sequence } = await execute(evaluateRun, bench.technician, { run }, benchClock);
     expect(sequence).toBe(2);
-    expect(evaluation.points.find((point) => point.sensor === sensor && point.setpoint === "SP5")).toEqual(
-      expect.objectContaining({ state: "invalid", reason: "opened at 1040 °C" }),
-    );
+    expect(
+      evaluation.points.find((point) => point.sensor === sensor && point.setpoint === "1100 °C"),
+    ).toEqual(expect.objectContaining({ state: "invalid", reason: "opened at 1040 °C" }));
     expect(await inLaboratory((tx) => tx.result.count())).toBe(60);
   });
 

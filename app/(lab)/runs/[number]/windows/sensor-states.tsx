@@ -20,30 +20,39 @@ const choices = [
 
 /** A sensor that fails stays in the run: its state at this setpoint, with the reason. */
 export function SensorStates({ view, setpoint }: Props) {
+  const { sensors } = setpoint;
+  const failed = sensors.filter(({ state }) => state !== "measured");
   return (
     <>
-      <DataTable
-        caption={`Sensors at ${setpoint.celsius} °C`}
-        captionUnseen
-        columns={[
-          { key: "sensor", header: "Sensor" },
-          { key: "state", header: "State" },
-          { key: "reason", header: "Reason" },
-        ]}
-        rows={setpoint.sensors.map(({ tag, type, state, reason }) => ({
-          key: tag,
-          tone: state === "measured" ? undefined : "watch",
-          cells: {
-            sensor: (
-              <>
-                {tag} <TypeLetter letter={type} />
-              </>
-            ),
-            state: <StateMark state={state} />,
-            reason,
-          },
-        }))}
-      />
+      {failed.length === 0 ? (
+        <p className="quiet">
+          {sensors.length === 1 ? "The sensor counts" : `All ${sensors.length} sensors count`} as measured
+          here.
+        </p>
+      ) : (
+        <DataTable
+          caption={`Sensors that failed at ${setpoint.celsius} °C`}
+          captionUnseen
+          columns={[
+            { key: "sensor", header: "Sensor" },
+            { key: "state", header: "State" },
+            { key: "reason", header: "Reason" },
+          ]}
+          rows={failed.map(({ tag, type, state, reason }) => ({
+            key: tag,
+            tone: "watch",
+            cells: {
+              sensor: (
+                <>
+                  {tag} <TypeLetter letter={type} />
+                </>
+              ),
+              state: <StateMark state={state} />,
+              reason,
+            },
+          }))}
+        />
+      )}
       {view.head.mayWork ? (
         <Disclosure summary="A sensor failed here">
           <ActionForm action={stateSensorAction} label={`State of a sensor at ${setpoint.celsius} °C`}>
@@ -53,7 +62,7 @@ export function SensorStates({ view, setpoint }: Props) {
               <SelectField
                 name="sensor"
                 label="Sensor"
-                choices={setpoint.sensors.map(({ tag }) => ({ value: tag, label: tag }))}
+                choices={sensors.map(({ tag }) => ({ value: tag, label: tag }))}
               />
               <SelectField name="state" label="State" choices={choices} />
             </div>

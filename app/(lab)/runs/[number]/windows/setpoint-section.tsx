@@ -29,7 +29,11 @@ export function SetpointSection({
 }) {
   const { accepted, proposal } = setpoint;
   return (
-    <Section title={`${celsiusText(setpoint.celsius)} °C`} id={setpoint.id} note={standing(setpoint)}>
+    <Section
+      title={`${celsiusText(setpoint.celsius)} °C`}
+      id={`setpoint-${setpoint.position}`}
+      note={standing(setpoint)}
+    >
       {accepted ? (
         <>
           <WindowNumbers window={accepted.assessment} />

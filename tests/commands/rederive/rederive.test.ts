@@ -104,7 +104,7 @@ const cases: readonly Case[] = [
   [
     "the last digit of a result",
     "results",
-    /^evaluation 1 of run .*, T-\d+ at SP\d$/,
+    /^evaluation 1 of run .*, T-\d+ at ./,
     /the result is another/,
     `UPDATE result SET point = regexp_replace(point, '"combinedMicrovolt":([0-9.]+)', '"combinedMicrovolt":\\11') WHERE ${oneMeasured}`,
   ],

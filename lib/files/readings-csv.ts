@@ -1,12 +1,10 @@
+import { readingsLimitBytes } from "@/lib/domain/run/readings-limit";
 import { csvDelimiter, csvFields, csvLines, isTooLong } from "./csv-lines";
 import { csvText } from "./csv-text";
 import { findGaps, type Gap } from "./readings-gaps";
 import { readHeader } from "./readings-header";
 import type { ReadingsProblem } from "./readings-problem";
 import { ReadingsReader } from "./readings-reader";
-
-/** Larger files are refused before they are read. */
-export const readingsLimitBytes = 64 * 1024 * 1024;
 
 /** Readings of one channel, in the order of their times. */
 export type FileChannel = {
@@ -65,7 +63,7 @@ const findingsOf = (
 
 /**
  * Reads a readings file: bytes in, typed rows or a refusal with line, column and remedy out. The format is described
- * in docs "Readings file" (DEVELOPERS.md) and at the upload itself. Nothing is guessed silently.
+ * where a file is uploaded. Nothing is guessed silently.
  */
 export const readReadingsCsv = (bytes: Uint8Array, load: readonly string[]): ReadingsOutcome => {
   if (bytes.length > readingsLimitBytes)

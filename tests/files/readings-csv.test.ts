@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
-import { readingsLimitBytes, readReadingsCsv } from "@/lib/files/readings-csv";
+import { readingsLimitBytes } from "@/lib/domain/run/readings-limit";
+import { readReadingsCsv } from "@/lib/files/readings-csv";
 import { describeProblem } from "@/lib/files/readings-problem";
 
 const load = ["101", "102"];

@@ -107,7 +107,8 @@ export const stateSensorAction = async (state: FormState, data: FormData) => sai
 
 const evaluate = formAction(evaluateRun, {
   parse: (data) => ({ run: text(data, "run") }),
-  done: ({ sequence, evaluation }) => `Evaluation ${sequence}: ${evaluation.points.length} results.`,
+  done: ({ sequence, evaluation }) =>
+    `Evaluation ${sequence}: ${evaluation.points.length} result${evaluation.points.length === 1 ? "" : "s"}.`,
 });
 export const evaluateRunAction = async (state: FormState, data: FormData) => evaluate(state, data);
 

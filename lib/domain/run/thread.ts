@@ -14,12 +14,14 @@ export type RunProgress = {
   readonly evaluation: "none" | "outdated" | "current";
 };
 
+const tips = "Tips warmed";
+
 const steps = (progress: RunProgress) => {
   const decided = progress.hasReadings && progress.openSetpoints === 0;
   const gone = progress.state === "submitted" || progress.state === "signed-off";
   return [
     { label: "Load planned", page: "load", done: true },
-    { label: "Tips warmed", page: "load", done: progress.tipsPassed || gone },
+    { label: tips, page: "load", done: progress.tipsPassed || gone },
     { label: "Readings", page: "readings", done: progress.hasReadings },
     { label: "Windows", page: "windows", done: decided },
     { label: "Evaluated", page: "results", done: progress.evaluation === "current" && decided },
@@ -31,7 +33,8 @@ const steps = (progress: RunProgress) => {
 /** The run's thread: what is done, and the one thing that is next. A returned run has stopped at its submission. */
 export const runThread = (progress: RunProgress): readonly RunBead[] => {
   const all = steps(progress);
-  const now = all.findIndex(({ done }) => !done);
+  // Once there are readings the furnace does not wait for a tip; it is asked for again at submission.
+  const now = all.findIndex(({ done, label }) => !done && !(label === tips && progress.hasReadings));
   return all.map(({ label, page, done }, index) => ({
     label: progress.state === "returned" && label === "Submitted" ? "Returned" : label,
     page,

@@ -6,6 +6,7 @@ import { referenceTemperatures } from "@/lib/domain/evidence/reference-temperatu
 import { currentSetpoint, lastTemperature, readAssessment } from "@/lib/domain/run/reference-summary";
 import { setpointId } from "@/lib/domain/run/setpoint-id";
 import type { Actor } from "@/lib/domain/staff/actor";
+import type { WindowAssessment } from "@/lib/metrology/stability/stability-types";
 import { answer, found } from "@/lib/views/view";
 import { loadHead, runHead } from "./run-head";
 
@@ -78,4 +79,6 @@ export const runWindowsView = (actor: Actor, number: string) =>
     };
   });
 
+/** A window with the numbers it is judged by. */
+export type JudgedWindow = WindowAssessment;
 export type RunWindowsView = Awaited<ReturnType<typeof runWindowsView>>;

@@ -11,7 +11,7 @@ export function TipCheckForm({ view }: { readonly view: RunLoadView }) {
   const places = view.places.filter(({ kind }) => kind !== "shorted");
   const next = places.find(({ tipState }) => tipState !== "passed") ?? places[0];
   return (
-    <ActionForm action={tipCheckAction} label="Tip check" key={next?.place}>
+    <ActionForm action={tipCheckAction} label="Tip check">
       <input type="hidden" name="run" value={view.head.number} />
       <div className="fields">
         <SelectField

@@ -5,10 +5,9 @@ import { Button } from "@/app/_ui/button";
 import { FileField } from "@/app/_ui/file-field.client";
 import { Notice } from "@/app/_ui/notice";
 import { TextField } from "@/app/_ui/text-field.client";
+import { readingsLimitBytes } from "@/lib/domain/run/readings-limit";
 import css from "../../runs.module.css";
 import { type UploadAnswer, uploadFile } from "./upload-file.client";
-
-const limitBytes = 64 * 1024 * 1024;
 
 type Props = {
   readonly run: string;
@@ -43,7 +42,7 @@ export function UploadForm({ run, asksStart }: Props) {
       setState({ kind: "answered", ok: false, message: "Choose the scanner's file first.", findings: [] });
       return;
     }
-    if (file.size > limitBytes) {
+    if (file.size > readingsLimitBytes) {
       setState({ kind: "answered", ...tooLarge(file) });
       return;
     }

@@ -1,9 +1,9 @@
 import { FieldList } from "@/app/_ui/field-list";
 import { StateMark } from "@/app/_ui/state-mark";
-import type { WindowAssessment } from "@/lib/metrology/stability/stability-types";
+import type { JudgedWindow } from "@/lib/views/run/run-windows";
 
 /** The numbers a window is judged by, each with its limit. */
-export function WindowNumbers({ window }: { readonly window: WindowAssessment }) {
+export function WindowNumbers({ window }: { readonly window: JudgedWindow }) {
   const { criterion } = window;
   return (
     <>

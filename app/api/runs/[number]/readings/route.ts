@@ -1,6 +1,6 @@
 import { Refused } from "@/lib/domain/refusal";
+import { readingsLimitBytes } from "@/lib/domain/run/readings-limit";
 import { may } from "@/lib/domain/staff/permissions";
-import { readingsLimitBytes } from "@/lib/files/readings-csv";
 import { execute } from "@/lib/operations/execute";
 import { receiveReadings } from "@/lib/operations/run/receive-readings";
 import { currentActor } from "@/lib/web/auth";

@@ -34,5 +34,7 @@ it("prints one label a sensor, without the customer's name, each time with its a
 it("is for those who take sensors in", async () => {
   const input = { orderNumber: "O-2026-0001", publicOrigin };
   for (const actor of [desk.signatory, desk.northern.actor])
-    expect(await refusalOf(execute(printLabels, actor, input, clock))).toMatchObject({ code: "not-permitted" });
+    expect(await refusalOf(execute(printLabels, actor, input, clock))).toMatchObject({
+      code: "not-permitted",
+    });
 });

@@ -1,9 +1,13 @@
 import { mean } from "../number/mean";
 import { firstAtOrAfter } from "./bounds";
 import type { ReferenceSeries } from "./stability-types";
+import { departing } from "./trim-departure";
 
 /** Within this of the nominal the furnace counts as standing at the setpoint. */
 export const DWELL_CELSIUS = 5;
+
+/** How much of the end of a dwell tells what rest looks like. */
+const REST_SECONDS = 600;
 
 export type Dwell = { readonly fromSeconds: number; readonly toSeconds: number };
 
@@ -14,20 +18,29 @@ export type Dwell = { readonly fromSeconds: number; readonly toSeconds: number }
 export function findDwell(references: readonly ReferenceSeries[], nominalCelsius: number): Dwell | null {
   const lead = references[0];
   if (!lead) return null;
-  let best: Dwell | null = null;
-  let from: number | null = null;
-  for (let i = 0; i < lead.seconds.length; i += 1) {
-    const t = lead.seconds[i] ?? Number.NaN;
-    const isThere = Math.abs(mean(references.map((r) => valueAt(r, t))) - nominalCelsius) <= DWELL_CELSIUS;
-    if (!isThere) {
-      from = null;
+  const celsius = Array.from(lead.seconds, (t) => mean(references.map((r) => valueAt(r, t))));
+  const time = (i: number): number => lead.seconds[i] ?? Number.NaN;
+  let best: { readonly first: number; readonly last: number } | null = null;
+  let first: number | null = null;
+  for (let i = 0; i < celsius.length; i += 1) {
+    if (!(Math.abs((celsius[i] ?? Number.NaN) - nominalCelsius) <= DWELL_CELSIUS)) {
+      first = null;
       continue;
     }
-    from ??= t;
-    if (best === null || t - from > best.toSeconds - best.fromSeconds)
-      best = { fromSeconds: from, toSeconds: t };
+    first ??= i;
+    if (best === null || time(i) - time(first) > time(best.last) - time(best.first))
+      best = { first, last: i };
   }
-  return best && extendToScan(references, best);
+  if (!best) return null;
+  const wasLeft = best.last < celsius.length - 1;
+  const last = wasLeft ? atRest(celsius, lead.seconds, best.first, best.last) : best.last;
+  return extendToScan(references, { fromSeconds: time(best.first), toSeconds: time(last) });
+}
+
+/** The last reading before the ramp that ends the dwell; what rest looks like is told by the last ten minutes. */
+function atRest(celsius: readonly number[], seconds: ArrayLike<number>, first: number, last: number): number {
+  const recent = last - firstAtOrAfter(seconds, (seconds[last] ?? 0) - REST_SECONDS) + 1;
+  return Math.max(first, last - departing(celsius.slice(first, last + 1), recent));
 }
 
 /** Linear between readings, the nearest reading beyond the ends. */

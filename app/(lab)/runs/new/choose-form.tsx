@@ -23,7 +23,7 @@ export function ChooseForm({ view, chosen }: Props) {
     >
       <Section
         title="Sensors"
-        note="Received, with an accepted order. One load shares one decision rule."
+        note="Received, with an accepted order. Sensors of several customers may share a load."
         wide
       >
         <DataTable

@@ -9,6 +9,8 @@ type Fixtures = {
   readonly signInAs: (role: string) => Promise<SignIn>;
   /** Fails the test if the browser reports an error: a broken script, a refused style, a missing file. */
   readonly noPageErrors: undefined;
+  /** Errors this journey brings about on purpose, such as the browser's own note of a refused upload. */
+  readonly broughtAbout: RegExp[];
 };
 
 export const test = base.extend<Fixtures>({
@@ -23,13 +25,17 @@ export const test = base.extend<Fixtures>({
       return person;
     });
   },
+  broughtAbout: async ({ browserName: _ }, use) => {
+    await use([]);
+  },
   noPageErrors: [
-    async ({ page }, use) => {
+    async ({ page, broughtAbout }, use) => {
       const told: string[] = [];
       page.on("pageerror", (error) => told.push(error.message));
       page.on("console", (message) => message.type() === "error" && told.push(message.text()));
       await use(undefined);
-      expect(told, "errors the browser reported").toEqual([]);
+      const unexpected = told.filter((text) => !broughtAbout.some((known) => known.test(text)));
+      expect(unexpected, "errors the browser reported").toEqual([]);
     },
     { auto: true },
   ],

@@ -35,7 +35,7 @@ const planRun = async (page: Page): Promise<string> => {
     await page.getByLabel(`Junction of ${what}`).selectOption({ label: "ICE-S5 (0 °C)" });
   await page.getByRole("button", { name: "Make the run" }).click();
   await expect(page.getByRole("heading", { level: 1 })).toContainText("Run R-");
-  return (await page.getByRole("heading", { level: 1 }).innerText()).replace("Run ", "");
+  return ((await page.getByRole("heading", { level: 1 }).textContent()) ?? "").replace("Run ", "");
 };
 
 const warmTips = async (page: Page, run: string): Promise<void> => {
@@ -56,7 +56,10 @@ const optionStarting = async (page: Page, start: string): Promise<string> => {
   return options.find((option) => option.startsWith(start)) ?? "";
 };
 
-const typeEntry = async (page: Page, entry: "First entry" | "Second entry, from the record again"): Promise<void> => {
+const typeEntry = async (
+  page: Page,
+  entry: "First entry" | "Second entry, from the record again",
+): Promise<void> => {
   for (const [index, [seconds, channel, microvolts]] of readings.entries()) {
     const at = `${entry}, reading ${index + 1},`;
     await page.getByLabel(`${at} time in s`).fill(String(seconds));
@@ -83,7 +86,9 @@ test("EA-4/02 S5, from the typed readings to the customer's PDF", async ({ page,
   await page.getByLabel("Second entry, from the record again, reading 5, emf in µV").fill("36284");
   await page.getByRole("button", { name: "Compare and store" }).click();
   await expect(page.getByRole("main").getByRole("alert").first()).toContainText(/nothing was stored/i);
-  await expect(page.getByLabel("Second entry, from the record again, reading 4, emf in µV")).toHaveValue("10503");
+  await expect(page.getByLabel("Second entry, from the record again, reading 4, emf in µV")).toHaveValue(
+    "10503",
+  );
   await page.getByLabel("Second entry, from the record again, reading 5, emf in µV").fill("36248");
   await page.getByRole("button", { name: "Compare and store" }).click();
   await expect(page.getByRole("main")).toContainText("12 readings");
@@ -103,7 +108,7 @@ test("EA-4/02 S5, from the typed readings to the customer's PDF", async ({ page,
   await page.goto(`/review/${run}`);
   await page.getByRole("button", { name: "Sign off" }).click();
   await expect(page.getByRole("main")).toContainText(/C-\d{4}-\d{4}/);
-  const number = /C-\d{4}-\d{4}/.exec(await page.getByRole("main").innerText())?.[0] ?? "";
+  const number = /C-\d{4}-\d{4}/.exec((await page.getByRole("main").textContent()) ?? "")?.[0] ?? "";
 
   await page.context().clearCookies();
   await signInAs("Brandt");

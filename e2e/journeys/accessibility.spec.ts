@@ -1,0 +1,74 @@
+import { createRequire } from "node:module";
+import type { Page } from "@playwright/test";
+import { expect, test } from "../fixtures";
+
+const axe = createRequire(import.meta.url).resolve("axe-core/axe.min.js");
+/** WCAG 2.2 A and AA; target-size is off by default and on here. */
+const options = {
+  runOnly: ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"],
+  rules: { "target-size": { enabled: true } },
+};
+
+type Violation = { readonly id: string; readonly nodes: readonly { readonly html: string }[] };
+
+const violations = async (page: Page): Promise<string[]> => {
+  await page.addScriptTag({ path: axe });
+  const found = await page.evaluate(
+    (given) =>
+      (globalThis as unknown as { axe: { run: (o: unknown) => Promise<{ violations: Violation[] }> } }).axe
+        .run(given)
+        .then((result) => result.violations),
+    options,
+  );
+  return found.map(({ id, nodes }) => `${id}: ${nodes[0]?.html.slice(0, 160)}`);
+};
+
+const routes: Readonly<Record<string, readonly string[]>> = {
+  "quality-manager": [
+    "/",
+    "/orders",
+    "/customers",
+    "/sensors",
+    "/runs",
+    "/certificates",
+    "/standards",
+    "/furnaces",
+    "/trace",
+    "/audit",
+    "/staff",
+    "/laboratory",
+    "/account",
+  ],
+  "front-desk": ["/", "/orders/new", "/customers/new"],
+  technician: ["/", "/runs/new"],
+  signatory: ["/", "/review"],
+  customer: ["/portal", "/portal/orders", "/portal/certificates"],
+};
+
+for (const scheme of ["light", "dark"] as const)
+  for (const [role, paths] of Object.entries(routes))
+    test(`axe finds nothing for the ${role} in ${scheme}, and no page scrolls sideways at 320 px`, async ({
+      browser,
+      baseURL,
+      signIns,
+    }) => {
+      const context = await browser.newContext({ colorScheme: scheme, bypassCSP: true, baseURL });
+      const page = await context.newPage();
+      const person = signIns.find((candidate) => candidate.role.toLowerCase().includes(role));
+      await page.goto("/sign-in");
+      await page.getByLabel(/e-?mail/i).fill(person?.email ?? "");
+      await page.getByLabel(/password/i).fill(person?.password ?? "");
+      await page.getByRole("button", { name: /sign in/i }).click();
+      await page.waitForURL((url) => !/sign-?in|api\/auth/.test(url.pathname));
+      const found: string[] = [];
+      for (const path of paths) {
+        await page.setViewportSize({ width: 1440, height: 900 });
+        await page.goto(path);
+        found.push(...(await violations(page)).map((text) => `${path} ${text}`));
+        await page.setViewportSize({ width: 320, height: 640 });
+        const wide = await page.evaluate(() => document.documentElement.scrollWidth);
+        if (wide > 320) found.push(`${path} is ${wide} px wide at 320 px`);
+      }
+      await context.close();
+      expect(found).toEqual([]);
+    });

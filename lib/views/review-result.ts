@@ -12,13 +12,15 @@ import { answer, found } from "./view";
 
 type Window = ReviewRun["windows"][number];
 
-/** Around the window: its own length before and after it. Without a window, everything. Signs of reversed readings turned. */
-const around = (readings: Readings, window: Window | undefined) => {
-  const margin = window ? window.toSeconds - window.fromSeconds : 0;
+/**
+ * What the mean was taken of: the window alone, since the ramp beside it would make everything in it a flat line.
+ * Without a window, everything. Signs of reversed readings turned.
+ */
+const within = (readings: Readings, window: Window | undefined) => {
   const seconds: number[] = [];
   const values: number[] = [];
   for (const [index, at] of readings.times.entries()) {
-    if (window && (at < window.fromSeconds - margin || at > window.toSeconds + margin)) continue;
+    if (window && (at < window.fromSeconds || at > window.toSeconds)) continue;
     seconds.push(at);
     values.push((readings.values[index] ?? Number.NaN) * (readings.polarity[index] === -1 ? -1 : 1));
   }
@@ -36,7 +38,7 @@ const traces = async (tx: Tx, review: ReviewRun, sensorId: string, window: Windo
       const found = readings.get(place.channel);
       const tag = review.standards.find(({ id }) => id === place.equipmentId)?.tag;
       return found
-        ? [{ channel: place.channel, label: tag ? `Reference ${tag}` : "Sensor", ...around(found, window) }]
+        ? [{ channel: place.channel, label: tag ? `Reference ${tag}` : "Sensor", ...within(found, window) }]
         : [];
     });
 };

@@ -23,7 +23,7 @@ function WindowText({ window }: { readonly window: ReviewResultPage["window"] })
   );
 }
 
-/** The readings about the window, sensor first; typed ones are marked. */
+/** The readings within the window, sensor first; typed ones are marked. */
 export function ReadingSection({ result }: { readonly result: ReviewResultPage }) {
   const { window, traces, blocks } = result;
   return (
@@ -33,22 +33,12 @@ export function ReadingSection({ result }: { readonly result: ReviewResultPage }
       {traces.map((trace) => (
         <ChannelChart
           key={trace.channel}
-          caption={`${trace.label}, channel ${trace.channel}, as read; the window is marked.`}
+          caption={`${trace.label}, channel ${trace.channel}, as read within the window.`}
           view={{
             title: `${trace.label}, channel ${trace.channel}`,
             unit: "µV",
             seconds: trace.seconds,
             values: trace.values,
-            windows: window
-              ? [
-                  {
-                    label: "window",
-                    fromSeconds: window.fromSeconds,
-                    toSeconds: window.toSeconds,
-                    state: "accepted",
-                  },
-                ]
-              : [],
           }}
         />
       ))}

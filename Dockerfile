@@ -23,6 +23,7 @@ COPY --from=build --chown=node:node /app/proxy.ts /app/instrumentation.ts ./
 COPY --from=build --chown=node:node /app/app app
 COPY --from=build --chown=node:node /app/lib lib
 COPY --from=build --chown=node:node /app/prisma prisma
+COPY --from=build --chown=node:node /app/public public
 COPY --from=build --chown=node:node /app/.next .next
 RUN mkdir .emfolio && chown node:node . .emfolio
 USER node

@@ -28,7 +28,7 @@ test("the front desk records an order, mends what is refused, accepts it, takes 
   await page.getByLabel(/method suits what is required/).check();
   const providers = page.getByRole("radio").first();
   if (await providers.isVisible()) await providers.check();
-  const told = page.getByLabel(/customer was told/);
+  const told = page.getByLabel(/told of what is listed/);
   if (await told.isVisible()) await told.check();
   await page.getByRole("button", { name: "Accept the order" }).click();
   await expect(main).toContainText("Accepted");

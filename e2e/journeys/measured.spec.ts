@@ -1,0 +1,137 @@
+import { readingsFile } from "@/lib/station/simulation/readings-file";
+import { simulateRun } from "@/lib/station/simulation/simulate-run";
+import { expect, test } from "../fixtures";
+import { pdfText } from "../pdf";
+
+/** The scanner's file of a simulated full run (invented), cut to the channels of this load. */
+const scannerFile = (): Buffer => {
+  const { evidence } = simulateRun(31);
+  const channels = evidence.scans.channels.filter(({ channel }) =>
+    ["101", "102", "103", "108", "120"].includes(channel),
+  );
+  return Buffer.from(readingsFile({ ...evidence, scans: { ...evidence.scans, channels } }));
+};
+
+const optionLike = (label: RegExp) => (options: string[]) =>
+  options.find((option) => label.test(option)) ?? "";
+
+test("two sensors, from the order over six hours of scans to the customer's PDF", async ({
+  page,
+  signInAs,
+}) => {
+  test.setTimeout(180_000);
+  const main = page.getByRole("main");
+  const heading = page.getByRole("heading", { level: 1 });
+  const headed = async (pattern: RegExp): Promise<string> => {
+    await expect(heading).toContainText(pattern);
+    return pattern.exec((await heading.textContent()) ?? "")?.[0] ?? "";
+  };
+  const leave = async (role: string) => {
+    await page.context().clearCookies();
+    await signInAs(role);
+  };
+
+  await signInAs("front-desk");
+  await page.goto("/orders/new");
+  await page.getByLabel("Customer", { exact: true }).selectOption({ label: "Oakes & Bellamy Glass" });
+  await page.getByLabel("How many").fill("2");
+  await page.getByLabel("Construction").fill("Mineral-insulated, 3 mm, insulated junction");
+  await page.getByLabel("Setpoints (may stay empty)").fill("300 500 700 900 1100");
+  await page.getByLabel("Tolerance class of IEC 60584-1:2013").selectOption({ label: "Class 1" });
+  const rule = page.getByLabel("Decision rule");
+  await rule.selectOption({ label: optionLike(/^Guarded/)(await rule.locator("option").allTextContents()) });
+  await page.getByLabel(/^Guard band/).fill("1");
+  await page.getByLabel(/^Agreed by/).fill("Teodor Lisowski");
+  await page.getByLabel(/^Agreed on/).fill(new Date(Date.now() - 86_400_000).toISOString().slice(0, 10));
+  await page.getByRole("button", { name: "Record the order" }).click();
+  const order = await headed(/O-\d{4}-\d{4}/);
+  await page.getByLabel(/defined, documented and understood/).check();
+  await page.getByLabel(/capability and the resources/).check();
+  await page.getByLabel(/method suits what is required/).check();
+  await page.getByLabel(/told of what is listed/).check();
+  await page.getByRole("button", { name: "Accept the order" }).click();
+  await expect(main).toContainText("Accepted");
+  await page.goto(`/orders/${order}/receive`);
+  await page.getByLabel("Serial numbers").fill("LEHR-11\nLEHR-12");
+  await page.getByRole("button", { name: "Take them in" }).click();
+  await page.waitForURL((url) => !url.pathname.endsWith("/receive"));
+
+  await leave("technician");
+  await page.goto("/runs/new");
+  for (const serial of ["LEHR-11", "LEHR-12"])
+    await page
+      .getByRole("row", { name: new RegExp(serial) })
+      .getByRole("checkbox")
+      .check();
+  for (const tag of ["REF-S-01", "REF-S-02"]) await page.getByLabel(tag, { exact: true }).check();
+  await page.getByRole("button", { name: "Place them" }).click();
+  const rows = page.getByRole("table").getByRole("row");
+  for (const [row, channel] of [
+    [/REF-S-01/, "101"],
+    [/LEHR-11/, "102"],
+    [/LEHR-12/, "103"],
+    [/REF-S-02/, "108"],
+    [/shorted/, "120"],
+  ] as const)
+    await rows
+      .filter({ hasText: row })
+      .getByLabel(/^Channel of/)
+      .fill(channel);
+  await page.getByRole("button", { name: "Make the run" }).click();
+  const run = await headed(/R-\d{4}-\d{4}/);
+
+  await page.goto(`/runs/${run}/readings`);
+  await page
+    .getByLabel("Readings file")
+    .setInputFiles({ name: "lehr.csv", mimeType: "text/csv", buffer: scannerFile() });
+  await page.getByRole("button", { name: "Upload" }).click();
+  await expect(main).toContainText("lehr.csv");
+
+  await page.goto(`/runs/${run}/windows`);
+  const accept = page.getByRole("button", { name: "Accept the proposed window" });
+  await expect(accept).toHaveCount(5);
+  for (let left = 4; left >= 0; left--) {
+    await accept.first().click();
+    await expect(accept).toHaveCount(left);
+  }
+  await page.goto(`/runs/${run}/results`);
+  await page.getByRole("button", { name: "Evaluate the run" }).click();
+  await expect(main).toContainText("±");
+  // No tip was warmed: the run cannot be handed over without saying why.
+  await page
+    .getByLabel(/^Why the tips/)
+    .fill("Checked with the previous load, which had the same connections.");
+  await page.getByRole("button", { name: "Submit for review" }).click();
+  await expect(main).toContainText("Submitted for review");
+
+  await leave("signatory");
+  await page.goto(`/review/${run}`);
+  await expect(main).toContainText(/warm|tip/i);
+  const cells = await page
+    .getByRole("row", { name: /LEHR-11/ })
+    .getByRole("link", { name: /±/ })
+    .allTextContents();
+  expect(cells).toHaveLength(5);
+  await page.getByRole("button", { name: "Sign off" }).click();
+  await expect(main.getByRole("link", { name: /^C-/ })).toHaveCount(2);
+
+  await leave("Oakes");
+  await page.goto("/portal/certificates");
+  const downloading = page.waitForEvent("download");
+  await page
+    .getByRole("listitem")
+    .filter({ hasText: "LEHR-11" })
+    .getByRole("link", { name: /Download/ })
+    .click();
+  const text = await pdfText(await downloading);
+  for (const cell of cells) {
+    const [error = "", expanded = ""] = cell
+      .replace(/\s+/g, " ")
+      .split("±")
+      .map((part) => part.trim());
+    expect(text, `error ${error}`).toContain(` ${error} `);
+    expect(text, `U ${expanded}`).toContain(` ${expanded} `);
+  }
+  expect(text).toContain("Agreed with Teodor Lisowski");
+  expect(text).toContain("No tolerance defined");
+});

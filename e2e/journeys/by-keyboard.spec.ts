@@ -1,6 +1,8 @@
 import type { Page } from "@playwright/test";
 import { expect, test } from "../fixtures";
 
+// Runs before `full-run`, which empties the queue: journeys go by name, in one laboratory.
+
 /** Tabs until what has focus carries this name; nothing is clicked and nothing is focused by script. */
 const tabTo = async (page: Page, name: RegExp): Promise<void> => {
   for (let step = 0; step < 120; step++) {

@@ -58,6 +58,7 @@ describe("sign-off", () => {
       expect(orders.map(({ state }) => state)).toEqual(["completed", "completed"]);
       const events = await tx.auditEvent.findMany({
         where: { entityKind: "certificate", entityId: { in: certificates.map(({ id }) => id) } },
+        orderBy: { sequence: "asc" },
       });
       expect(events.map(({ action }) => action)).toEqual([
         "certificate.signed-off",

@@ -21,5 +21,3 @@ export const equipmentView = (actor: Actor, id: string, today: string) =>
       mayCalibrate: actor.kind !== "system" && may(actor.roles, "calibration.record"),
     };
   });
-
-export type EquipmentView = Awaited<ReturnType<typeof equipmentView>>;

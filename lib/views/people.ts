@@ -16,5 +16,3 @@ export const peopleView = (actor: Actor) =>
     })),
     customers: (await loadCustomers(tx)).map(({ id, name }) => ({ id, name })),
   }));
-
-export type PeopleView = Awaited<ReturnType<typeof peopleView>>;

@@ -12,5 +12,3 @@ export const personView = (actor: Actor, id: string) =>
       isSelf: actor.kind !== "system" && actor.personId === person.id,
     };
   });
-
-export type PersonView = Awaited<ReturnType<typeof personView>>;

@@ -80,4 +80,3 @@ export const portalOrderView = (actor: Actor, number: string) =>
   });
 
 export type PortalOrderSummary = Awaited<ReturnType<typeof portalOrdersView>>[number];
-export type PortalOrder = Awaited<ReturnType<typeof portalOrderView>>;

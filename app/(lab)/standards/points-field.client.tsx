@@ -1,41 +1,15 @@
 "use client";
 import { useState } from "react";
 import { Button } from "@/app/_ui/button";
+import { TextCell } from "@/app/_ui/cell-fields.client";
 import { FieldError } from "@/app/_ui/field-error.client";
 import { FieldGroup } from "@/app/_ui/field-group";
-import { useField } from "@/app/_ui/form-context.client";
 
 type Column = { readonly key: string; readonly header: string; readonly unit: string };
 type Props = { readonly name: string; readonly legend: string; readonly columns: readonly Column[] };
 
 const step = 6;
 const most = 60;
-
-type CellProps = { readonly name: string; readonly label: string };
-
-function Cell({ name, label }: CellProps) {
-  const { id, error, kept } = useField(name);
-  return (
-    <>
-      <input
-        id={id}
-        name={name}
-        className="input"
-        inputMode="decimal"
-        autoComplete="off"
-        aria-label={label}
-        defaultValue={kept}
-        aria-invalid={error ? true : undefined}
-        aria-describedby={error ? `${id}-error` : undefined}
-      />
-      {error ? (
-        <div className="field-error" id={`${id}-error`}>
-          {error}
-        </div>
-      ) : null}
-    </>
-  );
-}
 
 /** Points of a certificate, one a line. Lines left empty at the end are left out. */
 export function PointsField({ name, legend, columns }: Props) {
@@ -66,7 +40,8 @@ export function PointsField({ name, legend, columns }: Props) {
               </th>
               {columns.map((column) => (
                 <td key={column.key}>
-                  <Cell
+                  <TextCell
+                    isNumber
                     name={`${name}.${index}.${column.key}`}
                     label={`${column.header} of point ${index + 1}, ${column.unit}`}
                   />

@@ -8,8 +8,6 @@ const version = z.coerce.number("The form has lost its version. Reload the page.
 const figure = (message: string) => z.number(message);
 const name = (message: string) => z.string(message).trim().min(1, message).max(40, "At most 40 characters.");
 
-export const minimumImmersionMillimetre = 1;
-
 /** One row of the furnace load as the technician fills it in. */
 export const PlaceInput = z.strictObject({
   place: name("Name the place, such as 1 or centre."),

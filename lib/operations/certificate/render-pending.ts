@@ -3,7 +3,7 @@ import type { Clock } from "../execute";
 import { pdf, renderDocument } from "./render";
 
 /**
- * Documents of signed certificates that are not stored yet: after a sign-off, at start, before a download. A failure
+ * Documents of signed certificates that are not stored yet: after a sign-off, and before a download. A failure
  * leaves that one pending, with its number, and is named; the others go on.
  */
 export const renderPending = async (

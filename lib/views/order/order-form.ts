@@ -41,5 +41,3 @@ export const orderFormView = (actor: Actor, number: string) =>
     });
     return { ...fieldsOf(order), customer: customer.name };
   });
-
-export type OrderFormFields = Omit<Awaited<ReturnType<typeof orderFormView>>, "customer">;

@@ -42,5 +42,3 @@ export const runChannelsView = (actor: Actor, number: string, channel: string | 
       })),
     };
   });
-
-export type RunChannelsView = Awaited<ReturnType<typeof runChannelsView>>;

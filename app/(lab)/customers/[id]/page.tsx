@@ -10,7 +10,7 @@ import { Timestamp } from "@/app/_ui/timestamp";
 import { customerView } from "@/lib/views/customer";
 import { requireStaff } from "@/lib/web/auth";
 import { load } from "@/lib/web/load";
-import { orderMarks } from "../order-marks";
+import { orderMarks } from "../../orders/order-marks";
 
 export const metadata = { title: "Customer" };
 

@@ -1,8 +1,8 @@
+import { ChoiceCell, TextCell } from "@/app/_ui/cell-fields.client";
 import { FieldError } from "@/app/_ui/field-error.client";
 import { TypeLetter } from "@/app/_ui/type-letter";
 import type { NewRunView } from "@/lib/views/run/new-run";
 import css from "../runs.module.css";
-import { ChoiceCell, TextCell } from "./place-cells.client";
 import type { PlaceRow } from "./place-rows";
 
 type Props = {

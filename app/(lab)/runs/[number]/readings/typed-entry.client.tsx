@@ -1,7 +1,7 @@
 "use client";
 import { useState } from "react";
 import { Button } from "@/app/_ui/button";
-import { useField } from "@/app/_ui/form-context.client";
+import { ChoiceCell, TextCell } from "@/app/_ui/cell-fields.client";
 import css from "../../runs.module.css";
 
 type Channel = { readonly channel: string; readonly label: string };
@@ -10,66 +10,6 @@ type Props = {
   readonly title: string;
   readonly channels: readonly Channel[];
 };
-
-type CellProps = { readonly name: string; readonly label: string };
-
-function NumberCell({ name, label }: CellProps) {
-  const { id, error, kept } = useField(name);
-  return (
-    <>
-      <input
-        id={id}
-        name={name}
-        className="input input-number"
-        inputMode="decimal"
-        autoComplete="off"
-        aria-label={label}
-        defaultValue={kept}
-        aria-invalid={error ? true : undefined}
-        aria-describedby={error ? `${id}-error` : undefined}
-      />
-      {error ? (
-        <div className="field-error" id={`${id}-error`}>
-          {error}
-        </div>
-      ) : null}
-    </>
-  );
-}
-
-type ChoiceProps = CellProps & {
-  readonly choices: readonly { readonly value: string; readonly label: string }[];
-};
-
-function ChoiceCell({ name, label, choices }: ChoiceProps) {
-  const { id, error, kept } = useField(name);
-  const value = kept ?? choices[0]?.value;
-  return (
-    <>
-      <select
-        key={value}
-        id={id}
-        name={name}
-        className="input"
-        aria-label={label}
-        defaultValue={value}
-        aria-invalid={error ? true : undefined}
-        aria-describedby={error ? `${id}-error` : undefined}
-      >
-        {choices.map((choice) => (
-          <option key={choice.value} value={choice.value}>
-            {choice.label}
-          </option>
-        ))}
-      </select>
-      {error ? (
-        <div className="field-error" id={`${id}-error`}>
-          {error}
-        </div>
-      ) : null}
-    </>
-  );
-}
 
 const polarities = [
   { value: "+", label: "+ forward" },
@@ -101,7 +41,7 @@ export function TypedEntry({ name, title, channels }: Props) {
                 <tr key={index}>
                   <th scope="row">{index + 1}</th>
                   <td>
-                    <NumberCell name={`${name}.${index}.seconds`} label={`${row}, time in s`} />
+                    <TextCell isNumber name={`${name}.${index}.seconds`} label={`${row}, time in s`} />
                   </td>
                   <td>
                     <ChoiceCell
@@ -111,7 +51,7 @@ export function TypedEntry({ name, title, channels }: Props) {
                     />
                   </td>
                   <td>
-                    <NumberCell name={`${name}.${index}.microvolts`} label={`${row}, emf in µV`} />
+                    <TextCell isNumber name={`${name}.${index}.microvolts`} label={`${row}, emf in µV`} />
                   </td>
                   <td>
                     <ChoiceCell

@@ -8,7 +8,7 @@ type CellProps = {
   readonly isNumber?: boolean;
 };
 
-/** One cell of the load: the column and its row are its label. */
+/** A field in a cell of a table that is filled in: column and row together are its label, its refusal stands below it. */
 export function TextCell({ name, label, defaultValue, isNumber }: CellProps) {
   const { id, error, kept } = useField(name);
   return (

@@ -1,6 +1,6 @@
 import type { Tx } from "@/lib/data/in-scope";
 import { CertificateContent } from "@/lib/domain/certificate/content";
-import type { EvaluatedPoint } from "@/lib/domain/evidence/evaluation";
+import { readStoredPoint } from "@/lib/domain/evidence/read-stored-point";
 import type { Actor } from "@/lib/domain/staff/actor";
 import { type Trace, traceCertificate } from "@/lib/domain/trace/trace-certificate";
 import { answer, found } from "./view";
@@ -24,7 +24,7 @@ const laterFlags = async (tx: Tx, trace: Trace, performedTo: string) => {
 /** For each result of the certificate, which references it came from. */
 const resultsOf = async (tx: Tx, evaluationId: string, sensorId: string, content: CertificateContent) => {
   const stored = await tx.result.findMany({ where: { evaluationId, sensorId } });
-  const points = stored.map(({ point }) => JSON.parse(point) as EvaluatedPoint);
+  const points = stored.map(({ point }) => readStoredPoint(point));
   const tags = (role: string) =>
     content.standards.filter((standard) => standard.role === role).map(({ tag }) => tag);
   return content.rows

@@ -9,6 +9,8 @@ import { recordTipCheck } from "@/lib/operations/run/record-tip-check";
 import { submitRun } from "@/lib/operations/run/submit";
 import { readingsFile } from "@/lib/station/simulation/readings-file";
 import {
+  absent,
+  correlation,
   inputs,
   program,
   references,
@@ -29,7 +31,14 @@ const budgetInputs: BudgetInputsInput = {
   origin: "simulated",
   source: "Readings from a seeded generator with known truth; people, companies and figures are invented.",
   referenceRepeatability: inputs.referenceRepeatability,
-  sensors: { K: sensorInputs("K"), N: sensorInputs("N"), S: sensorInputs("S") },
+  heaterPickup: absent.line,
+  stability: absent.line,
+  correlation,
+  sensors: {
+    K: { ...sensorInputs("K"), ...absent.sensor },
+    N: { ...sensorInputs("N"), ...absent.sensor },
+    S: { ...sensorInputs("S"), ...absent.sensor },
+  },
 };
 
 const placesOf = (bench: Bench, tags: ReadonlyMap<string, string>) => {

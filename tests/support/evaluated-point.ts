@@ -12,6 +12,7 @@ export const measuredPoint = (given: {
 }): MeasuredPoint => {
   const { celsius, error } = given;
   const contribution = {
+    kind: "input" as const,
     key: "reference.calibration",
     label: "Reference calibration",
     symbol: "δt_R",
@@ -23,6 +24,9 @@ export const measuredPoint = (given: {
     sensitivity: 1,
     sensitivityUnit: "1",
     effect: 0.15,
+    variance: 0.0225,
+    share: 0.06,
+    excludes: [],
     source: "certificate CAL-R-S1, invented",
   };
   const stated = given.rule !== "none";
@@ -39,6 +43,7 @@ export const measuredPoint = (given: {
     referenceCelsius: celsius + 0.15,
     carriedCelsius: -0.15,
     readings: 61,
+    zeroMicrovolt: 0,
     indicatedMicrovolt: 41000,
     emfAtNominalMicrovolt: 41000 + 39 * error,
     tableMicrovolt: 41000,
@@ -56,14 +61,18 @@ export const measuredPoint = (given: {
           unit: "µV",
           standardUncertainty: 8,
           effect: 8,
+          variance: 64,
+          share: 0.1,
         },
       ],
       combined: 24.7,
       degreesOfFreedom: null,
     },
+    shared: [],
     combinedMicrovolt: 24.7,
     degreesOfFreedom: null,
     coverageFactor: 2,
+    coverage: { method: "student", criterion: "Student's t, invented" },
     expandedMicrovolt: 49.4,
     expandedCelsius: 1.27,
     dominant: "reference.calibration",
@@ -77,6 +86,7 @@ export const measuredPoint = (given: {
         probability: stated ? "99.9 %" : null,
       },
     },
+    scope: { state: "not-stated", capabilityCelsius: null, isRaised: false, source: null },
     printed: {
       nominalCelsius: celsius.toFixed(1),
       referenceCelsius: (celsius + 0.15).toFixed(1),
@@ -103,12 +113,18 @@ const zero = { kind: "zero", reason: "invented" } as const;
 /** The parts of an evidence that review and certificate read. */
 export const evidenceHead = (rule: "none" | "simple" | "guarded") => ({
   format: "emfolio-evidence",
-  version: 1,
+  version: 2,
   configuration: {
     furnace: "F-1 Tube furnace",
     kind: "equalising-block",
     name: "Block of six",
-    characterisation: { uniformity: zero, statement: "± 1.0 °C over 50 mm at 1000 °C, invented" },
+    characterisation: {
+      uniformity: zero,
+      axial: zero,
+      radial: zero,
+      gradient: zero,
+      statement: "± 1.0 °C over 50 mm at 1000 °C, invented",
+    },
   },
   references: ["R-S1", "R-S2"].map((tag) => ({
     id: tag,
@@ -116,7 +132,8 @@ export const evidenceHead = (rule: "none" | "simple" | "guarded") => ({
     type: "S",
     protection: "alumina-sheath",
     calibration: calibration(tag),
-    deviations: [{ celsius: 300, deviationMicrovolt: -3 }],
+    correction: { kind: "points", points: [{ celsius: 300, deviationMicrovolt: -3 }] },
+    interpolation: zero,
     calibrationUncertainty: zero,
     drift: zero,
     inhomogeneity: zero,
@@ -132,7 +149,14 @@ export const evidenceHead = (rule: "none" | "simple" | "guarded") => ({
   },
   scanner: { id: "X-1", serial: "SN-X-1", calibration: calibration("X-1"), parasitic: zero },
   junctions: [
-    { id: "J-1", serial: "SN-J-1", celsius: 0, calibration: calibration("J-1"), uncertainty: zero },
+    {
+      id: "J-1",
+      serial: "SN-J-1",
+      celsius: 0,
+      calibration: calibration("J-1"),
+      uncertainty: zero,
+      spread: zero,
+    },
   ],
   decisionRule: rule === "guarded" ? { kind: "guarded", guardBandRatio: 1 } : { kind: rule },
   rounding: { uncertaintyDigits: 2 },

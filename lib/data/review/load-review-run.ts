@@ -1,4 +1,5 @@
-import type { EvaluatedPoint, EvidenceFinding } from "@/lib/domain/evidence/evaluation";
+import type { EvidenceFinding } from "@/lib/domain/evidence/evaluation";
+import { readStoredPoint } from "@/lib/domain/evidence/read-stored-point";
 import { readEvidenceHead } from "@/lib/domain/review/evidence-head";
 import type { Tx } from "../in-scope";
 import { loadPeopleNames } from "./load-people-names";
@@ -28,7 +29,7 @@ const loadEvaluation = async (tx: Tx, runId: string) => {
     findings: JSON.parse(findings) as EvidenceFinding[],
     results: results.map(({ point, ...result }) => ({
       ...result,
-      point: JSON.parse(point) as EvaluatedPoint,
+      point: readStoredPoint(point),
     })),
   };
 };

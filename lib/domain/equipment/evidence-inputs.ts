@@ -1,6 +1,7 @@
 import type { z } from "zod";
 import type { Calibration } from "../calibration/types";
-import type { CalibrationEvidence, UncertaintyInput } from "../evidence/schema";
+import type { CalibrationEvidence } from "../evidence/schema";
+import type { UncertaintyInput } from "../evidence/uncertainty-input";
 
 /** A half-width of nought is written as a line that is absent, with its reason: never left out. */
 export const rectangular = (

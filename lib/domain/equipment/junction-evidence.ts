@@ -23,4 +23,9 @@ export const junctionEvidenceOf = (
         source: certificateSource(calibration),
       }
     : rectangular(particulars.halfWidthCelsius, "celsius", particulars.basis),
+  spread:
+    particulars.spreadHalfWidthCelsius === undefined
+      ? { kind: "zero", reason: "one junction, not a block: it has no spread over channels" }
+      : rectangular(particulars.spreadHalfWidthCelsius, "celsius", particulars.basis),
+  ...(particulars.block ? { block: particulars.block } : {}),
 });

@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { TypeLetter } from "../evidence/schema";
+import { ReferenceType } from "../evidence/schema";
 
 /** A figure that may be nought but never negative, as an operator types it. */
 const size = z
@@ -18,11 +18,13 @@ export const protections = ["bare-wire", "alumina-sheath", "metal-sheath", "othe
 /** A reference thermocouple. Between two calibrations it drifts; along its wires it is not the same everywhere. */
 export const ReferenceParticulars = z.strictObject({
   kind: z.literal("reference"),
-  type: TypeLetter,
+  type: ReferenceType,
   protection: z.enum(protections, "Choose what stands about the wires."),
   driftHalfWidthCelsius: size,
   /** Fraction of the emf: 0.0002 is 0.02 %. */
   inhomogeneityRelativeHalfWidth: size.max(0.05, "A fraction of the emf: 0.0002 is 0.02 %."),
+  /** Of the certificate's values between its points, where it does not say so itself. */
+  interpolationHalfWidthCelsius: size.optional(),
   basis,
 });
 
@@ -47,6 +49,10 @@ export const JunctionParticulars = z.strictObject({
     .min(-5, "A reference junction stands between -5 and 60 °C.")
     .max(60, "A reference junction stands between -5 and 60 °C."),
   halfWidthCelsius: size,
+  /** For a block of junctions: how far one channel's may be from the block's thermometer. */
+  spreadHalfWidthCelsius: size.optional(),
+  /** Junctions that name the same block share its thermometer. */
+  block: z.string().trim().max(80, "At most 80 characters.").optional(),
   basis,
 });
 

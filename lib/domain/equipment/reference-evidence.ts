@@ -14,10 +14,13 @@ export const referenceEvidenceOf = (
   type: particulars.type,
   protection: particulars.protection,
   calibration: calibrationEvidenceOf(calibration),
-  deviations: calibration.findings.points.map((point) => ({ ...point })),
-  ...(calibration.findings.singlePointReachCelsius === undefined
-    ? {}
-    : { singlePointReachCelsius: calibration.findings.singlePointReachCelsius }),
+  correction: {
+    kind: "points",
+    points: calibration.findings.points.map((point) => ({ ...point })),
+    ...(calibration.findings.singlePointReachCelsius === undefined
+      ? {}
+      : { singlePointReachCelsius: calibration.findings.singlePointReachCelsius }),
+  },
   calibrationUncertainty: {
     kind: "expanded",
     expanded: calibration.findings.expanded,
@@ -28,6 +31,10 @@ export const referenceEvidenceOf = (
       : { degreesOfFreedom: calibration.findings.degreesOfFreedom }),
     source: certificateSource(calibration),
   },
+  interpolation:
+    particulars.interpolationHalfWidthCelsius === undefined
+      ? { kind: "zero", reason: "not recorded for this reference: taken to be within its certificate's U" }
+      : rectangular(particulars.interpolationHalfWidthCelsius, "celsius", particulars.basis),
   drift: rectangular(particulars.driftHalfWidthCelsius, "celsius", particulars.basis),
   inhomogeneity: rectangular(particulars.inhomogeneityRelativeHalfWidth, "relative", particulars.basis),
 });

@@ -10,6 +10,8 @@ export type Window = { readonly fromSeconds: number; readonly toSeconds: number 
 
 export type ChannelInWindow = ChannelMean & {
   readonly readings: number;
+  /** What was taken off as zero, µV. */
+  readonly zeroMicrovolt: number;
   /** Emf of the junction's own temperature, by the reference function, µV: added to reach 0 °C. */
   readonly junctionMicrovolt: number;
 };
@@ -22,11 +24,15 @@ export function indicationCorrector(corrections: Corrections): (microvolt: numbe
   return nodes.length === 0 ? (v) => v : (v) => v + interpolate(nodes, v).value;
 }
 
-/** One channel's corrected mean emf within a window, polarity reversal taken out. */
+/**
+ * One channel's corrected mean emf within a window, polarity reversal taken out. `zeroMicrovolt`, the mean of a
+ * shorted channel, is taken off where no lead was reversed: a reversal has taken it out already.
+ */
 export function channelInWindow<Item>(
   mounted: Mounted<Item>,
   window: Window,
   corrections: Corrections,
+  zeroMicrovolt = 0,
 ): EvidenceOutcome<ChannelInWindow> {
   const { readings, readingsPath, place, junction, reference } = mounted;
   if (!readings) {
@@ -52,7 +58,14 @@ export function channelInWindow<Item>(
   }
   const atJunction = emf(reference, junction.celsius);
   if (!atJunction.ok) return missing(`${mounted.placePath}.junction`, atJunction.problem.message);
-  return got({ ...average.value, readings: to - from, junctionMicrovolt: atJunction.value });
+  const zero = average.value.reversed === 0 ? zeroMicrovolt : 0;
+  return got({
+    ...average.value,
+    microvolt: average.value.microvolt - zero,
+    zeroMicrovolt: zero,
+    readings: to - from,
+    junctionMicrovolt: atJunction.value,
+  });
 }
 
 /** Reversed leads need forward ones: fewer than half as many of one than of the other is no reversal. */

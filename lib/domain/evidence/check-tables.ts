@@ -5,11 +5,21 @@ import type { Evidence } from "./schema";
 export function checkTables(evidence: Evidence): EvidenceProblem[] {
   const problems: EvidenceProblem[] = [];
   evidence.references.forEach((reference, i) => {
-    const at = reference.deviations.map(({ celsius }) => celsius);
-    problems.push(...notRising(at, (n) => `references[${i}].deviations[${n}].celsius`, "°C"));
-    if (reference.deviations.length === 1 && reference.singlePointReachCelsius === undefined) {
+    const { correction } = reference;
+    const path = `references[${i}].correction`;
+    if (correction.kind !== "points") {
+      if (correction.toCelsius > correction.fromCelsius) return;
       problems.push({
-        path: `references[${i}].singlePointReachCelsius`,
+        path: `${path}.toCelsius`,
+        message: `The certificate of ${reference.id} ends at ${correction.toCelsius} °C, not above ${correction.fromCelsius} °C where it begins.`,
+      });
+      return;
+    }
+    const at = correction.points.map(({ celsius }) => celsius);
+    problems.push(...notRising(at, (n) => `${path}.points[${n}].celsius`, "°C"));
+    if (correction.points.length === 1 && correction.singlePointReachCelsius === undefined) {
+      problems.push({
+        path: `${path}.singlePointReachCelsius`,
         message: `Reference ${reference.id} has one certified point: say how far it reaches (°C each side), or give more points.`,
       });
     }

@@ -1,7 +1,11 @@
 import { mean } from "@/lib/metrology/number/mean";
 import { standardUncertainty } from "@/lib/metrology/uncertainty/standard-uncertainty";
+import { budgetLines, excludedBy, type LineKey } from "./budget-lines";
 import type { EvaluatedContribution } from "./evaluation";
-import type { UncertaintyInput } from "./schema";
+import type { UncertaintyInput } from "./uncertainty-input";
+
+/** A line before its share of the whole is known. */
+export type Line = Omit<EvaluatedContribution, "share"> & { readonly key: LineKey };
 
 type Unit = EvaluatedContribution["unit"];
 
@@ -15,16 +19,13 @@ export type Part = {
 };
 
 export type LineSpec = {
-  readonly key: string;
-  readonly label: string;
-  readonly symbol: string;
+  readonly key: LineKey;
   readonly estimate: number | null;
   readonly stage: Unit;
-  /**
-   * One part, or one for each reference: their mean then counts as one observation, since certificates,
-   * meter and junction act on all of them alike and averaging takes nothing away (EA-4/02 S5).
-   */
+  /** One part, or one for each reference: the line is then that of their mean. */
   readonly parts: readonly Part[];
+  /** Correlation of one part's error with another's; fully if left out, so that the mean takes nothing off. */
+  readonly between?: (one: number, other: number) => number;
 };
 
 type Read = {
@@ -37,13 +38,20 @@ type Read = {
 };
 
 /** A line of a budget. A zero input stays in the list, with effect 0 and its reason. */
-export function contribution(spec: LineSpec): EvaluatedContribution {
+export function contribution(spec: LineSpec): Line {
   const reads = spec.parts.map((part) => readPart(part));
   const acting = reads.filter((read) => read.unit !== null);
-  const identity = { key: spec.key, label: spec.label, symbol: spec.symbol, estimate: spec.estimate };
-  const source = [...new Set(reads.map((read) => read.source))].join("; ");
-  const first = acting[0];
-  if (!first?.unit) {
+  const { label, symbol } = budgetLines[spec.key];
+  const identity = {
+    kind: "input" as const,
+    key: spec.key,
+    label,
+    symbol,
+    estimate: spec.estimate,
+    excludes: excludedBy(spec.key),
+    source: [...new Set(reads.map((read) => read.source))].join("; "),
+  };
+  if (acting.length === 0) {
     return {
       ...identity,
       standardUncertainty: 0,
@@ -53,15 +61,16 @@ export function contribution(spec: LineSpec): EvaluatedContribution {
       sensitivity: 1,
       sensitivityUnit: "1",
       effect: 0,
-      source,
+      variance: 0,
     };
   }
+  const size = average(reads, acting, spec);
   return {
     ...identity,
-    ...average(reads, acting, spec.stage),
+    ...size,
     distribution: acting.every((read) => read.distribution === "rectangular") ? "rectangular" : "normal",
     degreesOfFreedom: fewest(acting),
-    source,
+    variance: size.effect * size.effect,
   };
 }
 
@@ -88,15 +97,16 @@ type Size = Pick<
   "standardUncertainty" | "unit" | "sensitivity" | "sensitivityUnit" | "effect"
 >;
 
-function average(reads: readonly Read[], acting: readonly Read[], stage: Unit): Size {
+function average(reads: readonly Read[], acting: readonly Read[], spec: LineSpec): Size {
+  const { stage } = spec;
   const first = acting[0] as Read;
   const unit = first.unit as Unit;
-  const effect = mean(reads.map((read) => read.sensitivity * read.standard));
   const isAlike = reads.every(
     (read) =>
       read.unit === unit && read.standard === first.standard && read.sensitivity === first.sensitivity,
   );
-  if (isAlike) {
+  const isOne = isFullyCorrelated(reads, spec);
+  if (isAlike && isOne) {
     return {
       standardUncertainty: first.standard,
       unit,
@@ -105,6 +115,8 @@ function average(reads: readonly Read[], acting: readonly Read[], stage: Unit): 
       effect: first.sensitivity * first.standard,
     };
   }
+  const effects = reads.map((read) => read.sensitivity * read.standard);
+  const effect = isOne ? mean(effects) : effectOfMean(effects, spec);
   const isOneUnit = acting.every((read) => read.unit === unit);
   const standard = mean(reads.map((read) => read.standard));
   if (isOneUnit && standard > 0) {
@@ -124,6 +136,23 @@ function average(reads: readonly Read[], acting: readonly Read[], stage: Unit): 
     sensitivityUnit: "1",
     effect,
   };
+}
+
+function isFullyCorrelated(reads: readonly Read[], { between }: LineSpec): boolean {
+  if (!between) return true;
+  return reads.every((_, i) => reads.every((__, j) => i === j || between(i, j) === 1));
+}
+
+/** u of the mean of n partly correlated errors: √(ΣΣ rᵢⱼ·eᵢ·eⱼ)/n, with the sign they have together. */
+function effectOfMean(effects: readonly number[], { between }: LineSpec): number {
+  let variance = 0;
+  effects.forEach((one, i) => {
+    effects.forEach((other, j) => {
+      variance += (i === j ? 1 : (between?.(i, j) ?? 1)) * one * other;
+    });
+  });
+  const size = Math.sqrt(Math.max(0, variance)) / effects.length;
+  return mean(effects) < 0 ? -size : size;
 }
 
 function sensitivityUnit(unit: Unit, stage: Unit): string {

@@ -1,82 +1,78 @@
-import { combine } from "@/lib/metrology/uncertainty/combine";
 import type { Mounted, Sensor } from "./bench";
-import { contribution, type Part } from "./contribution";
-import type { Budget, EvaluatedContribution } from "./evaluation";
-import type { Evidence, UncertaintyInput } from "./schema";
+import { budgetLines, type LineKey } from "./budget-lines";
+import { contribution, type Line, type Part } from "./contribution";
+import { actingAt } from "./resolve-input";
+import type { Evidence } from "./schema";
 import type { Sensitivity } from "./sensitivity";
+import type { UncertaintyInput } from "./uncertainty-input";
 
 export type SensorForBudget = {
   readonly mounted: Mounted<Sensor>;
   readonly sensitivity: Sensitivity;
+  /** As stated, or from the window's own block means. */
+  readonly repeatability: UncertaintyInput;
+  /** As stated, or the share of the tolerance that the rule takes. */
+  readonly inhomogeneity: UncertaintyInput;
   readonly indicatedMicrovolt: number;
   readonly emfMicrovolt: number;
+  readonly nominalCelsius: number;
   readonly carriedCelsius: number;
 };
 
-/** The line through which the whole first stage acts on the second. */
-export const FURNACE_TEMPERATURE = "furnace.temperature";
+/** A stage taken as one quantity. */
+export type StageTotal = { readonly combined: number; readonly degreesOfFreedom: number | null };
 
 /**
- * Second stage (µV): the sensor's emf at the nominal, EA-4/02 S5's lines for V_X plus the sensor's
- * inhomogeneity and the voltmeter's drift.
+ * Second stage (µV): the sensor's emf at the nominal. EA-4/02 S5's lines for V_X, and what an assessor expects
+ * beside them today. The covariance that meter and junction bring is a row of its own (`share-errors.ts`).
  */
-export function emfBudget(evidence: Evidence, sensor: SensorForBudget, temperature: Budget): Budget {
+export function emfLines(evidence: Evidence, sensor: SensorForBudget, temperature: StageTotal): Line[] {
   const { voltmeter, scanner } = evidence;
   const { item, junction } = sensor.mounted;
-  const slope = sensor.sensitivity.microvoltPerCelsius;
-  const line = (
-    key: string,
-    label: string,
-    symbol: string,
-    input: UncertaintyInput,
-    change: Partial<Part> = {},
-    estimate = 0,
-  ): EvaluatedContribution => {
-    const part = { input, emfMicrovolt: sensor.emfMicrovolt, perMicrovolt: 1, perCelsius: slope, ...change };
-    return contribution({ key, label, symbol, estimate, stage: "µV", parts: [part] });
-  };
+  const line = (key: LineKey, input: UncertaintyInput, change: Partial<Part> = {}): Line =>
+    contribution({
+      key,
+      estimate: key === "sensor.repeatability" ? sensor.indicatedMicrovolt : 0,
+      stage: "µV",
+      parts: [
+        {
+          input: actingAt(input, sensor.nominalCelsius),
+          emfMicrovolt: sensor.emfMicrovolt,
+          perMicrovolt: 1,
+          perCelsius: sensor.sensitivity.microvoltPerCelsius,
+          ...change,
+        },
+      ],
+    });
   const indicated = { emfMicrovolt: sensor.indicatedMicrovolt };
   const atJunction = { perMicrovolt: -1, perCelsius: -sensor.sensitivity.atJunctionMicrovoltPerCelsius };
-  const contributions = [
-    line(
-      "sensor.repeatability",
-      "Sensor repeatability",
-      "V_iX",
-      item.repeatability,
-      {},
-      sensor.indicatedMicrovolt,
-    ),
-    line(
-      "voltmeter.calibration@sensor",
-      "Voltmeter calibration",
-      "δV_iX1",
-      voltmeter.calibrationUncertainty,
-      indicated,
-    ),
-    line(
-      "voltmeter.drift@sensor",
-      "Voltmeter drift since its calibration",
-      "δV_iX3",
-      voltmeter.drift,
-      indicated,
-    ),
-    line("voltmeter.resolution@sensor", "Voltmeter resolution", "δV_iX2", voltmeter.resolution, indicated),
-    line("scanner.parasitic@sensor", "Scanner parasitic emf", "δV_R", scanner.parasitic),
-    line("sensor.lead", "Extension or compensating lead", "δV_LX", item.lead),
+  return [
+    line("sensor.repeatability", sensor.repeatability),
+    line("voltmeter.calibration@sensor", voltmeter.calibrationUncertainty, indicated),
+    line("voltmeter.drift@sensor", voltmeter.drift, indicated),
+    line("voltmeter.resolution@sensor", voltmeter.resolution, indicated),
+    line("scanner.parasitic@sensor", scanner.parasitic),
+    line("heater.pickup@sensor", evidence.heaterPickup),
+    line("sensor.lead", item.lead),
     furnaceTemperature(sensor, temperature),
-    line("junction@sensor", "Reference junction temperature", "δt_0X", junction.uncertainty, atJunction),
-    line("sensor.inhomogeneity", "Sensor inhomogeneity", "δV_HX", item.inhomogeneity),
+    line("junction@sensor", junction.uncertainty, atJunction),
+    line("junction.spread@sensor", junction.spread, atJunction),
+    line("sensor.inhomogeneity", sensor.inhomogeneity),
+    line("sensor.immersion", item.immersion),
+    line("sensor.shunting", item.shunting),
+    line("sensor.hysteresis", item.hysteresis),
   ];
-  const { standardUncertainty, degreesOfFreedom } = combine(flattened(contributions, temperature, slope));
-  return { unit: "µV", contributions, combined: standardUncertainty, degreesOfFreedom };
 }
 
-function furnaceTemperature(sensor: SensorForBudget, temperature: Budget): EvaluatedContribution {
+/** The line through which the whole first stage acts on the second. */
+function furnaceTemperature(sensor: SensorForBudget, temperature: StageTotal): Line {
   const slope = sensor.sensitivity.microvoltPerCelsius;
+  const effect = slope * temperature.combined;
   return {
-    key: FURNACE_TEMPERATURE,
-    label: "Furnace temperature",
-    symbol: "δt_X",
+    kind: "stage",
+    key: "furnace.temperature",
+    ...budgetLines["furnace.temperature"],
+    excludes: [],
     estimate: sensor.carriedCelsius,
     standardUncertainty: temperature.combined,
     unit: "°C",
@@ -84,25 +80,8 @@ function furnaceTemperature(sensor: SensorForBudget, temperature: Budget): Evalu
     degreesOfFreedom: temperature.degreesOfFreedom,
     sensitivity: slope,
     sensitivityUnit: "µV/°C",
-    effect: slope * temperature.combined,
+    effect,
+    variance: effect * effect,
     source: "temperature budget",
   };
-}
-
-export type FlatEffect = {
-  readonly key: string;
-  readonly effect: number;
-  readonly degreesOfFreedom: number | null;
-};
-
-/** Both stages as one list of effects in µV, for Welch–Satterthwaite and for naming what dominates. */
-export function flattened(
-  contributions: readonly EvaluatedContribution[],
-  temperature: Budget,
-  microvoltPerCelsius: number,
-): FlatEffect[] {
-  return [
-    ...contributions.filter(({ key }) => key !== FURNACE_TEMPERATURE),
-    ...temperature.contributions.map((line) => ({ ...line, effect: line.effect * microvoltPerCelsius })),
-  ].map(({ key, effect, degreesOfFreedom }) => ({ key, effect, degreesOfFreedom }));
 }

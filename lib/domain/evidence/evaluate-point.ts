@@ -1,28 +1,14 @@
-import { emfAtNominal } from "@/lib/metrology/comparison/emf-at-nominal";
-import { emf } from "@/lib/metrology/thermocouple/emf";
 import { coverageFactor } from "@/lib/metrology/uncertainty/coverage-factor";
 import { assessConformity } from "./assess-conformity";
 import type { Mounted, Sensor } from "./bench";
-import { type ChannelInWindow, channelInWindow } from "./channel-window";
-import { emfBudget, flattened } from "./emf-budget";
+import { budgetPoint } from "./budget-point";
+import { type ComparedPoint, comparePoint } from "./compare-point";
 import type { MeasuredPoint } from "./evaluation";
 import { type EvidenceOutcome, got, missing } from "./evidence-outcome";
 import { printPoint } from "./print-point";
-import { type ReferenceInWindow, type ReferencesAt, referencesAt } from "./reference-stage";
+import { referencesAt } from "./reference-stage";
 import type { Evidence } from "./schema";
-import { sensitivityInUse } from "./sensitivity";
-import { type ReferenceForBudget, temperatureBudget } from "./temperature-budget";
-
-/** Further than this from the nominal, carrying the emf over by the Seebeck coefficient is refused. */
-export const CARRY_LIMIT_CELSIUS = 5;
-
-export type SetpointInWindow = {
-  readonly setpoint: Evidence["setpoints"][number];
-  readonly setpointPath: string;
-  readonly window: Evidence["windows"][number];
-  readonly windowPath: string;
-  readonly references: readonly ReferenceInWindow[];
-};
+import type { SetpointInWindow } from "./setpoint-windows";
 
 /** One sensor at one setpoint: comparison, both budgets, coverage, conformity, print. */
 export function evaluatePoint(
@@ -30,107 +16,44 @@ export function evaluatePoint(
   mounted: Mounted<Sensor>,
   at: SetpointInWindow,
 ): EvidenceOutcome<MeasuredPoint> {
-  const channel = channelInWindow(mounted, at.window, evidence.voltmeter.corrections);
+  const channel = at.channels.get(mounted.place.channel);
+  if (!channel) return missing(mounted.readingsPath, `Channel ${mounted.place.channel} was not read.`);
   if (!channel.ok) return channel;
   const references = referencesAt(at.references, channel.value.seconds);
   if (!references.ok) return references;
-  const compared = compare(evidence, mounted, at, channel.value, references.value);
+  const compared = comparePoint(evidence, mounted, at, channel.value, references.value);
   if (!compared.ok) return compared;
-  const budgeted = withUncertainty(evidence, mounted, at, compared.value);
-  if (!budgeted.ok) return budgeted;
-  const printed = printPoint(
-    budgeted.value,
-    mounted.item.uncertaintyDigits ?? evidence.rounding.uncertaintyDigits,
-  );
+  const point = withUncertainty(evidence, mounted, at, compared.value);
+  if (!point.ok) return point;
+  const digits = mounted.item.uncertaintyDigits ?? evidence.rounding.uncertaintyDigits;
+  const printed = printPoint(point.value, digits);
   if (!printed.ok) return printed;
-  return got({ ...budgeted.value, printed: printed.value });
-}
-
-type Compared = Pick<
-  MeasuredPoint,
-  | "references"
-  | "referenceCelsius"
-  | "carriedCelsius"
-  | "readings"
-  | "indicatedMicrovolt"
-  | "emfAtNominalMicrovolt"
-  | "tableMicrovolt"
-  | "deviationMicrovolt"
-  | "errorCelsius"
-  | "seebeckMicrovoltPerCelsius"
-> & { readonly emfMicrovolt: number; readonly atJunctionMicrovoltPerCelsius: number };
-
-function compare(
-  evidence: Evidence,
-  mounted: Mounted<Sensor>,
-  at: SetpointInWindow,
-  channel: ChannelInWindow,
-  { references, celsius }: ReferencesAt,
-): EvidenceOutcome<Compared> {
-  const { nominalCelsius } = at.setpoint;
-  const carriedCelsius = nominalCelsius - celsius;
-  if (!(Math.abs(carriedCelsius) <= CARRY_LIMIT_CELSIUS)) {
-    return missing(
-      at.windowPath,
-      `The references read ${celsius.toFixed(2)} °C in the window of setpoint ${at.setpoint.id}, nominal ${nominalCelsius} °C: more than ${CARRY_LIMIT_CELSIUS} °C is not carried over. Move the window, and check the channels of the references.`,
-    );
-  }
-  const sensitivity = sensitivityInUse(evidence.sensitivities, mounted, nominalCelsius);
-  if (!sensitivity.ok) return sensitivity;
-  const table = emf(mounted.reference, nominalCelsius);
-  if (!table.ok) return missing(`${at.setpointPath}.nominalCelsius`, table.problem.message);
-  const { microvoltPerCelsius: slope, atJunctionMicrovoltPerCelsius } = sensitivity.value;
-  const emfMicrovolt = channel.microvolt + channel.junctionMicrovolt;
-  const emfAtNominalMicrovolt = emfAtNominal(emfMicrovolt, carriedCelsius, slope);
-  const deviationMicrovolt = emfAtNominalMicrovolt - table.value;
-  return got({
-    references,
-    referenceCelsius: celsius,
-    carriedCelsius,
-    readings: channel.readings,
-    indicatedMicrovolt: channel.microvolt,
-    emfMicrovolt,
-    emfAtNominalMicrovolt,
-    tableMicrovolt: table.value,
-    deviationMicrovolt,
-    errorCelsius: deviationMicrovolt / slope,
-    seebeckMicrovoltPerCelsius: slope,
-    atJunctionMicrovoltPerCelsius,
-  });
+  return got({ ...point.value, printed: printed.value });
 }
 
 function withUncertainty(
   evidence: Evidence,
   mounted: Mounted<Sensor>,
   at: SetpointInWindow,
-  compared: Compared,
+  compared: ComparedPoint,
 ): EvidenceOutcome<Omit<MeasuredPoint, "printed">> {
-  const { emfMicrovolt, atJunctionMicrovoltPerCelsius, ...point } = compared;
-  const references = referencesForBudget(evidence, at, compared);
-  if (!references.ok) return references;
+  const budgeted = budgetPoint(evidence, mounted, at, compared);
+  if (!budgeted.ok) return budgeted;
+  const { temperature, emf, shared, effects } = budgeted.value;
+  const { emfMicrovolt: _, atJunctionMicrovoltPerCelsius: __, ...point } = compared;
   const slope = point.seebeckMicrovoltPerCelsius;
-  const temperature = temperatureBudget(evidence, references.value, point.referenceCelsius);
-  const sensor = {
-    mounted,
-    sensitivity: { microvoltPerCelsius: slope, atJunctionMicrovoltPerCelsius },
-    indicatedMicrovolt: point.indicatedMicrovolt,
-    emfMicrovolt,
-    carriedCelsius: point.carriedCelsius,
-  };
-  const budget = emfBudget(evidence, sensor, temperature);
-  const factor = coverageFactor(budget.degreesOfFreedom);
+  const factor = coverageFactor(emf.degreesOfFreedom);
   if (!factor.ok) return missing(mounted.itemPath, factor.problem.message);
-  const expandedMicrovolt = factor.value * budget.combined;
-  const expandedCelsius = expandedMicrovolt / slope;
-  if (!(budget.combined > 0)) {
+  if (!(emf.combined > 0)) {
     return missing(mounted.itemPath, "Every contribution is zero: a result without uncertainty is none.");
   }
-  const effects = flattened(budget.contributions, temperature, slope);
+  const expandedMicrovolt = factor.value * emf.combined;
+  const expandedCelsius = expandedMicrovolt / slope;
   const conformity = assessConformity({
     sensor: mounted.item,
     nominalCelsius: at.setpoint.nominalCelsius,
     errorCelsius: point.errorCelsius,
-    standardUncertaintyCelsius: budget.combined / slope,
+    standardUncertaintyCelsius: emf.combined / slope,
     expandedCelsius,
     rule: mounted.item.decisionRule ?? evidence.decisionRule,
   });
@@ -142,34 +65,19 @@ function withUncertainty(
     nominalCelsius: at.setpoint.nominalCelsius,
     ...point,
     temperatureBudget: temperature,
-    emfBudget: budget,
-    combinedMicrovolt: budget.combined,
-    degreesOfFreedom: budget.degreesOfFreedom,
+    emfBudget: emf,
+    shared,
+    combinedMicrovolt: emf.combined,
+    degreesOfFreedom: emf.degreesOfFreedom,
     coverageFactor: factor.value,
+    coverage: {
+      method: "student",
+      criterion: "Student's t at 95.45 % with the effective degrees of freedom",
+    },
     expandedMicrovolt,
     expandedCelsius,
     dominant: effects.reduce((a, b) => (Math.abs(b.effect) > Math.abs(a.effect) ? b : a)).key,
     conformity,
+    scope: { state: "not-stated", capabilityCelsius: null, isRaised: false, source: null },
   });
-}
-
-function referencesForBudget(
-  evidence: Evidence,
-  at: SetpointInWindow,
-  compared: Compared,
-): EvidenceOutcome<ReferenceForBudget[]> {
-  const all: ReferenceForBudget[] = [];
-  for (const [i, { mounted, channel }] of at.references.entries()) {
-    const evaluated = compared.references[i];
-    if (!evaluated) continue;
-    const sensitivity = sensitivityInUse(evidence.sensitivities, mounted, evaluated.celsius);
-    if (!sensitivity.ok) return sensitivity;
-    all.push({
-      mounted,
-      sensitivity: sensitivity.value,
-      indicatedMicrovolt: channel.microvolt,
-      emfMicrovolt: evaluated.emfMicrovolt,
-    });
-  }
-  return got(all);
 }

@@ -1,19 +1,20 @@
 import { engineVersion } from "@/lib/metrology/engine-version";
 import { type Bench, type Mounted, mountBench, type Sensor } from "./bench";
-import { channelInWindow } from "./channel-window";
+import { checkAtmosphere } from "./check-atmosphere";
 import { checkIdentities } from "./check-identities";
 import { checkProtection } from "./check-protection";
 import { checkReadings } from "./check-readings";
 import { checkTables } from "./check-tables";
 import { checkUnits } from "./check-units";
-import { evaluatePoint, type SetpointInWindow } from "./evaluate-point";
+import { evaluatePoint } from "./evaluate-point";
 import type { EvaluatedPoint, EvaluationOutcome, EvidenceProblem } from "./evaluation";
 import { type EvidenceOutcome, got } from "./evidence-outcome";
 import { findSwappedChannels } from "./findings/find-swapped-channels";
 import { findings } from "./findings/findings";
-import { parseEvidence } from "./parse-evidence";
-import type { ReferenceInWindow } from "./reference-stage";
+import { parseEvidence, versionOf } from "./parse-evidence";
+import { pathInVersion1 } from "./path-in-version-1";
 import type { Evidence } from "./schema";
+import { type SetpointInWindow, setpointsInWindows, stateOf } from "./setpoint-windows";
 
 /**
  * Evaluates evidence: the one function behind the command, the platform and any later check. Pure: the
@@ -22,13 +23,20 @@ import type { Evidence } from "./schema";
 export function evaluateEvidence(input: unknown): EvaluationOutcome {
   const parsed = parseEvidence(input);
   if (!parsed.ok) return parsed;
-  const evidence = parsed.value;
+  const outcome = evaluateParsed(parsed.value);
+  if (outcome.ok || versionOf(input) !== 1) return outcome;
+  const problems = outcome.problems.map(({ path, message }) => ({ path: pathInVersion1(path), message }));
+  return { ok: false, problems };
+}
+
+function evaluateParsed(evidence: Evidence): EvaluationOutcome {
   const problems = [
     ...checkIdentities(evidence),
     ...checkReadings(evidence),
     ...checkTables(evidence),
     ...checkUnits(evidence),
     ...checkProtection(evidence),
+    ...checkAtmosphere(evidence),
   ];
   if (problems.length > 0) return { ok: false, problems };
   const bench = mountBench(evidence);
@@ -37,7 +45,7 @@ export function evaluateEvidence(input: unknown): EvaluationOutcome {
   const points = evaluateAll(evidence, bench, setpoints.value);
   if (!points.ok) {
     // A reference on a sensor's channel stops everything; name that before its consequences.
-    const swapped = findSwappedChannels(evidence, bench, setpoints.value);
+    const swapped = findSwappedChannels(bench, setpoints.value);
     const causes = swapped.map(({ path, message }) => ({ path, message }));
     return { ok: false, problems: [...causes, ...points.problems] };
   }
@@ -49,36 +57,6 @@ export function evaluateEvidence(input: unknown): EvaluationOutcome {
       findings: findings({ evidence, bench, setpoints: setpoints.value, points: points.value }),
     },
   };
-}
-
-/** Each setpoint that has a window and a sensor measured in it, with the references' means in that window. */
-function setpointsInWindows(evidence: Evidence, bench: Bench): EvidenceOutcome<SetpointInWindow[]> {
-  const setpoints: SetpointInWindow[] = [];
-  const problems: EvidenceProblem[] = [];
-  for (const [i, setpoint] of evidence.setpoints.entries()) {
-    const windowIndex = evidence.windows.findIndex((w) => w.setpoint === setpoint.id);
-    const window = evidence.windows[windowIndex];
-    const isMeasured = bench.sensors.some((s) => !stateOf(evidence, s.item.id, setpoint.id));
-    if (!window || !isMeasured) continue;
-    const references: ReferenceInWindow[] = [];
-    for (const mounted of bench.references) {
-      const channel = channelInWindow(mounted, window, evidence.voltmeter.corrections);
-      if (channel.ok) references.push({ mounted, channel: channel.value });
-      else problems.push(...channel.problems);
-    }
-    setpoints.push({
-      setpoint,
-      setpointPath: `setpoints[${i}]`,
-      window,
-      windowPath: `windows[${windowIndex}]`,
-      references,
-    });
-  }
-  return problems.length > 0 ? { ok: false, problems } : got(setpoints);
-}
-
-function stateOf(evidence: Evidence, sensor: string, setpoint: string) {
-  return evidence.states.find((s) => s.sensor === sensor && s.setpoint === setpoint);
 }
 
 function evaluateAll(

@@ -2,8 +2,14 @@ import type { TypeLetter } from "./schema";
 
 /** What `evaluateEvidence` returns: unrounded numbers, and the strings as printed. Rounded once, here. */
 
-/** One line of a budget. `effect` is signed: sensitivity × standard uncertainty, in the unit of its stage. */
+/**
+ * One line of a budget. `effect` is signed: sensitivity × standard uncertainty, in the unit of its stage.
+ * `input`: one thing that is stated. `stage`: the temperature budget as a whole. `covariance`: what meter
+ * and junction share between both stages; its `variance` is negative where errors partly cancel, and its
+ * effect is then −√|variance|, for reading only.
+ */
 export type EvaluatedContribution = {
+  readonly kind: "input" | "stage" | "covariance";
   /** Stable key, e.g. "reference.calibration", "voltmeter.drift@sensor". */
   readonly key: string;
   /** The quantity in the trade's words, e.g. "Reference calibration". */
@@ -17,6 +23,12 @@ export type EvaluatedContribution = {
   readonly sensitivity: number;
   readonly sensitivityUnit: string;
   readonly effect: number;
+  /** What it adds to the square of its budget's combined uncertainty: effect², but for a covariance. */
+  readonly variance: number;
+  /** Its part of the point's whole u_c², both stages taken together: 0.25 is a quarter. */
+  readonly share: number;
+  /** Keys of lines that cover the same thing; both above zero would count it twice. */
+  readonly excludes: readonly string[];
   readonly source: string;
 };
 
@@ -25,6 +37,30 @@ export type Budget = {
   readonly contributions: readonly EvaluatedContribution[];
   readonly combined: number;
   readonly degreesOfFreedom: number | null;
+};
+
+/** Two lines of a budget, by their keys, and the correlation coefficient of their errors. */
+export type SharedError = {
+  readonly first: string;
+  readonly second: string;
+  readonly coefficient: number;
+};
+
+/** How k was found, and why in that way. */
+export type EvaluatedCoverage = {
+  readonly method: "student" | "one-rectangle" | "two-rectangles" | "monte-carlo";
+  /** The criterion with its numbers, as a sentence. */
+  readonly criterion: string;
+};
+
+/** Where the point stands against the laboratory's accredited scope, if the evidence states one. */
+export type EvaluatedScope = {
+  readonly state: "not-stated" | "inside" | "outside";
+  /** Calibration and measurement capability at the point, °C; null outside a scope. */
+  readonly capabilityCelsius: number | null;
+  /** U as computed was smaller, and is printed as the capability. */
+  readonly isRaised: boolean;
+  readonly source: string | null;
 };
 
 export type ConformityState =
@@ -63,6 +99,8 @@ export type MeasuredPoint = {
   /** Nominal minus reference temperature, °C: the part carried over to the nominal. */
   readonly carriedCelsius: number;
   readonly readings: number;
+  /** Mean of the shorted channel in the window, taken off; 0 where none was. */
+  readonly zeroMicrovolt: number;
   readonly indicatedMicrovolt: number;
   /** emf at the nominal temperature, reference junction at 0 °C, µV. */
   readonly emfAtNominalMicrovolt: number;
@@ -74,14 +112,18 @@ export type MeasuredPoint = {
   readonly seebeckMicrovoltPerCelsius: number;
   readonly temperatureBudget: Budget;
   readonly emfBudget: Budget;
+  /** Pairs of lines that one error moves: what the row "Shared voltmeter and junction" comes from. */
+  readonly shared: readonly SharedError[];
   readonly combinedMicrovolt: number;
   readonly degreesOfFreedom: number | null;
   readonly coverageFactor: number;
+  readonly coverage: EvaluatedCoverage;
   readonly expandedMicrovolt: number;
   readonly expandedCelsius: number;
   /** Key of the largest line, sensor and temperature stages taken together. */
   readonly dominant: string;
   readonly conformity: EvaluatedConformity;
+  readonly scope: EvaluatedScope;
   readonly printed: {
     readonly nominalCelsius: string;
     readonly referenceCelsius: string;

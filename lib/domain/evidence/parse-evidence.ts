@@ -1,14 +1,34 @@
 import type { z } from "zod";
-import { type EvidenceOutcome, got } from "./evidence-outcome";
+import { type EvidenceOutcome, got, missing } from "./evidence-outcome";
 import { Evidence } from "./schema";
+import { EvidenceV1 } from "./schema-v1";
+import { upgradeEvidence } from "./upgrade-evidence";
 
-/** Reads unknown input as evidence; each problem carries its path in the file, e.g. references[0].deviations. */
+/**
+ * Reads unknown input as evidence; each problem carries its path in the file, e.g. references[0].correction.
+ * A file of version 1 is read as such and carried over to version 2.
+ */
 export function parseEvidence(input: unknown): EvidenceOutcome<Evidence> {
+  const version = versionOf(input);
+  if (version === 1) {
+    const parsed = EvidenceV1.safeParse(input);
+    return parsed.success ? got(upgradeEvidence(parsed.data)) : problemsOf(parsed.error);
+  }
+  if (typeof version === "number" && version !== 2) {
+    return missing("version", `Version ${version} is not known here: 1 and 2 are.`);
+  }
   const parsed = Evidence.safeParse(input);
-  if (parsed.success) return got(parsed.data);
+  return parsed.success ? got(parsed.data) : problemsOf(parsed.error);
+}
+
+export function versionOf(input: unknown): unknown {
+  return typeof input === "object" && input !== null && "version" in input ? input.version : undefined;
+}
+
+function problemsOf(error: z.ZodError): { ok: false; problems: { path: string; message: string }[] } {
   return {
     ok: false,
-    problems: parsed.error.issues.map((issue) => ({ path: writePath(issue.path), message: explain(issue) })),
+    problems: error.issues.map((issue) => ({ path: writePath(issue.path), message: explain(issue) })),
   };
 }
 

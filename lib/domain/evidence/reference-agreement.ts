@@ -1,9 +1,12 @@
 import { emf } from "@/lib/metrology/thermocouple/emf";
 import { standardUncertainty } from "@/lib/metrology/uncertainty/standard-uncertainty";
 import { type Mounted, mountBench, type Reference } from "./bench";
+import { sharesJunction } from "./junction-sharing";
 import type { ReferenceTemperaturesInput } from "./reference-temperatures";
-import type { Evidence, UncertaintyInput } from "./schema";
+import { actingAt } from "./resolve-input";
+import type { Evidence } from "./schema";
 import { sensitivityInUse } from "./sensitivity";
+import type { RepeatabilityInput, UncertaintyInput } from "./uncertainty-input";
 
 export type AgreementInput = ReferenceTemperaturesInput &
   Pick<Evidence, "scanner" | "configuration" | "referenceRepeatability" | "sensitivities">;
@@ -45,7 +48,7 @@ function pairVariance(
   return (
     both(ua.independent, ub.independent, false) +
     both(ua.calibration, ub.calibration, isOneLaboratory) +
-    both(ua.junction, ub.junction, a.junction.id === b.junction.id)
+    both(ua.junction, ub.junction, sharesJunction(a, b))
   );
 }
 
@@ -57,20 +60,29 @@ function ownUncertainties(input: AgreementInput, mounted: Mounted<Reference>, no
   const slope = sensitivity.ok ? sensitivity.value.microvoltPerCelsius : Number.NaN;
   const junctionSlope = sensitivity.ok ? sensitivity.value.atJunctionMicrovoltPerCelsius : Number.NaN;
   const microvolt = table.ok ? Math.abs(table.value) : Number.NaN;
-  const celsius = (uncertainty: UncertaintyInput, perCelsius = 1): number => {
-    const standard = standardUncertainty(uncertainty);
+  const celsius = (stated: UncertaintyInput | RepeatabilityInput, perCelsius = 1): number => {
+    // What the window itself will show is not known before there is one.
+    if (stated.kind === "zero" || stated.kind === "block-means") return 0;
+    const uncertainty = actingAt(stated, nominalCelsius);
     if (uncertainty.kind === "zero") return 0;
+    const standard = standardUncertainty(uncertainty);
     if (uncertainty.unit === "celsius") return standard * perCelsius;
     return (uncertainty.unit === "relative" ? standard * microvolt : standard) / slope;
   };
+  const { uniformity, axial, radial, gradient } = input.configuration.characterisation;
   const parts = [
     input.referenceRepeatability,
     item.drift,
+    item.interpolation,
     item.inhomogeneity,
-    input.configuration.characterisation.uniformity,
+    uniformity,
+    axial,
+    radial,
+    gradient,
     input.scanner.parasitic,
     input.voltmeter.resolution,
   ].map((part) => celsius(part));
+  parts.push(celsius(junction.spread, junctionSlope / slope));
   return {
     independent: Math.sqrt(parts.reduce((total, u) => total + u * u, 0)),
     calibration: celsius(item.calibrationUncertainty),

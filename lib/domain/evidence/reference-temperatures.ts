@@ -1,9 +1,10 @@
-import { referenceTemperature } from "@/lib/metrology/comparison/reference-temperature";
+import { firstAfter, firstAtOrAfter } from "@/lib/metrology/stability/bounds";
 import type { ReferenceSeries } from "@/lib/metrology/stability/stability-types";
 import { emf } from "@/lib/metrology/thermocouple/emf";
+import { temperature } from "@/lib/metrology/thermocouple/temperature";
 import { type BenchInput, type Mounted, mountBench, type Reference } from "./bench";
 import { indicationCorrector, type Window } from "./channel-window";
-import { deviationNodes } from "./reference-stage";
+import { deviationOf } from "./reference-correction";
 import type { Evidence } from "./schema";
 
 /** A reading that has no temperature (an open circuit, say) is left out of the series and named here. */
@@ -38,20 +39,22 @@ function convert(
   const seconds: number[] = [];
   const celsius: number[] = [];
   const refused: RefusedReading[] = [];
-  const nodes = deviationNodes(mounted.item);
+  const deviation = deviationOf(mounted.item.correction, mounted.reference);
   const junction = emf(mounted.reference, mounted.junction.celsius);
   const { readings } = mounted;
-  for (let i = 0; readings && i < readings.seconds.length; i += 1) {
+  // Times rise: only the window's own readings are visited.
+  const first = readings ? firstAtOrAfter(readings.seconds, window.fromSeconds) : 0;
+  const end = readings ? firstAfter(readings.seconds, window.toSeconds) : 0;
+  for (let i = first; readings && i < end; i += 1) {
     const at = readings.seconds[i] as number;
-    if (at < window.fromSeconds || at > window.toSeconds) continue;
     const signed = correct(readings.microvolts[i] as number) * (readings.polarity[i] as number);
     const total = junction.ok ? signed + junction.value : Number.NaN;
-    const temperature = referenceTemperature(mounted.reference, nodes, total);
-    if (temperature.ok) {
+    const converted = temperature(mounted.reference, total, deviation);
+    if (converted.ok) {
       seconds.push(at);
-      celsius.push(temperature.value);
+      celsius.push(converted.value);
     } else {
-      refused.push({ seconds: at, message: temperature.problem.message });
+      refused.push({ seconds: at, message: converted.problem.message });
     }
   }
   return { id: mounted.item.id, channel: mounted.place.channel, seconds, celsius, refused };

@@ -1,220 +1,169 @@
 import { z } from "zod";
+import * as v1 from "./schema-v1";
+import { InhomogeneityInput, RepeatabilityInput, UncertaintyInput } from "./uncertainty-input";
 
 /**
- * The evidence file, version 1: everything one run's results rest on, in one JSON document.
+ * The evidence file, version 2: everything one run's results rest on, in one JSON document.
  * Units are in the names: celsius, microvolt, seconds (since `scans.startedAt`), millimetre.
- * What the platform stores for a run is this same thing; the `evaluate` command reads it.
+ * What the platform stores for a run is this same thing; the `evaluate` command reads it, and files of
+ * version 1 as well (`upgrade-evidence.ts`).
  */
+
+const { CalibrationEvidence, ChannelReadings, DecisionRule, GivenSensitivity, ToleranceRef } = v1;
+
+export { CalibrationEvidence, ChannelReadings, DecisionRule, GivenSensitivity, ToleranceRef };
+export const { DeviationPoint, SensorSetpointState, WindowEvidence } = v1;
+export type DecisionRule = z.infer<typeof DecisionRule>;
 
 const id = z.string().min(1).max(80);
 const source = z.string().min(1).max(400);
 
-/** Letter types whose reference functions the engine holds (IEC 60584-1). */
-export const TypeLetter = z.enum(["K", "N", "R", "S"]);
+/** Letter types whose reference functions the engine holds. */
+export const TypeLetter = z.enum(["B", "E", "J", "K", "N", "R", "S", "T", "C", "A"]);
 export type TypeLetter = z.infer<typeof TypeLetter>;
 
+/** References may be of pure metals too. */
+export const ReferenceType = z.enum([...TypeLetter.options, "Au/Pt", "Pt/Pd"]);
+export type ReferenceType = z.infer<typeof ReferenceType>;
+
 /**
- * One input of the budget. `relative` is a fraction of the emf it acts on (0.0002 = 0.02 %).
- * A line that is absent in truth is written down as `zero` with its reason, never left out.
+ * What a reference's certificate says of it, within its range only: beyond it the run is refused.
+ * `points`: deviation E_ref − E_table in µV at temperatures, straight lines between; a single point stands
+ * for its neighbourhood, `singlePointReachCelsius` each side. `polynomial`: that deviation as Σ aᵢ·tⁱ.
+ * `coefficients`: the emf itself as Σ aᵢ·tⁱ in µV.
  */
-export const UncertaintyInput = z.discriminatedUnion("kind", [
+export const ReferenceCorrection = z.discriminatedUnion("kind", [
   z.strictObject({
-    kind: z.literal("rectangular"),
-    halfWidth: z.number().nonnegative(),
-    unit: z.enum(["celsius", "microvolt", "relative"]),
-    source,
+    kind: z.literal("points"),
+    points: z.array(v1.DeviationPoint).min(1),
+    singlePointReachCelsius: z.number().positive().optional(),
   }),
   z.strictObject({
-    kind: z.literal("expanded"),
-    expanded: z.number().nonnegative(),
-    coverageFactor: z.number().positive(),
-    unit: z.enum(["celsius", "microvolt", "relative"]),
-    degreesOfFreedom: z.number().positive().optional(),
-    source,
+    kind: z.literal("polynomial"),
+    coefficientsMicrovolt: z.array(z.number()).min(1).max(12),
+    fromCelsius: z.number(),
+    toCelsius: z.number(),
   }),
   z.strictObject({
-    kind: z.literal("standard"),
-    standard: z.number().nonnegative(),
-    unit: z.enum(["celsius", "microvolt", "relative"]),
-    degreesOfFreedom: z.number().positive().optional(),
-    source,
+    kind: z.literal("coefficients"),
+    coefficientsMicrovolt: z.array(z.number()).min(2).max(16),
+    fromCelsius: z.number(),
+    toCelsius: z.number(),
   }),
-  z.strictObject({ kind: z.literal("zero"), reason: source }),
 ]);
-export type UncertaintyInput = z.infer<typeof UncertaintyInput>;
+export type ReferenceCorrection = z.infer<typeof ReferenceCorrection>;
 
-/** A calibration certificate of a standard or an instrument, as far as the result rests on it. */
-export const CalibrationEvidence = z.strictObject({
-  certificate: z.string().min(1).max(120),
-  issuer: z.string().min(1).max(200),
-  accreditation: z.string().max(200).optional(),
-  performedOn: z.iso.date(),
-  dueOn: z.iso.date().optional(),
-  /** Where a value here is not published but ours, it says so. */
-  note: z.string().max(600).optional(),
-});
-
-/** Deviation of a reference from its reference function, E_ref − E_table in µV, at its certificate's temperatures. */
-export const DeviationPoint = z.strictObject({ celsius: z.number(), deviationMicrovolt: z.number() });
-
-/** Given sensitivities, as a published example prints them: °C/µV at temperature (and at the junction's temperature). */
-const GivenSensitivity = z.strictObject({
-  celsiusPerMicrovolt: z.number().positive(),
-  celsiusPerMicrovoltAtJunction: z.number().positive(),
-});
-
-export const ToleranceRef = z.strictObject({
-  standard: z.enum(["IEC 60584-1:2013"]),
-  class: z.enum(["1", "2", "3"]),
-});
-
-export const DecisionRule = z.discriminatedUnion("kind", [
-  z.strictObject({ kind: z.literal("none") }),
-  z.strictObject({ kind: z.literal("simple") }),
-  /** Acceptance limit = tolerance limit − guardBandRatio × U (ILAC-G8:09/2019, JCGM 106:2012). Non-binary wording. */
-  z.strictObject({ kind: z.literal("guarded"), guardBandRatio: z.number().min(0).max(3) }),
-]);
-export type DecisionRule = z.infer<typeof DecisionRule>;
-
-export const SensorEvidence = z.strictObject({
-  id,
-  serial: z.string().min(1).max(120),
+export const SensorEvidence = v1.SensorEvidence.extend({
   type: TypeLetter,
-  construction: z.string().max(300).optional(),
-  /** Sheath about the wires: decides whether platinum may stand beside it. */
-  protection: z.enum(["bare-wire", "alumina-sheath", "metal-sheath", "other"]).default("other"),
-  tolerance: ToleranceRef.nullable(),
-  repeatability: UncertaintyInput,
-  inhomogeneity: UncertaintyInput,
-  /** Extension or compensating lead between the sensor and its reference junction. */
+  repeatability: RepeatabilityInput,
+  inhomogeneity: InhomogeneityInput,
   lead: UncertaintyInput,
-  givenSensitivity: GivenSensitivity.optional(),
-  /** Where this sensor was ordered otherwise than the rest of the load: its own rule, its own digits of U. */
-  decisionRule: DecisionRule.optional(),
-  uncertaintyDigits: z.union([z.literal(1), z.literal(2)]).optional(),
+  /** Cable of the laboratory's between sensor and junction: its lot's correction is added to the emf. */
+  cable: z.strictObject({ lot: z.string().min(1).max(80), correctionMicrovolt: z.number() }).optional(),
+  /** Half the difference of two immersions 20 to 30 mm apart, where they were measured. */
+  immersion: UncertaintyInput,
+  /** Leakage through hot mineral insulation; matters above about 1000 °C. */
+  shunting: UncertaintyInput,
+  /** Only where it was agreed that it enters U. */
+  hysteresis: UncertaintyInput,
 });
 
-export const ReferenceEvidence = z.strictObject({
-  id,
-  serial: z.string().min(1).max(120),
-  type: TypeLetter,
-  protection: z.enum(["bare-wire", "alumina-sheath", "metal-sheath", "other"]).default("other"),
-  calibration: CalibrationEvidence,
-  /** At least one point; between points linear, outside the points no value: the run is refused there. */
-  deviations: z.array(DeviationPoint).min(1),
-  /** A single point stands for its neighbourhood only; this says how wide (°C each side). */
-  singlePointReachCelsius: z.number().positive().optional(),
+export const ReferenceEvidence = v1.ReferenceEvidence.omit({
+  deviations: true,
+  singlePointReachCelsius: true,
+}).extend({
+  type: ReferenceType,
+  correction: ReferenceCorrection,
   calibrationUncertainty: UncertaintyInput,
+  /** Of the certificate's values between its points. */
+  interpolation: UncertaintyInput,
   drift: UncertaintyInput,
+  /** Of the reference itself, in this furnace: its wires lie in other gradients than when it was calibrated. */
   inhomogeneity: UncertaintyInput,
-  givenSensitivity: GivenSensitivity.optional(),
 });
 
-export const VoltmeterEvidence = z.strictObject({
-  id,
-  serial: z.string().min(1).max(120),
-  calibration: CalibrationEvidence,
-  /** Correction to be added to the indication, µV, at indications in µV; linear between, constant outside; empty = none. */
-  corrections: z.array(z.strictObject({ microvolt: z.number(), correctionMicrovolt: z.number() })),
+export const LoadPlace = v1.LoadPlace.extend({
+  /** Temperature of this place minus the references' mean, °C, where the characterisation gives it: corrected. */
+  offsetCelsius: z.number().optional(),
+});
+
+export const VoltmeterEvidence = v1.VoltmeterEvidence.extend({
   calibrationUncertainty: UncertaintyInput,
   drift: UncertaintyInput,
   resolution: UncertaintyInput,
 });
 
-export const ScannerEvidence = z.strictObject({
-  id,
-  serial: z.string().min(1).max(120),
-  calibration: CalibrationEvidence.nullable(),
-  parasitic: UncertaintyInput,
-});
+export const ScannerEvidence = v1.ScannerEvidence.extend({ parasitic: UncertaintyInput });
 
-export const JunctionEvidence = z.strictObject({
-  id,
-  serial: z.string().max(120).optional(),
-  celsius: z.number().min(-5).max(60),
-  calibration: CalibrationEvidence.nullable(),
+export const JunctionEvidence = v1.JunctionEvidence.extend({
+  /** Of the temperature that the junctions of one block share: its thermometer. */
   uncertainty: UncertaintyInput,
+  /** Difference of this channel's own junction from the block's thermometer. */
+  spread: UncertaintyInput,
+  /** Junctions that name one block share its thermometer. */
+  block: id.optional(),
 });
 
-export const ConfigurationEvidence = z.strictObject({
-  furnace: z.string().min(1).max(200),
-  kind: z.enum(["bare-tube", "equalising-block"]),
-  name: z.string().min(1).max(200),
+const { shape: characterisation } = v1.ConfigurationEvidence.shape.characterisation;
+export const ConfigurationEvidence = v1.ConfigurationEvidence.extend({
   characterisation: z.strictObject({
-    performedOn: z.iso.date().optional(),
-    validUntil: z.iso.date().optional(),
-    /** Differences between any sensor's place and the references' mean, axial and radial together. */
+    ...characterisation,
+    /** Axial and radial together; zero where the two are stated apart. */
     uniformity: UncertaintyInput,
-    /** Length, temperature, half or full range: without these a uniformity figure means nothing. */
-    statement: z.string().max(600),
+    axial: UncertaintyInput,
+    radial: UncertaintyInput,
+    /** Of a gradient that was corrected (`offsetCelsius` of the places). */
+    gradient: UncertaintyInput,
   }),
 });
 
-export const LoadPlace = z.strictObject({
-  /** Place in the bundle or the number of the bore. */
-  place: z.string().min(1).max(40),
-  item: z.discriminatedUnion("kind", [
-    z.strictObject({ kind: z.literal("sensor"), id }),
-    z.strictObject({ kind: z.literal("reference"), id }),
-    z.strictObject({ kind: z.literal("shorted") }),
+/** How far one error acts on two quantities alike: 0 not at all, 1 fully. */
+export const Correlation = z.strictObject({ coefficient: z.number().min(0).max(1), reason: source });
+export type Correlation = z.infer<typeof Correlation>;
+
+export const Correlations = z.strictObject({
+  /** Between the readings of a reference and of a sensor: calibration and drift of the voltmeter. */
+  voltmeter: Correlation,
+  /** Between reference and sensor at one junction or at junctions of one block. */
+  junction: Correlation,
+  /** Between one reference and another. 1 means that averaging them takes nothing off. */
+  references: z.strictObject({
+    /** Their certificates, and the interpolation between their points. */
+    calibration: Correlation,
+    drift: Correlation,
+    /** Inhomogeneity, parasitic emf, resolution, heater pick-up, junctions apart. */
+    own: Correlation,
+  }),
+});
+
+export const Comparison = z.strictObject({
+  /** A shorted channel's mean in the window, taken off every reading that was not reversed. */
+  zero: z.discriminatedUnion("kind", [
+    z.strictObject({ kind: z.literal("none"), reason: source }),
+    z.strictObject({ kind: z.literal("shorted-channel"), channel: z.string().min(1).max(40) }),
   ]),
-  channel: z.string().min(1).max(40),
-  junction: id,
-  immersionMillimetre: z.number().positive().optional(),
-  /** Rise seen on this channel when this tip alone was warmed, µV; null = not done (a published example). */
-  tipCheckRiseMicrovolt: z.number().nullable().default(null),
+  /** Terms of the emf's series that carry it to the nominal: the slope alone, or the curvature too. */
+  carryOrder: z.union([z.literal(1), z.literal(2)]),
 });
 
-/** Readings of one channel. The three arrays have one length. `microvolts` are as indicated, sign included. */
-export const ChannelReadings = z.strictObject({
-  channel: z.string().min(1).max(40),
-  seconds: z.array(z.number()),
-  microvolts: z.array(z.number()),
-  /** +1 forward, −1 leads reversed: a reversed reading has the opposite sign. */
-  polarity: z.array(z.union([z.literal(1), z.literal(-1)])),
-});
-
-export const WindowEvidence = z.strictObject({
-  setpoint: id,
-  fromSeconds: z.number(),
-  toSeconds: z.number(),
-});
-
-/** A sensor's state at a setpoint where it was not simply measured. */
-export const SensorSetpointState = z.strictObject({
-  sensor: id,
-  setpoint: id,
-  state: z.enum(["invalid", "not-reached"]),
-  reason: z.string().min(1).max(600),
-});
-
-export const Evidence = z.strictObject({
-  format: z.literal("emfolio-evidence"),
-  version: z.literal(1),
-  title: z.string().min(1).max(300),
-  origin: z.enum(["published-example", "laboratory", "simulated"]),
-  /** For a published example: what was published, and what was added by us. */
-  source: z.string().max(2000).optional(),
+export const Evidence = v1.EvidenceV1.extend({
+  version: z.literal(2),
   sensors: z.array(SensorEvidence).min(1),
   configuration: ConfigurationEvidence,
   load: z.array(LoadPlace).min(2),
   references: z.array(ReferenceEvidence).min(1),
-  referenceRepeatability: UncertaintyInput,
+  referenceRepeatability: RepeatabilityInput,
   voltmeter: VoltmeterEvidence,
   scanner: ScannerEvidence,
+  /** Seen as a step when the heater is switched off at the highest setpoint. */
+  heaterPickup: UncertaintyInput,
+  /** Of the temperature difference between sensor and references within a window. */
+  stability: UncertaintyInput,
   junctions: z.array(JunctionEvidence).min(1),
-  setpoints: z.array(z.strictObject({ id, nominalCelsius: z.number() })).min(1),
-  scans: z.strictObject({
-    startedAt: z.iso.datetime({ offset: true }).optional(),
-    channels: z.array(ChannelReadings).min(2),
-  }),
-  windows: z.array(WindowEvidence),
-  states: z.array(SensorSetpointState).default([]),
-  sensitivities: z.enum(["reference-functions", "given"]),
-  /** Coverage probability of U; 0.9545 is ±2σ of the normal distribution. */
-  coverageProbability: z.literal(0.9545).default(0.9545),
-  decisionRule: DecisionRule,
-  rounding: z.strictObject({ uncertaintyDigits: z.union([z.literal(1), z.literal(2)]) }),
+  correlation: Correlations,
+  comparison: Comparison,
+  /** How k is found: Student's t, or after the one or two rectangles that dominate, where any do. */
+  coverage: z.enum(["student", "by-dominance"]),
 });
 export type Evidence = z.infer<typeof Evidence>;
 /** What a writer may leave out because the schema has a default. */

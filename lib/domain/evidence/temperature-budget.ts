@@ -1,108 +1,103 @@
-import { combine } from "@/lib/metrology/uncertainty/combine";
 import type { Mounted, Reference } from "./bench";
-import { contribution, type LineSpec, type Part } from "./contribution";
-import type { Budget } from "./evaluation";
-import type { Evidence, UncertaintyInput } from "./schema";
+import type { LineKey } from "./budget-lines";
+import { contribution, type Line, type Part } from "./contribution";
+import { sharesJunction } from "./junction-sharing";
+import { actingAt } from "./resolve-input";
+import type { Evidence } from "./schema";
 import type { Sensitivity } from "./sensitivity";
+import type { UncertaintyInput } from "./uncertainty-input";
 
 export type ReferenceForBudget = {
   readonly mounted: Mounted<Reference>;
   readonly sensitivity: Sensitivity;
+  /** As stated, or from the window's own block means. */
+  readonly repeatability: UncertaintyInput;
   readonly indicatedMicrovolt: number;
   /** Reference junction at 0 °C. */
   readonly emfMicrovolt: number;
 };
 
+type InputOf = (reference: ReferenceForBudget) => UncertaintyInput;
+type Change = (reference: ReferenceForBudget) => Partial<Part>;
+type Between = (one: number, other: number) => number;
+
 /**
- * First stage (°C): the temperature at the sensor, EA-4/02 S5's lines for t_X plus the reference's own
- * inhomogeneity and the voltmeter's drift. Meter and junction come again in the second stage with the
- * opposite sign; leaving that correlation out makes U larger, never smaller
- * (decisions/0010-two-stage-budget.md).
+ * First stage (°C): the temperature at the sensor. EA-4/02 S5's lines for t_X, and what an assessor expects
+ * beside them today. Several references are their mean; how far averaging takes anything off, the evidence's
+ * correlations between references say (1: nothing).
  */
-export function temperatureBudget(
+export function temperatureLines(
   evidence: Evidence,
   references: readonly ReferenceForBudget[],
   referenceCelsius: number,
-): Budget {
-  const { voltmeter, scanner, configuration } = evidence;
-  const line = (
-    key: string,
-    label: string,
-    symbol: string,
-    input: (reference: ReferenceForBudget) => UncertaintyInput,
-    change: (reference: ReferenceForBudget) => Partial<Part> = () => ({}),
-  ): LineSpec => ({
-    key,
-    label,
-    symbol,
-    estimate: 0,
-    stage: "°C",
-    parts: references.map((reference) => ({
-      input: input(reference),
-      emfMicrovolt: reference.emfMicrovolt,
-      perMicrovolt: 1 / reference.sensitivity.microvoltPerCelsius,
-      perCelsius: 1,
-      ...change(reference),
-    })),
-  });
-  const indicated = (reference: ReferenceForBudget) => ({ emfMicrovolt: reference.indicatedMicrovolt });
-  const atJunction = ({ sensitivity }: ReferenceForBudget) => ({
-    perMicrovolt: -1 / sensitivity.microvoltPerCelsius,
-    perCelsius: -sensitivity.atJunctionMicrovoltPerCelsius / sensitivity.microvoltPerCelsius,
-  });
-  const repeatability = line(
-    "reference.repeatability",
-    "Reference repeatability",
-    "t_S",
-    () => evidence.referenceRepeatability,
-  );
-  const lines: LineSpec[] = [
-    { ...repeatability, estimate: referenceCelsius },
+  nominalCelsius: number,
+): Line[] {
+  const { voltmeter, scanner } = evidence;
+  const { uniformity, axial, radial, gradient } = evidence.configuration.characterisation;
+  const { calibration, drift, own } = evidence.correlation.references;
+  const line = (key: LineKey, input: InputOf, change: Change = none, between?: Between): Line =>
+    contribution({
+      key,
+      estimate: key === "reference.repeatability" ? referenceCelsius : 0,
+      stage: "°C",
+      parts: references.map((reference) => ({
+        input: actingAt(input(reference), nominalCelsius),
+        emfMicrovolt: reference.emfMicrovolt,
+        perMicrovolt: 1 / reference.sensitivity.microvoltPerCelsius,
+        perCelsius: 1,
+        ...change(reference),
+      })),
+      ...(between ? { between } : {}),
+    });
+  const fixed =
+    (coefficient: number): Between =>
+    () =>
+      coefficient;
+  const itself = fixed(own.coefficient);
+  const junctions: Between = (one, other) =>
+    sharesJunction(references[one]?.mounted, references[other]?.mounted) ? 1 : own.coefficient;
+  return [
+    // Stated for the references' mean; from block means, each reference's own.
+    line(
+      "reference.repeatability",
+      (r) => r.repeatability,
+      none,
+      evidence.referenceRepeatability.kind === "block-means" ? fixed(0) : undefined,
+    ),
     line(
       "reference.calibration",
-      "Reference calibration",
-      "δt_S",
       (r) => r.mounted.item.calibrationUncertainty,
+      none,
+      fixed(calibration.coefficient),
     ),
+    // One meter at nearly one emf: its error is the same for all references.
+    line("voltmeter.calibration@reference", () => voltmeter.calibrationUncertainty, indicated),
+    line("voltmeter.drift@reference", () => voltmeter.drift, indicated),
+    line("voltmeter.resolution@reference", () => voltmeter.resolution, indicated, itself),
+    line("scanner.parasitic@reference", () => scanner.parasitic, none, itself),
+    line("heater.pickup@reference", () => evidence.heaterPickup, none, itself),
+    line("junction@reference", (r) => r.mounted.junction.uncertainty, atJunction, junctions),
+    line("junction.spread@reference", (r) => r.mounted.junction.spread, atJunction, itself),
+    line("reference.drift", (r) => r.mounted.item.drift, none, fixed(drift.coefficient)),
     line(
-      "voltmeter.calibration@reference",
-      "Voltmeter calibration",
-      "δV_iS1",
-      () => voltmeter.calibrationUncertainty,
-      indicated,
+      "reference.interpolation",
+      (r) => r.mounted.item.interpolation,
+      none,
+      fixed(calibration.coefficient),
     ),
-    line(
-      "voltmeter.drift@reference",
-      "Voltmeter drift since its calibration",
-      "δV_iS3",
-      () => voltmeter.drift,
-      indicated,
-    ),
-    line(
-      "voltmeter.resolution@reference",
-      "Voltmeter resolution",
-      "δV_iS2",
-      () => voltmeter.resolution,
-      indicated,
-    ),
-    line("scanner.parasitic@reference", "Scanner parasitic emf", "δV_R", () => scanner.parasitic),
-    line(
-      "junction@reference",
-      "Reference junction temperature",
-      "δt_0S",
-      (r) => r.mounted.junction.uncertainty,
-      atJunction,
-    ),
-    line("reference.drift", "Reference drift since its calibration", "δt_D", (r) => r.mounted.item.drift),
-    line("reference.inhomogeneity", "Reference inhomogeneity", "δt_H", (r) => r.mounted.item.inhomogeneity),
-    line(
-      "furnace.uniformity",
-      "Furnace non-uniformity",
-      "δt_F",
-      () => configuration.characterisation.uniformity,
-    ),
+    line("reference.inhomogeneity", (r) => r.mounted.item.inhomogeneity, none, itself),
+    line("furnace.uniformity", () => uniformity),
+    line("furnace.axial", () => axial),
+    line("furnace.radial", () => radial),
+    line("furnace.gradient", () => gradient),
+    line("furnace.stability", () => evidence.stability),
   ];
-  const contributions = lines.map(contribution);
-  const { standardUncertainty, degreesOfFreedom } = combine(contributions);
-  return { unit: "°C", contributions, combined: standardUncertainty, degreesOfFreedom };
 }
+
+const none: Change = () => ({});
+const indicated: Change = (reference) => ({ emfMicrovolt: reference.indicatedMicrovolt });
+/** A junction that is warmer than taken lowers the emf, and with it the temperature read from it. */
+const atJunction: Change = ({ sensitivity }) => ({
+  perMicrovolt: -1 / sensitivity.microvoltPerCelsius,
+  perCelsius: -sensitivity.atJunctionMicrovoltPerCelsius / sensitivity.microvoltPerCelsius,
+});

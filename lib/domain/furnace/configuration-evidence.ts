@@ -3,6 +3,16 @@ import { rectangular } from "../equipment/evidence-inputs";
 import type { ConfigurationEvidence } from "../evidence/schema";
 import type { Characterisation, Furnace, FurnaceConfiguration } from "./types";
 
+const included = {
+  kind: "zero",
+  reason: "included in the combined uniformity of the configuration",
+} as const;
+const apart = {
+  axial: included,
+  radial: included,
+  gradient: { kind: "zero", reason: "no gradient between places is corrected" },
+} as const;
+
 export const configurationEvidenceOf = (
   furnace: Pick<Furnace, "tag" | "name">,
   configuration: Pick<FurnaceConfiguration, "name" | "kind">,
@@ -19,6 +29,7 @@ export const configurationEvidenceOf = (
       "celsius",
       `characterisation of ${characterisation.performedOn}`,
     ),
+    ...apart,
     statement: characterisation.statement,
   },
 });

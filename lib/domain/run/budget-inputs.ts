@@ -1,10 +1,14 @@
 import { z } from "zod";
-import { Evidence, SensorEvidence, TypeLetter } from "../evidence/schema";
+import { Evidence, GivenSensitivity, ReferenceType, SensorEvidence, TypeLetter } from "../evidence/schema";
+import { unstated } from "../evidence/unstated";
 
-const GivenSensitivity = SensorEvidence.shape.givenSensitivity.unwrap();
-const { repeatability, inhomogeneity, lead } = SensorEvidence.shape;
+const { repeatability, inhomogeneity, lead, immersion, shunting, hysteresis } = SensorEvidence.shape;
+const { line, ...rest } = unstated("not stated by this run's procedure");
 
-/** What the procedure brings to a run's budget, beside what the equipment's certificates say. Stored with the run. */
+/**
+ * What the procedure brings to a run's budget, beside what the equipment's certificates say. Stored with the
+ * run; what a run recorded earlier does not know stands as zero, and says so.
+ */
 export const BudgetInputs = z.strictObject({
   /** Name and revision, as it stands on the record. */
   procedure: z.string().min(1).max(200),
@@ -13,9 +17,24 @@ export const BudgetInputs = z.strictObject({
   source: Evidence.shape.source,
   sensitivities: Evidence.shape.sensitivities.default("reference-functions"),
   referenceRepeatability: Evidence.shape.referenceRepeatability,
-  sensors: z.partialRecord(TypeLetter, z.strictObject({ repeatability, inhomogeneity, lead })),
-  /** By type letter; asked for where `sensitivities` is "given". */
-  givenSensitivities: z.partialRecord(TypeLetter, GivenSensitivity).optional(),
+  heaterPickup: Evidence.shape.heaterPickup.default(rest.heaterPickup),
+  stability: Evidence.shape.stability.default(rest.stability),
+  correlation: Evidence.shape.correlation.default(rest.correlation),
+  comparison: Evidence.shape.comparison.default(rest.comparison),
+  coverage: Evidence.shape.coverage.default(rest.coverage),
+  sensors: z.partialRecord(
+    TypeLetter,
+    z.strictObject({
+      repeatability,
+      inhomogeneity,
+      lead,
+      immersion: immersion.default(line),
+      shunting: shunting.default(line),
+      hysteresis: hysteresis.default(line),
+    }),
+  ),
+  /** By type; asked for where `sensitivities` is "given". */
+  givenSensitivities: z.partialRecord(ReferenceType, GivenSensitivity).optional(),
 });
 export type BudgetInputs = z.infer<typeof BudgetInputs>;
 export type BudgetInputsInput = z.input<typeof BudgetInputs>;

@@ -58,6 +58,9 @@ const composeSensor = (sensor: EvidenceParts["sensors"][number], budget: BudgetI
     repeatability: inputs.repeatability,
     inhomogeneity: inputs.inhomogeneity,
     lead: inputs.lead,
+    immersion: inputs.immersion,
+    shunting: inputs.shunting,
+    hysteresis: inputs.hysteresis,
     ...(given ? { givenSensitivity: given } : {}),
     decisionRule: sensor.decisionRule,
     uncertaintyDigits: sensor.uncertaintyDigits,
@@ -79,7 +82,7 @@ export const composeEvidence = (parts: EvidenceParts): Evidence => {
   const { budget, run } = parts;
   return {
     format: "emfolio-evidence",
-    version: 1,
+    version: 2,
     title: `Run ${run.number}`,
     origin: budget.origin,
     source: sourceOf(parts),
@@ -91,6 +94,11 @@ export const composeEvidence = (parts: EvidenceParts): Evidence => {
       return given ? { ...reference, givenSensitivity: given } : reference;
     }),
     referenceRepeatability: budget.referenceRepeatability,
+    heaterPickup: budget.heaterPickup,
+    stability: budget.stability,
+    correlation: budget.correlation,
+    comparison: budget.comparison,
+    coverage: budget.coverage,
     voltmeter: parts.voltmeter,
     scanner: parts.scanner,
     junctions: composeJunctions(parts.places),

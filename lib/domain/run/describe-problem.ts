@@ -20,6 +20,10 @@ const subject = (evidence: Evidence, [list, index]: readonly Part[]): string => 
         configuration: "the furnace configuration",
         scans: "the readings",
         referenceRepeatability: "the procedure",
+        heaterPickup: "the procedure",
+        stability: "the procedure",
+        correlation: "the procedure",
+        comparison: "the procedure",
       }[String(list)] ?? ""
     );
   const celsius = (id: string | undefined) => {

@@ -1,4 +1,4 @@
-import type { TypeLetter } from "../evidence/schema";
+import type { ReferenceType, TypeLetter } from "../evidence/schema";
 
 /** What the rules of a furnace load need to know of each thing; loaded by `lib/data/run`, decided upon here. */
 
@@ -27,7 +27,7 @@ export type EquipmentCandidate = {
 };
 
 export type ReferenceCandidate = EquipmentCandidate & {
-  readonly type: TypeLetter;
+  readonly type: ReferenceType;
   readonly protection: Protection;
   /** Where its certificate gives a deviation, °C. */
   readonly range: { readonly fromCelsius: number; readonly toCelsius: number } | null;

@@ -1,9 +1,10 @@
-import type { TypeLetter } from "../evidence/schema";
+import { referenceFunctions } from "@/lib/metrology/thermocouple/reference-functions";
+import type { ReferenceType } from "../evidence/schema";
 import type { Protection } from "./load-candidates";
 
-type Loaded = { readonly tag: string; readonly type: TypeLetter; readonly protection: Protection };
+type Loaded = { readonly tag: string; readonly type: ReferenceType; readonly protection: Protection };
 
-const isPlatinum = (type: TypeLetter): boolean => type === "R" || type === "S";
+const isPlatinum = (type: ReferenceType): boolean => referenceFunctions[type].isNoble;
 
 /**
  * Base metal bundled round a platinum reference is normal work; platinum without its own closed, gas-tight alumina

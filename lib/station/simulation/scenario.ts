@@ -1,4 +1,4 @@
-import type { UncertaintyInput } from "@/lib/domain/evidence/schema";
+import type { UncertaintyInput } from "@/lib/domain/evidence/uncertainty-input";
 import type { FurnaceProgram } from "./furnace-profile";
 
 /**
@@ -248,3 +248,27 @@ export const sensorInputs = (
         : rectangular(own.leadMicrovolt, "microvolt", `extension cable by lot (${invented})`),
   };
 };
+
+const nothing = { kind: "zero", reason: "the simulated furnace has nothing of this kind" } as const;
+
+/** What the simulation leaves out: every such line stands at zero, with that reason. */
+export const absent = {
+  line: nothing,
+  sensor: { immersion: nothing, shunting: nothing, hysteresis: nothing },
+  characterisation: {
+    axial: { kind: "zero", reason: "included in the combined uniformity of the configuration" },
+    radial: { kind: "zero", reason: "included in the combined uniformity of the configuration" },
+    gradient: { kind: "zero", reason: "no gradient between places is corrected" },
+  },
+} as const;
+
+/** What is drawn once for all, and what for each reference alone (`draw-truth.ts`). */
+export const correlation = {
+  voltmeter: { coefficient: 1, reason: "one voltmeter on one range, one draw for all channels" },
+  junction: { coefficient: 1, reason: "one ice point for all channels" },
+  references: {
+    calibration: { coefficient: 1, reason: "certificates of one laboratory, one draw for all references" },
+    drift: { coefficient: 0, reason: "each reference drifts by a draw of its own" },
+    own: { coefficient: 0, reason: "each reference and channel has draws of its own" },
+  },
+} as const;

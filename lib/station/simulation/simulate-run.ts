@@ -4,7 +4,16 @@ import { referenceFunctions } from "@/lib/metrology/thermocouple/reference-funct
 import { drawTruth, type Truth } from "./draw-truth";
 import type { FurnaceResponse } from "./furnace-profile";
 import { randomFrom } from "./random";
-import { inputs, program, references, sensorInputs, sensors, zeroChannel } from "./scenario";
+import {
+  absent,
+  correlation,
+  inputs,
+  program,
+  references,
+  sensorInputs,
+  sensors,
+  zeroChannel,
+} from "./scenario";
 import { simulateScans } from "./simulate-scans";
 
 export type SimulatedRun = {
@@ -28,7 +37,7 @@ const certificateOf = (certificate: string, issuer: string, performedOn: string,
 
 const evidenceOf = (seed: number, channels: ReturnType<typeof simulateScans>): EvidenceInput => ({
   format: "emfolio-evidence",
-  version: 1,
+  version: 2,
   title: `Simulated run, seed ${seed}`,
   origin: "simulated",
   source: "Readings from a seeded generator with known truth; people, companies and figures are invented.",
@@ -40,6 +49,7 @@ const evidenceOf = (seed: number, channels: ReturnType<typeof simulateScans>): E
     protection: sensor.protection,
     tolerance: { standard: "IEC 60584-1:2013", class: sensor.toleranceClass },
     ...sensorInputs(sensor.type),
+    ...absent.sensor,
   })),
   configuration: {
     furnace: "F1",
@@ -49,6 +59,7 @@ const evidenceOf = (seed: number, channels: ReturnType<typeof simulateScans>): E
       performedOn: "2026-03-10",
       validUntil: "2027-03-10",
       uniformity: inputs.uniformity,
+      ...absent.characterisation,
       statement:
         "Any place of the bundle against the references' mean, half range, 40 mm about the measuring junctions, 300 °C to 1100 °C (invented)",
     },
@@ -83,15 +94,24 @@ const evidenceOf = (seed: number, channels: ReturnType<typeof simulateScans>): E
       "2026-02-18",
       "2027-02-18",
     ),
-    deviations: reference.deviations.map(([celsius, deviationMicrovolt]) => ({
-      celsius,
-      deviationMicrovolt,
-    })),
+    correction: {
+      kind: "points" as const,
+      points: reference.deviations.map(([celsius, deviationMicrovolt]) => ({
+        celsius,
+        deviationMicrovolt,
+      })),
+    },
     calibrationUncertainty: inputs.referenceCalibration,
+    interpolation: absent.line,
     drift: inputs.referenceDrift,
     inhomogeneity: inputs.referenceInhomogeneity,
   })),
   referenceRepeatability: inputs.referenceRepeatability,
+  heaterPickup: absent.line,
+  stability: absent.line,
+  correlation,
+  comparison: { zero: { kind: "none", reason: "the parasitic emf is in the budget instead" }, carryOrder: 1 },
+  coverage: "student",
   voltmeter: {
     id: "VM-01",
     serial: "70418",
@@ -124,6 +144,7 @@ const evidenceOf = (seed: number, channels: ReturnType<typeof simulateScans>): E
         "2026-12-15",
       ),
       uncertainty: inputs.junction,
+      spread: absent.line,
     },
   ],
   setpoints: program.setpointsCelsius.map((celsius) => ({ id: `SP${celsius}`, nominalCelsius: celsius })),

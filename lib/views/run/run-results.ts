@@ -1,5 +1,6 @@
 import { loadLastEvaluation } from "@/lib/data/run/load-last-evaluation";
 import type { EvaluatedPoint, EvidenceFinding } from "@/lib/domain/evidence/evaluation";
+import { readStoredPoint } from "@/lib/domain/evidence/read-stored-point";
 import { describeEvidenceProblem } from "@/lib/domain/run/describe-problem";
 import { assessTipCheck } from "@/lib/domain/run/tip-check";
 import type { Actor } from "@/lib/domain/staff/actor";
@@ -19,7 +20,7 @@ export const runResultsView = (actor: Actor, number: string) =>
       : null;
     const pointOf = (sensorId: string, setpointId: string): EvaluatedPoint | null => {
       const result = results.find((one) => one.sensorId === sensorId && one.setpointId === setpointId);
-      return result ? (JSON.parse(result.point) as EvaluatedPoint) : null;
+      return result ? readStoredPoint(result.point) : null;
     };
     return {
       head,

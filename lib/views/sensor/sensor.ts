@@ -2,7 +2,7 @@ import { readHistory } from "@/lib/data/audit/read-history";
 import type { Tx } from "@/lib/data/in-scope";
 import { lastMove } from "@/lib/data/sensor/last-move";
 import { readLastResults, readRunsOfSensor, readSensor } from "@/lib/data/sensor/read-sensor";
-import type { EvaluatedPoint } from "@/lib/domain/evidence/evaluation";
+import { readStoredPoint } from "@/lib/domain/evidence/read-stored-point";
 import { type Protection, protectionLabels } from "@/lib/domain/order/labels";
 import { intakeFindings } from "@/lib/domain/sensor/intake-findings";
 import {
@@ -41,7 +41,7 @@ const intakeOf = (intake: NonNullable<Row["intake"]>, takenInBy: string) => {
 
 const resultsOf = async (tx: Tx, runId: string, sensorId: string) =>
   (await readLastResults(tx, runId, sensorId))
-    .map((row) => ({ position: row.position, point: JSON.parse(row.point) as EvaluatedPoint }))
+    .map((row) => ({ position: row.position, point: readStoredPoint(row.point) }))
     .map(({ position, point }) => ({
       position,
       nominalCelsius: String(point.nominalCelsius),

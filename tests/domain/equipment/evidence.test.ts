@@ -61,8 +61,11 @@ describe("evidence made from equipment", () => {
     expect(ReferenceEvidence.parse(evidence)).toEqual(evidence);
     expect(evidence).toMatchObject({
       id: "TAG-reference",
-      deviations: [{ celsius: 1000, deviationMicrovolt: -8.75 }],
-      singlePointReachCelsius: 20,
+      correction: {
+        kind: "points",
+        points: [{ celsius: 1000, deviationMicrovolt: -8.75 }],
+        singlePointReachCelsius: 20,
+      },
       calibration: { performedOn: "2026-01-10", dueOn: "2027-01-10" },
       calibrationUncertainty: { kind: "expanded", expanded: 0.3, coverageFactor: 2, unit: "celsius" },
       drift: { kind: "rectangular", halfWidth: 0.3, unit: "celsius" },

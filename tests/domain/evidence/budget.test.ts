@@ -14,10 +14,17 @@ describe("the budget", () => {
       "voltmeter.drift@reference",
       "voltmeter.resolution@reference",
       "scanner.parasitic@reference",
+      "heater.pickup@reference",
       "junction@reference",
+      "junction.spread@reference",
       "reference.drift",
+      "reference.interpolation",
       "reference.inhomogeneity",
       "furnace.uniformity",
+      "furnace.axial",
+      "furnace.radial",
+      "furnace.gradient",
+      "furnace.stability",
     ]);
     expect(points[0]?.emfBudget.contributions.map(({ key }) => key)).toEqual([
       "sensor.repeatability",
@@ -25,20 +32,26 @@ describe("the budget", () => {
       "voltmeter.drift@sensor",
       "voltmeter.resolution@sensor",
       "scanner.parasitic@sensor",
+      "heater.pickup@sensor",
       "sensor.lead",
       "furnace.temperature",
       "junction@sensor",
+      "junction.spread@sensor",
       "sensor.inhomogeneity",
+      "sensor.immersion",
+      "sensor.shunting",
+      "sensor.hysteresis",
+      "shared",
     ]);
   });
 
-  it("has effect = sensitivity × u in each line, and u_c² = Σ effect²", () => {
+  it("has effect = sensitivity × u in each line, and u_c² = Σ variance", () => {
     for (const point of points) {
       for (const budget of [point.temperatureBudget, point.emfBudget]) {
         let squares = 0;
         for (const line of budget.contributions) {
           expect(line.effect).toBeCloseTo(line.sensitivity * line.standardUncertainty, 12);
-          squares += line.effect ** 2;
+          squares += line.variance;
         }
         expect(budget.combined).toBeCloseTo(Math.sqrt(squares), 9);
       }

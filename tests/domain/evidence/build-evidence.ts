@@ -1,10 +1,10 @@
-import type { EvidenceInput } from "@/lib/domain/evidence/schema";
+import type { EvidenceInput, TypeLetter } from "@/lib/domain/evidence/schema";
 import { emf } from "@/lib/metrology/thermocouple/emf";
 import { referenceFunctions, type ThermocoupleType } from "@/lib/metrology/thermocouple/reference-functions";
 
 /** An invented run for tests: two type S references, sensors of any types, readings without noise. */
 export type Scene = {
-  readonly sensors?: readonly ThermocoupleType[];
+  readonly sensors?: readonly TypeLetter[];
   readonly nominals?: readonly number[];
   /** Furnace temperature at a time, °C. */
   readonly furnace?: (seconds: number) => number;
@@ -36,12 +36,12 @@ export function microvoltOf(type: ThermocoupleType, celsius: number): number {
   return result.value;
 }
 
-function sensor(type: ThermocoupleType, index: number): EvidenceInput["sensors"][number] {
+function sensor(type: TypeLetter, index: number): EvidenceInput["sensors"][number] {
   return {
     id: `X${index + 1}`,
     serial: `serial-${index + 1}`,
     type,
-    protection: type === "K" || type === "N" ? "metal-sheath" : "alumina-sheath",
+    protection: referenceFunctions[type].isNoble ? "alumina-sheath" : "metal-sheath",
     tolerance: { standard: "IEC 60584-1:2013", class: "2" },
     repeatability: {
       kind: "standard",
@@ -52,6 +52,9 @@ function sensor(type: ThermocoupleType, index: number): EvidenceInput["sensors"]
     },
     inhomogeneity: rectangular(0.0005, "relative"),
     lead: zero("no lead: the wires reach the junction"),
+    immersion: zero("none here"),
+    shunting: zero("none here"),
+    hysteresis: zero("none here"),
   };
 }
 
@@ -62,10 +65,14 @@ function reference(id: string): EvidenceInput["references"][number] {
     type: "S",
     protection: "alumina-sheath",
     calibration,
-    deviations: [
-      { celsius: 250, deviationMicrovolt: 0 },
-      { celsius: 1150, deviationMicrovolt: 0 },
-    ],
+    correction: {
+      kind: "points",
+      points: [
+        { celsius: 250, deviationMicrovolt: 0 },
+        { celsius: 1150, deviationMicrovolt: 0 },
+      ],
+    },
+    interpolation: zero("none here"),
     calibrationUncertainty: {
       kind: "expanded",
       expanded: 0.4,
@@ -96,7 +103,7 @@ export function buildEvidence(scene: Scene = {}): EvidenceInput {
   const furnace = scene.furnace ?? (() => nominals[0] ?? 600);
   return {
     format: "emfolio-evidence",
-    version: 1,
+    version: 2,
     title: "Invented run",
     origin: "simulated",
     sensors: types.map(sensor),
@@ -106,6 +113,9 @@ export function buildEvidence(scene: Scene = {}): EvidenceInput {
       name: "Bundle",
       characterisation: {
         uniformity: rectangular(0.4, "celsius"),
+        axial: zero("none here"),
+        radial: zero("none here"),
+        gradient: zero("none here"),
         statement: "±0.4 °C over 40 mm, half range",
       },
     },
@@ -124,6 +134,19 @@ export function buildEvidence(scene: Scene = {}): EvidenceInput {
       degreesOfFreedom: 9,
       source: "invented",
     },
+    heaterPickup: zero("none here"),
+    stability: zero("none here"),
+    correlation: {
+      voltmeter: { coefficient: 0, reason: "neglected" },
+      junction: { coefficient: 0, reason: "neglected" },
+      references: {
+        calibration: { coefficient: 1, reason: "one observation" },
+        drift: { coefficient: 1, reason: "one observation" },
+        own: { coefficient: 1, reason: "one observation" },
+      },
+    },
+    comparison: { zero: { kind: "none", reason: "not taken off" }, carryOrder: 1 },
+    coverage: "student",
     voltmeter: {
       id: "V",
       serial: "meter-1",
@@ -146,6 +169,7 @@ export function buildEvidence(scene: Scene = {}): EvidenceInput {
         celsius: scene.junctionCelsius ?? 0,
         calibration: null,
         uncertainty: rectangular(0.05, "celsius"),
+        spread: zero("none here"),
       },
     ],
     setpoints: nominals.map((nominalCelsius) => ({ id: `${nominalCelsius}`, nominalCelsius })),

@@ -98,7 +98,7 @@ describe("the evaluate command", () => {
 
   it("prints the JSON Schema and the help", async () => {
     const schema = await command("--schema");
-    expect(JSON.parse(schema.stdout).title).toContain("evidence file, version 1");
+    expect(JSON.parse(schema.stdout).title).toContain("evidence file, version 2");
     const help = await command("--help");
     expect([help.code, schema.code]).toEqual([0, 0]);
     expect(help.stdout).toContain("npm run --silent evaluate -- FILE.json");

@@ -93,10 +93,13 @@ describe("the comparison", () => {
     const evidence = buildEvidence({ sensors: ["N"] });
     const references = evidence.references.map((r) => ({
       ...r,
-      deviations: [
-        { celsius: 250, deviationMicrovolt: 4 },
-        { celsius: 1150, deviationMicrovolt: 4 },
-      ],
+      correction: {
+        kind: "points" as const,
+        points: [
+          { celsius: 250, deviationMicrovolt: 4 },
+          { celsius: 1150, deviationMicrovolt: 4 },
+        ],
+      },
     }));
     const [point] = measured({ ...evidence, references });
     expect(point?.referenceCelsius).toBeCloseTo(600 - 4 / 10.2072, 3);

@@ -1,8 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { evaluateEvidence } from "@/lib/domain/evidence/evaluate";
 import type { EvidenceFinding } from "@/lib/domain/evidence/evaluation";
-import type { EvidenceInput } from "@/lib/domain/evidence/schema";
-import type { ThermocoupleType } from "@/lib/metrology/thermocouple/reference-functions";
+import type { EvidenceInput, TypeLetter } from "@/lib/domain/evidence/schema";
 import { buildEvidence, type Scene } from "./build-evidence";
 
 function findingsOf(evidence: EvidenceInput): readonly EvidenceFinding[] {
@@ -26,7 +25,7 @@ it("a clean run has nothing to look at", () => {
 });
 
 describe("swapped channels", () => {
-  const pairs: [ThermocoupleType, ThermocoupleType][] = [
+  const pairs: [TypeLetter, TypeLetter][] = [
     ["K", "N"],
     ["K", "S"],
     ["K", "R"],
@@ -99,7 +98,7 @@ describe("the furnace", () => {
   });
 
   it("a drift beyond the criterion is said: 0.1 °C with a noble sensor, 0.3 °C with base metal alone", () => {
-    const drifting = (sensors: ThermocoupleType[], celsius: number) =>
+    const drifting = (sensors: TypeLetter[], celsius: number) =>
       codes(buildEvidence({ sensors, scans: 91, furnace: (t) => 600 + (celsius * t) / 905 }));
     expect(drifting(["K", "S"], 0.08)).toEqual([]);
     expect(drifting(["K", "S"], 0.2)).toEqual(["window-not-stable"]);

@@ -22,7 +22,18 @@ describe("the JSON Schema of the evidence file", () => {
   });
 
   it("carries the letters and units", () => {
-    expect(schema.properties.sensors.items.properties.type.enum).toEqual(["K", "N", "R", "S"]);
+    expect(schema.properties.sensors.items.properties.type.enum).toEqual([
+      "B",
+      "E",
+      "J",
+      "K",
+      "N",
+      "R",
+      "S",
+      "T",
+      "C",
+      "A",
+    ]);
     const rectangular = schema.properties.sensors.items.properties.repeatability.oneOf[0];
     expect(rectangular.properties.unit.enum).toEqual(["celsius", "microvolt", "relative"]);
     expect(rectangular.properties.halfWidth.minimum).toBe(0);

@@ -9,10 +9,10 @@ export const problemCases: readonly (readonly [
   says: RegExp,
 ])[] = [
   ["a wrong format", (e) => (e.format = "other"), "format", /emfolio-evidence/],
-  ["a later version", (e) => (e.version = 2), "version", /1/],
+  ["a later version", (e) => (e.version = 3), "version", /1 and 2/],
   ["a field that is missing", (e) => delete e.voltmeter.drift, "voltmeter.drift", /missing/],
   ["a misspelt field", (e) => (e.voltmeter.drfit = 1), "voltmeter", /Unknown field drfit/],
-  ["no deviation", (e) => (e.references[0].deviations = []), "references[0].deviations", /./],
+  ["no deviation", (e) => (e.references[0].correction.points = []), "references[0].correction.points", /./],
   ["a type without function", (e) => (e.sensors[1].type = "Q"), "sensors[1].type", /./],
   [
     "text for a number",
@@ -143,8 +143,8 @@ export const problemCases: readonly (readonly [
 
   [
     "points of a certificate out of order",
-    (e) => e.references[0].deviations.reverse(),
-    "references[0].deviations[1].celsius",
+    (e) => e.references[0].correction.points.reverse(),
+    "references[0].correction.points[1].celsius",
     /rising order/,
   ],
   [
@@ -155,8 +155,8 @@ export const problemCases: readonly (readonly [
   ],
   [
     "a single point without its reach",
-    (e) => e.references[1].deviations.pop(),
-    "references[1].singlePointReachCelsius",
+    (e) => e.references[1].correction.points.pop(),
+    "references[1].correction.singlePointReachCelsius",
     /how far it reaches/,
   ],
   [
@@ -212,8 +212,8 @@ export const problemCases: readonly (readonly [
   ],
   [
     "a reference beyond its certificate",
-    (e) => (e.references[0].deviations[1].celsius = 590),
-    "references[0].deviations",
+    (e) => (e.references[0].correction.points[1].celsius = 590),
+    "references[0].correction",
     /R1 reads 600\.00 °C.*250 °C to 590 °C/,
   ],
   [
@@ -221,10 +221,13 @@ export const problemCases: readonly (readonly [
     (e) =>
       (e.references[1] = {
         ...e.references[1],
-        deviations: [{ celsius: 590, deviationMicrovolt: 0 }],
-        singlePointReachCelsius: 5,
+        correction: {
+          kind: "points",
+          points: [{ celsius: 590, deviationMicrovolt: 0 }],
+          singlePointReachCelsius: 5,
+        },
       }),
-    "references[1].deviations",
+    "references[1].correction",
     /590 °C and 5 °C each side/,
   ],
   [

@@ -30,8 +30,8 @@ describe("a single certified point", () => {
     const single = (celsius: number) =>
       problemsOf((e) => {
         for (const reference of e.references) {
-          reference.deviations = [{ celsius, deviationMicrovolt: 0 }];
-          reference.singlePointReachCelsius = 2;
+          reference.correction.points = [{ celsius, deviationMicrovolt: 0 }];
+          reference.correction.singlePointReachCelsius = 2;
         }
       });
     expect(single(601.9)).toEqual([]);
@@ -46,7 +46,7 @@ describe("the ends of a certificate", () => {
     const between = (from: number, to: number) =>
       problemsOf((e) => {
         for (const reference of e.references) {
-          reference.deviations = [from, to].map((celsius) => ({ celsius, deviationMicrovolt: -3 }));
+          reference.correction.points = [from, to].map((celsius) => ({ celsius, deviationMicrovolt: -3 }));
         }
         for (const index of [0, 4]) {
           e.scans.channels[index].microvolts = e.scans.channels[index].microvolts.map((v: number) => v - 3);
@@ -145,7 +145,7 @@ describe("what is not evidence at all", () => {
   });
 
   it("one problem for a reference beyond its certificate, however many sensors it serves", () => {
-    const problems = problemsOf((e) => (e.references[0].deviations[1].celsius = 590));
+    const problems = problemsOf((e) => (e.references[0].correction.points[1].celsius = 590));
     expect(problems).toHaveLength(1);
   });
 });

@@ -34,7 +34,10 @@ describe("referenceTemperatures", () => {
         voltmeter: { ...evidence.voltmeter, corrections: [{ microvolt: 0, correctionMicrovolt: 2 }] },
         references: evidence.references.map((r) => ({
           ...r,
-          deviations: r.deviations.map((d) => ({ ...d, deviationMicrovolt: 2 })),
+          correction: {
+            kind: "points",
+            points: [250, 1150].map((celsius) => ({ celsius, deviationMicrovolt: 2 })),
+          },
         })),
       }),
     );

@@ -3,11 +3,10 @@ import { emf } from "@/lib/metrology/thermocouple/emf";
 import type { ReferenceFunction } from "@/lib/metrology/thermocouple/reference-function";
 import { seebeck } from "@/lib/metrology/thermocouple/seebeck";
 import type { Bench, Mounted, Reference, Sensor } from "../bench";
-import { channelInWindow } from "../channel-window";
-import { CARRY_LIMIT_CELSIUS, type SetpointInWindow } from "../evaluate-point";
+import { CARRY_LIMIT_CELSIUS } from "../compare-point";
 import type { EvidenceFinding } from "../evaluation";
 import { referencesAt } from "../reference-stage";
-import type { Evidence } from "../schema";
+import type { SetpointInWindow } from "../setpoint-windows";
 
 /**
  * Own misfit beyond three times the class 2 tolerance, while the other's type fits three times better, on
@@ -28,11 +27,7 @@ type Yardstick = { readonly celsius: number; readonly allowance: number };
  * Between two sensors the references tell the temperature; a reference that is itself under suspicion
  * cannot be asked, and the nominal stands in for it, with the 5 °C the furnace may be away from it.
  */
-export function findSwappedChannels(
-  evidence: Evidence,
-  bench: Bench,
-  setpoints: readonly SetpointInWindow[],
-): EvidenceFinding[] {
+export function findSwappedChannels(bench: Bench, setpoints: readonly SetpointInWindow[]): EvidenceFinding[] {
   const items: Item[] = [
     ...bench.references.map((item) => ({ ...item, isReference: true })),
     ...bench.sensors.map((item) => ({ ...item, isReference: false })),
@@ -41,7 +36,7 @@ export function findSwappedChannels(
   for (const at of setpoints) {
     const nominal = { celsius: at.setpoint.nominalCelsius, allowance: CARRY_LIMIT_CELSIUS };
     const measured = measuredYardstick(at) ?? nominal;
-    const microvolts = items.map((item) => microvoltInWindow(evidence, item, at));
+    const microvolts = items.map((item) => microvoltInWindow(item, at));
     items.forEach((a, i) => {
       items.slice(i + 1).forEach((b, offset) => {
         const key = `${a.place.channel}\n${b.place.channel}`;
@@ -65,9 +60,9 @@ function measuredYardstick(at: SetpointInWindow): Yardstick | null {
   return isNear ? { celsius: references.value.celsius, allowance: 0 } : null;
 }
 
-function microvoltInWindow(evidence: Evidence, item: Item, at: SetpointInWindow): number | null {
-  const channel = channelInWindow(item, at.window, evidence.voltmeter.corrections);
-  return channel.ok ? channel.value.microvolt : null;
+function microvoltInWindow(item: Item, at: SetpointInWindow): number | null {
+  const channel = at.channels.get(item.place.channel);
+  return channel?.ok ? channel.value.microvolt : null;
 }
 
 /** The emf on a's channel is far from a's type and close to b's. */

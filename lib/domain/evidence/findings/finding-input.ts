@@ -1,7 +1,7 @@
 import type { Bench } from "../bench";
-import type { SetpointInWindow } from "../evaluate-point";
 import type { EvaluatedPoint } from "../evaluation";
 import type { Evidence } from "../schema";
+import type { SetpointInWindow } from "../setpoint-windows";
 
 /** What the findings are looked for in: the evidence and what came of it. */
 export type FindingInput = {

@@ -10,7 +10,7 @@ import type { FindingInput } from "./finding-input";
 /** What a person must look at, gravest first. None of it stops the evaluation. */
 export function findings(input: FindingInput): EvidenceFinding[] {
   return [
-    ...findSwappedChannels(input.evidence, input.bench, input.setpoints),
+    ...findSwappedChannels(input.bench, input.setpoints),
     ...findLargeDeviations(input),
     ...findUnstableWindows(input),
     ...findInvalidCalibrations(input),

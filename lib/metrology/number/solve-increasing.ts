@@ -1,12 +1,14 @@
 /** A function and its slope at one place, so that both cost one evaluation. */
 export type ValueAndSlope = { readonly value: number; readonly slope: number };
 
-const MAXIMUM_STEPS = 100;
+const MAXIMUM_STEPS = 200;
 
 /**
- * x in [low, high] with f(x) = target, f rising: Newton steps inside a shrinking bracket, halving where
- * Newton would leave it. `target` must lie within f(low) … f(high); the caller checks. Ends when a step
- * falls below `tolerance`, or when the bracket does (a jump at a join leaves no exact root).
+ * x in [low, high] with f(x) = target, f rising: Newton's method kept inside a shrinking bracket, halving where it would
+ * leave (Press et al., Numerical Recipes, section 9.4, "rtsafe": from memory). `target` must lie within f(low) … f(high);
+ * the caller checks. `start` outside the bracket or NaN: the middle. Ends when a step falls below `tolerance` (unit of x), or
+ * when the bracket does (a jump at a join leaves no exact root; the place of the jump comes back).
+ * NaN when f gives a value that is not a number, or after 200 steps, as a slope that is none of f's can cause.
  */
 export function solveIncreasing(
   f: (x: number) => ValueAndSlope,
@@ -21,6 +23,7 @@ export function solveIncreasing(
     const { value, slope } = f(x);
     const difference = value - target;
     if (difference === 0) return x;
+    if (Number.isNaN(difference)) return difference;
     if (difference < 0) low = x;
     else high = x;
     const newton = x - difference / slope;
@@ -29,5 +32,5 @@ export function solveIncreasing(
     if (Math.abs(next - x) <= tolerance || high - low <= tolerance) return next;
     x = next;
   }
-  return x;
+  return Number.NaN;
 }

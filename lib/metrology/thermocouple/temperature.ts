@@ -1,9 +1,12 @@
-import { polynomial } from "../number/polynomial";
 import { solveIncreasing, type ValueAndSlope } from "../number/solve-increasing";
 import { found, type Outcome, refused } from "../outcome";
+import { directBlock } from "./direct-block";
 import { pieceEmf } from "./emf";
-import { describeRange, pieceAt, type ReferenceFunction, temperatureRange } from "./reference-function";
+import { inverseTable } from "./inverse-table";
+import type { ReferenceFunction } from "./reference-function";
+import { refuseEmf } from "./refuse-emf";
 import { pieceSeebeck } from "./seebeck";
+import { inverseBatch, temperaturesFrom } from "./temperatures-from";
 
 /** Well below the last digit anyone can measure, well above the noise of float64 in E(t). */
 const TOLERANCE_CELSIUS = 1e-11;
@@ -11,42 +14,57 @@ const TOLERANCE_CELSIUS = 1e-11;
 /** What is added to the reference function, e.g. a certificate's deviation: value in µV, slope in µV/°C. */
 export type AddedEmf = (celsius: number) => ValueAndSlope;
 
-const nothingAdded: AddedEmf = () => ({ value: 0, slope: 0 });
-
-function startValue(reference: ReferenceFunction, microvolt: number): number {
-  const millivolt = microvolt / 1000;
-  const range = reference.startValues.find((s) => millivolt >= s.fromMillivolt && millivolt <= s.toMillivolt);
-  return range ? polynomial(range.celsius, millivolt) : Number.NaN;
-}
+// Room for one value; nothing in it is read before it is written.
+const oneEmf = new Float64Array(1);
+const oneTemperature = new Float64Array(1);
+const room = inverseBatch(4);
 
 /**
- * t with E(t) + added(t) = emf. The published inverse polynomials miss by up to 0.06 °C (type K), so the
- * direct function is solved; the inverse only gives the start value. Holds wherever E is rising, which is
- * the whole range for K, N, R and S.
+ * t in °C (ITS-90) with E(t) + added(t) = emf in µV, reference junction at 0 °C. The published inverse polynomials (NIST SRD
+ * 60) miss by up to 0.06 °C, so the direct function is solved: |t(E(t)) − t| ≤ 1e-9 °C from −200 °C up, ≤ 1e-7 °C below,
+ * where its terms cancel. At a join the lower piece holds. What is added must leave the sum rising.
+ * Problems: `not-finite`; `outside-range` for an emf that no temperature of the range gives; `no-solution` below 250 °C
+ * (0.291 mV) of type B, and where what is added gives no number.
  */
 export function temperature(
   reference: ReferenceFunction,
   microvolt: number,
-  added: AddedEmf = nothingAdded,
+  added?: AddedEmf,
 ): Outcome<number> {
-  if (!Number.isFinite(microvolt)) return refused("not-finite", `emf ${microvolt} is not a number`);
-  const { fromCelsius: low, toCelsius: high } = temperatureRange(reference);
-  const total = (celsius: number): ValueAndSlope => {
-    const piece = pieceAt(reference, celsius);
-    if (!piece) return { value: Number.NaN, slope: Number.NaN };
-    const extra = added(celsius);
-    return {
-      value: pieceEmf(piece, celsius) + extra.value,
-      slope: pieceSeebeck(piece, celsius) + extra.slope,
-    };
-  };
-  if (!(microvolt >= total(low).value && microvolt <= total(high).value)) {
-    return refused(
-      "outside-range",
-      `an emf of ${microvolt} µV has no temperature: ${describeRange(reference)}`,
-    );
+  const table = inverseTable(reference);
+  if (added) return temperatureWith(reference, microvolt, added);
+  if (!(microvolt >= table.fromMicrovolt && microvolt <= table.toMicrovolt)) {
+    return refuseEmf(reference, microvolt, table.fromMicrovolt);
   }
-  return found(
-    solveIncreasing(total, microvolt, { low, high }, startValue(reference, microvolt), TOLERANCE_CELSIUS),
-  );
+  oneEmf[0] = microvolt;
+  temperaturesFrom(table, directBlock(reference), oneEmf, room, oneTemperature);
+  return found(oneTemperature[0] as number);
+}
+
+function temperatureWith(reference: ReferenceFunction, microvolt: number, added: AddedEmf): Outcome<number> {
+  const without = temperature(reference, microvolt);
+  const start = without.ok ? without.value : Number.NaN;
+  const noNumber = refused("no-solution", `type ${reference.letter} with what is added gives no temperature`);
+  const { pieces } = inverseTable(reference);
+  let lowest = Number.NaN;
+  for (const { piece, fromCelsius, toCelsius } of pieces) {
+    const total = (celsius: number): ValueAndSlope => {
+      const extra = added(celsius);
+      return {
+        value: pieceEmf(piece, celsius) + extra.value,
+        slope: pieceSeebeck(piece, celsius) + extra.slope,
+      };
+    };
+    const bottom = total(fromCelsius).value;
+    const top = total(toCelsius).value;
+    if (Number.isNaN(bottom + top)) return noNumber;
+    if (Number.isNaN(lowest)) lowest = bottom;
+    if (!(microvolt >= lowest)) return refuseEmf(reference, microvolt, lowest);
+    if (microvolt <= top) {
+      const range = { low: fromCelsius, high: toCelsius };
+      const celsius = solveIncreasing(total, microvolt, range, start, TOLERANCE_CELSIUS);
+      return Number.isNaN(celsius) ? noNumber : found(celsius);
+    }
+  }
+  return refuseEmf(reference, microvolt, lowest);
 }

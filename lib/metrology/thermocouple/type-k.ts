@@ -9,7 +9,9 @@ import type { ReferenceFunction } from "./reference-function";
 export const typeK: ReferenceFunction = {
   letter: "K",
   isNoble: false,
+  isOxidisingInAir: false,
   source: "NIST SRD 60 / NIST Monograph 175; IEC 60584-1:2013",
+  iecRange: { fromCelsius: -270, toCelsius: 1300 },
   pieces: [
     {
       fromCelsius: -270,

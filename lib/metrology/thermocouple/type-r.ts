@@ -8,7 +8,9 @@ import type { ReferenceFunction } from "./reference-function";
 export const typeR: ReferenceFunction = {
   letter: "R",
   isNoble: true,
+  isOxidisingInAir: false,
   source: "NIST SRD 60 / NIST Monograph 175; IEC 60584-1:2013",
+  iecRange: { fromCelsius: -50, toCelsius: 1768.1 },
   pieces: [
     {
       fromCelsius: -50,

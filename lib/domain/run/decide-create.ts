@@ -1,3 +1,4 @@
+import { referenceFunctions } from "@/lib/metrology/thermocouple/reference-functions";
 import { ok, type Result, refuse } from "../refusal";
 import type { BudgetInputs } from "./budget-inputs";
 import { chosenSetpoints } from "./chosen-setpoints";
@@ -61,6 +62,12 @@ const sayProblem = (
     say(fields, field, `The order ${sensor.orderNumber} of ${tag} is not accepted. Accept it first.`);
   else if (sensor.state !== "received")
     say(fields, field, `${tag} is ${sensor.state}; only a received sensor can be loaded.`);
+  else if (referenceFunctions[sensor.type].isOxidisingInAir)
+    say(
+      fields,
+      field,
+      `${tag} is of type ${sensor.type}, which oxidises in the furnace's air. It is not calibrated here.`,
+    );
 };
 
 const sayConfiguration = (

@@ -1,4 +1,5 @@
 import type { EvidenceFinding } from "../evaluation";
+import { findDoubleCounting } from "./find-double-counting";
 import { findInvalidCalibrations } from "./find-invalid-calibrations";
 import { findLargeDeviations } from "./find-large-deviations";
 import { findShortedChannels } from "./find-shorted-channels";
@@ -13,6 +14,7 @@ export function findings(input: FindingInput): EvidenceFinding[] {
     ...findSwappedChannels(input.bench, input.setpoints),
     ...findLargeDeviations(input),
     ...findUnstableWindows(input),
+    ...findDoubleCounting(input),
     ...findInvalidCalibrations(input),
     ...findShortedChannels(input),
     ...findTipChecks(input),

@@ -4,20 +4,19 @@
  */
 export function sum(values: ArrayLike<number>): number {
   const partials: number[] = [];
+  // The list never shrinks: setting its length costs more than all the additions.
+  let count = 0;
   for (let n = 0; n < values.length; n += 1) {
-    let x = values[n] ?? Number.NaN;
+    let x = values[n] as number;
     // An infinity or NaN would turn into NaN inside the expansion; hand it on plainly.
     if (!Number.isFinite(x)) return plainSum(values);
     let kept = 0;
-    for (let i = 0; i < partials.length; i += 1) {
-      let y = partials[i] ?? 0;
-      if (Math.abs(x) < Math.abs(y)) {
-        const swap = x;
-        x = y;
-        y = swap;
-      }
+    for (let i = 0; i < count; i += 1) {
+      const y = partials[i] as number;
+      // x + y and what its rounding lost, whichever of the two is larger (D. E. Knuth, TAOCP 2, 4.2.2).
       const high = x + y;
-      const low = y - (high - x);
+      const taken = high - x;
+      const low = x - (high - taken) + (y - taken);
       if (low !== 0) {
         partials[kept] = low;
         kept += 1;
@@ -25,32 +24,32 @@ export function sum(values: ArrayLike<number>): number {
       x = high;
     }
     partials[kept] = x;
-    partials.length = kept + 1;
+    count = kept + 1;
   }
-  return roundPartials(partials);
+  return roundPartials(partials, count);
 }
 
 function plainSum(values: ArrayLike<number>): number {
   let total = 0;
-  for (let n = 0; n < values.length; n += 1) total += values[n] ?? Number.NaN;
+  for (let n = 0; n < values.length; n += 1) total += values[n] as number;
   return total;
 }
 
 /** Adds from the largest down; where the rest ends on a tie, the next partial decides its direction. */
-function roundPartials(partials: readonly number[]): number {
-  let n = partials.length - 1;
+function roundPartials(partials: readonly number[], count: number): number {
+  let n = count - 1;
   if (n < 0) return 0;
-  let high = partials[n] ?? 0;
+  let high = partials[n] as number;
   let low = 0;
   while (n > 0) {
     const x = high;
     n -= 1;
-    const y = partials[n] ?? 0;
+    const y = partials[n] as number;
     high = x + y;
     low = y - (high - x);
     if (low !== 0) break;
   }
-  const next = n > 0 ? (partials[n - 1] ?? 0) : 0;
+  const next = n > 0 ? (partials[n - 1] as number) : 0;
   if ((low < 0 && next < 0) || (low > 0 && next > 0)) {
     const doubled = low * 2;
     const moved = high + doubled;

@@ -28,10 +28,14 @@ export function assessConformity(question: ConformityQuestion): EvaluatedConform
   const { standard, class: toleranceClass } = sensor.tolerance;
   const limit = tolerance(sensor.type, toleranceClass, question.nominalCelsius);
   if (limit.kind === "not-defined") return { state: "no-tolerance-defined", ...nothing };
-  const decision = decideConformity({ ...question, toleranceCelsius: limit.celsius, rule });
+  const judged = decideConformity({ ...question, toleranceCelsius: limit.celsius, rule });
+  const asked = { standard, class: toleranceClass, celsius: limit.celsius };
+  // A number that cannot be judged gets no statement; `decideConformity` names the reason, the budget shows it.
+  if (!judged.ok) return { state: "not-decidable", ...nothing, tolerance: asked };
+  const decision = judged.value;
   return {
     state: decision.verdict,
-    tolerance: { standard, class: toleranceClass, celsius: limit.celsius },
+    tolerance: asked,
     acceptanceCelsius: decision.acceptanceCelsius,
     probability: decision.probability,
     printed: {

@@ -1,15 +1,15 @@
+import { found, type Outcome, refused } from "../outcome";
 import { conformanceProbability } from "./conformance-probability";
+import { type ConformityRule, guardBand } from "./guard-band";
 
 export type ConformityVerdict = "pass" | "conditional-pass" | "conditional-fail" | "fail" | "not-decidable";
-
-export type ConformityRule =
-  | { readonly kind: "simple" }
-  | { readonly kind: "guarded"; readonly guardBandRatio: number };
 
 export type ConformityInput = {
   readonly errorCelsius: number;
   readonly standardUncertaintyCelsius: number;
   readonly expandedCelsius: number;
+  /** Effective degrees of freedom of u; null or absent: infinitely many. */
+  readonly degreesOfFreedom?: number | null;
   /** Half-width of the tolerance about zero error. */
   readonly toleranceCelsius: number;
   readonly rule: ConformityRule;
@@ -17,41 +17,70 @@ export type ConformityInput = {
 
 export type ConformityDecision = {
   readonly verdict: ConformityVerdict;
+  /** w = TL − AL, °C. */
+  readonly guardBandCelsius: number;
   /** Half-width of the acceptance zone; null when it is empty. */
   readonly acceptanceCelsius: number | null;
+  /** p_c: probability that the true error lies inside the tolerance. */
   readonly probability: number;
 };
 
 /**
- * Decision on unrounded values. Simple acceptance (ILAC-G8:09/2019, 4.2.1): w = 0. With a guard band
- * (4.2.3, the non-binary wording): w = r·U, AL = TL − w; pass up to AL, conditional pass up to TL,
- * conditional fail up to TL + w, fail beyond; limits themselves belong to the better side. If w reaches
- * TL no result could pass, and nothing is decided.
+ * Statement of conformity on unrounded values (ILAC-G8:09/2019, 4.2.1 to 4.2.3): AL = TL − w. Binary: pass up to AL, fail
+ * beyond. Non-binary: pass up to AL, conditional pass up to TL, conditional fail up to TL + w, fail beyond; the limits
+ * themselves belong to the better side. If w reaches TL no result could pass, and nothing is decided, however large the
+ * error; likewise where a simple rule asks for a smaller U than there is.
+ * Symbols: error D, u, U, TL in °C, ν without unit; `probability` = p_c (JCGM 106:2012, 7.4), by Student's t where ν is
+ * given. More uncertainty never gives a better verdict, but for the rule with r below 0, which is made to do that.
+ * Refused: D or TL not finite, TL not above 0, and whatever `guardBand` refuses.
  */
-export function decideConformity(input: ConformityInput): ConformityDecision {
+export function decideConformity(input: ConformityInput): Outcome<ConformityDecision> {
   const { errorCelsius, toleranceCelsius: limit, rule } = input;
-  const size = Math.abs(errorCelsius);
-  const probability = conformanceProbability(errorCelsius, input.standardUncertaintyCelsius, -limit, limit);
-  if (rule.kind === "simple") {
-    return { verdict: size <= limit ? "pass" : "fail", acceptanceCelsius: limit, probability };
+  if (!(Number.isFinite(errorCelsius) && Number.isFinite(limit))) {
+    return refused("not-finite", `an error of ${errorCelsius} °C within ± ${limit} °C cannot be judged`);
   }
-  const guardBand = rule.guardBandRatio * input.expandedCelsius;
-  if (guardBand >= limit) return { verdict: "not-decidable", acceptanceCelsius: null, probability };
-  const acceptance = limit - guardBand;
-  return {
-    verdict: guardedVerdict(size, acceptance, limit, guardBand),
-    acceptanceCelsius: acceptance,
+  if (!(limit > 0)) return refused("outside-range", `± ${limit} °C: a tolerance must be above zero`);
+  const band = guardBand(rule, input);
+  if (!band.ok) return band;
+  const w = band.value;
+  const probability = conformanceProbability(
+    errorCelsius,
+    input.standardUncertaintyCelsius,
+    -limit,
+    limit,
+    input.degreesOfFreedom,
+  );
+  if (w >= limit || isTooUncertain(rule, input.expandedCelsius, limit)) {
+    return found({ verdict: "not-decidable", guardBandCelsius: w, acceptanceCelsius: null, probability });
+  }
+  return found({
+    verdict: verdictAt(Math.abs(errorCelsius), limit, w, isBinary(rule)),
+    guardBandCelsius: w,
+    acceptanceCelsius: limit - w,
     probability,
-  };
+  });
 }
 
-function guardedVerdict(
-  size: number,
-  acceptance: number,
-  limit: number,
-  guardBand: number,
-): ConformityVerdict {
-  if (size <= acceptance) return "pass";
+/** A simple rule may ask for a U of at most so much of the tolerance. */
+function isTooUncertain(rule: ConformityRule, expanded: number, limit: number): boolean {
+  return rule.kind === "simple" && rule.largestRatio !== undefined && expanded > rule.largestRatio * limit;
+}
+
+function isBinary(rule: ConformityRule): boolean {
+  switch (rule.kind) {
+    case "simple":
+    case "guarded-binary":
+      return true;
+    case "guarded":
+      return false;
+    case "target-risk":
+      return rule.isBinary;
+  }
+}
+
+function verdictAt(size: number, limit: number, w: number, binary: boolean): ConformityVerdict {
+  if (size <= limit - w) return "pass";
+  if (binary) return "fail";
   if (size <= limit) return "conditional-pass";
-  return size <= limit + guardBand ? "conditional-fail" : "fail";
+  return size <= limit + w ? "conditional-fail" : "fail";
 }

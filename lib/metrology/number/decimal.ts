@@ -1,38 +1,35 @@
-/** A float64 is exactly ±mantissa·2^exponent; every finite one has a finite decimal expansion. */
-type Binary = { readonly negative: boolean; readonly mantissa: bigint; readonly exponent: number };
+/** A decimal number: ±digits·10^−decimals, exactly. `decimals` may be negative: 1e21 is 1·10^21. */
+export type Decimal = { readonly negative: boolean; readonly digits: bigint; readonly decimals: number };
 
-function toBinary(x: number): Binary {
-  const view = new DataView(new ArrayBuffer(8));
-  view.setFloat64(0, x);
-  const bits = view.getBigUint64(0);
-  const biased = Number((bits >> 52n) & 0x7ffn);
-  const fraction = bits & 0xfffffffffffffn;
+/**
+ * The decimal number that a float64 stands for: the shortest one that names no other float64, which is also
+ * how the language writes it (ECMA-262, Number::toString). Printed digits are decided on this and not on the
+ * binary expansion: 2.675 is meant as 2.675, though its float64 lies a trifle below.
+ * Unit: any. Range: every finite x; the caller keeps NaN and infinities away (BigInt throws on their text).
+ */
+export function decimalOf(x: number): Decimal {
+  const [mantissa, exponent = "0"] = `${Math.abs(x)}`.split("e") as [string, string?];
+  const [whole, fraction = ""] = mantissa.split(".") as [string, string?];
   return {
-    negative: bits >> 63n === 1n,
-    mantissa: biased === 0 ? fraction : fraction | 0x10000000000000n,
-    exponent: (biased === 0 ? 1 : biased) - 1075,
+    negative: x < 0,
+    digits: BigInt(whole + fraction),
+    decimals: fraction.length - Number(exponent),
   };
 }
 
-/** |x|·10^decimals as an exact fraction. */
-function scaled(x: number, decimals: number): { readonly numerator: bigint; readonly denominator: bigint } {
-  const { mantissa, exponent } = toBinary(x);
-  let numerator = mantissa;
-  let denominator = 1n;
-  if (exponent >= 0) numerator <<= BigInt(exponent);
-  else denominator <<= BigInt(-exponent);
-  let power = 1n;
-  for (let n = Math.abs(decimals); n > 0; n -= 1) power *= 10n;
-  if (decimals >= 0) numerator *= power;
-  else denominator *= power;
-  return { numerator, denominator };
+/** 10ⁿ for a whole n ≥ 0, as an exact integer (arithmetic; no unit, no error cases). */
+export function powerOfTen(n: number): bigint {
+  return BigInt(`1${"0".repeat(n)}`);
 }
 
+/** To the nearest, a tie to the even digit (JCGM 100:2008, 7.2.6 rounds so in its examples); or always away from zero. */
 export type Rounding = "half-even" | "away";
 
-/** |x|·10^decimals rounded to a whole number, decided on the exact expansion and not on a rounded product. */
-export function scaledInteger(x: number, decimals: number, rounding: Rounding = "half-even"): bigint {
-  const { numerator, denominator } = scaled(x, decimals);
+/**
+ * numerator/denominator rounded to a whole number, exactly. Source: arithmetic on whole numbers; no unit.
+ * Range: numerator ≥ 0, denominator > 0 (BigInt throws on division by zero); magnitudes only.
+ */
+export function roundRatio(numerator: bigint, denominator: bigint, rounding: Rounding): bigint {
   const quotient = numerator / denominator;
   const remainder = numerator % denominator;
   if (remainder === 0n) return quotient;
@@ -43,7 +40,21 @@ export function scaledInteger(x: number, decimals: number, rounding: Rounding = 
   return quotient % 2n === 0n ? quotient : quotient + 1n;
 }
 
-/** Writes digits·10^−decimals; zero carries no sign. */
+/**
+ * |x|·10^decimals rounded to a whole number, decided on the decimal number that x stands for.
+ * Source: arithmetic. `decimals` is the last digit kept, negative for tens and hundreds. Unit: that of x.
+ * Range: finite x (see `decimalOf`).
+ */
+export function scaledInteger(x: number, decimals: number, rounding: Rounding = "half-even"): bigint {
+  const { digits, decimals: own } = decimalOf(x);
+  const shift = decimals - own;
+  return shift >= 0 ? digits * powerOfTen(shift) : roundRatio(digits, powerOfTen(-shift), rounding);
+}
+
+/**
+ * ±digits·10^−decimals as plain ASCII text; zero carries no sign. Source: notation; unit: that of the number.
+ * Range: digits ≥ 0; decimals ≤ 0 writes zeros in place of what was rounded away. No error cases.
+ */
 export function writeDecimal(digits: bigint, decimals: number, negative: boolean): string {
   const sign = negative && digits !== 0n ? "-" : "";
   if (decimals <= 0) return `${sign}${digits === 0n ? "0" : `${digits}${"0".repeat(-decimals)}`}`;
@@ -51,20 +62,21 @@ export function writeDecimal(digits: bigint, decimals: number, negative: boolean
   return `${sign}${text.slice(0, -decimals)}.${text.slice(-decimals)}`;
 }
 
-/** x with so many decimals (negative: rounded to tens, hundreds …), half to even, as plain ASCII text. */
+/**
+ * x with so many decimals (negative: rounded to tens, hundreds …), half to even on the decimal number that x stands
+ * for, as plain ASCII text. Source: ISO 80000-1:2009, annex B, rule A (from memory). Unit: that of x.
+ * What is not a finite number comes back as its own name ("NaN", "-Infinity"), visibly.
+ */
 export function roundHalfEven(x: number, decimals: number): string {
   if (!Number.isFinite(x)) return `${x}`;
   return writeDecimal(scaledInteger(x, decimals), decimals, x < 0);
 }
 
-/** The power of ten of the leading digit: 3 for 1000, −2 for 0.0999. x must be finite and not 0. */
+/**
+ * The power of ten of the leading digit: 3 for 1000, −2 for 0.0999. Source: notation; no unit.
+ * Range: x finite and not 0 (0 has no leading digit; it gives 0).
+ */
 export function decimalExponent(x: number): number {
-  const { numerator, denominator } = scaled(x, 0);
-  // Estimate from the digit counts, then correct by exact comparison.
-  let exponent = `${numerator}`.length - `${denominator}`.length;
-  let power = 1n;
-  for (let n = Math.abs(exponent); n > 0; n -= 1) power *= 10n;
-  const isBelow = exponent >= 0 ? numerator < denominator * power : numerator * power < denominator;
-  if (isBelow) exponent -= 1;
-  return exponent;
+  const { digits, decimals } = decimalOf(x);
+  return `${digits}`.length - 1 - decimals;
 }

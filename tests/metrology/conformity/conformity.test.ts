@@ -80,7 +80,7 @@ describe("conformanceProbability, JCGM 106:2012", () => {
 });
 
 function decide(errorCelsius: number, change: Partial<ConformityInput> = {}) {
-  return decideConformity({
+  const decision = decideConformity({
     errorCelsius,
     standardUncertaintyCelsius: 0.25,
     expandedCelsius: 0.5,
@@ -88,6 +88,8 @@ function decide(errorCelsius: number, change: Partial<ConformityInput> = {}) {
     rule: { kind: "guarded", guardBandRatio: 1 },
     ...change,
   });
+  if (!decision.ok) throw new Error(decision.problem.message);
+  return decision.value;
 }
 
 describe("decideConformity, guarded (ILAC-G8:09/2019, 4.2.3)", () => {

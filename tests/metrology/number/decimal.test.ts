@@ -1,5 +1,13 @@
 import { describe, expect, it } from "vitest";
-import { decimalExponent, roundHalfEven, scaledInteger, writeDecimal } from "@/lib/metrology/number/decimal";
+import {
+  decimalExponent,
+  decimalOf,
+  powerOfTen,
+  roundHalfEven,
+  roundRatio,
+  scaledInteger,
+  writeDecimal,
+} from "@/lib/metrology/number/decimal";
 
 describe("roundHalfEven", () => {
   it.each([
@@ -21,15 +29,17 @@ describe("roundHalfEven", () => {
     expect(roundHalfEven(x, decimals)).toBe(expected);
   });
 
-  it("decides on the exact value that the number has, not on how it is typed", () => {
+  it("decides on the number that was meant, not on its float64", () => {
     // The float64 nearest to 1.005 lies below it, the one nearest to 2.675 too; 1.115 lies above.
     expect(roundHalfEven(1.005, 2)).toBe("1.00");
-    expect(roundHalfEven(2.675, 2)).toBe("2.67");
-    expect(roundHalfEven(1.115, 2)).toBe("1.11");
-    expect(roundHalfEven(0.1, 30)).toBe("0.100000000000000005551115123126");
+    expect(roundHalfEven(1.015, 2)).toBe("1.02");
+    expect(roundHalfEven(2.675, 2)).toBe("2.68");
+    expect(roundHalfEven(2.665, 2)).toBe("2.66");
+    expect(roundHalfEven(1.115, 2)).toBe("1.12");
+    expect(roundHalfEven(0.1, 30)).toBe("0.100000000000000000000000000000");
   });
 
-  it("agrees with the exact expansion the language itself gives, where no tie decides", () => {
+  it("agrees with what the language itself prints, where no tie decides", () => {
     for (let x = 0.0137; x < 1e6; x *= 1.618) {
       for (const decimals of [0, 1, 3, 7]) expect(roundHalfEven(x, decimals)).toBe(x.toFixed(decimals));
     }
@@ -52,6 +62,36 @@ describe("scaledInteger", () => {
     expect(scaledInteger(1.01, 1, "away")).toBe(11n);
     expect(scaledInteger(1.5, 1, "away")).toBe(15n);
     expect(scaledInteger(-1.01, 1, "away")).toBe(11n);
+  });
+});
+
+describe("decimalOf", () => {
+  it.each([
+    [0, { negative: false, digits: 0n, decimals: 0 }],
+    [-0.25, { negative: true, digits: 25n, decimals: 2 }],
+    [1e21, { negative: false, digits: 1n, decimals: -21 }],
+    [1.5e-7, { negative: false, digits: 15n, decimals: 8 }],
+    [1200, { negative: false, digits: 1200n, decimals: 0 }],
+  ])("%d", (x, expected) => {
+    expect(decimalOf(x)).toEqual(expected);
+  });
+});
+
+describe("roundRatio", () => {
+  it.each([
+    [7n, 2n, "half-even", 4n],
+    [5n, 2n, "half-even", 2n],
+    [2n, 3n, "half-even", 1n],
+    [1n, 3n, "half-even", 0n],
+    [1n, 3n, "away", 1n],
+    [6n, 3n, "away", 2n],
+  ] as const)("%s / %s, %s, is %s", (numerator, denominator, rounding, expected) => {
+    expect(roundRatio(numerator, denominator, rounding)).toBe(expected);
+  });
+
+  it("powers of ten are exact", () => {
+    expect(powerOfTen(0)).toBe(1n);
+    expect(powerOfTen(25)).toBe(10_000_000_000_000_000_000_000_000n);
   });
 });
 

@@ -115,6 +115,14 @@ const certificateSide = (review: ReviewRun, sensorId: string) => {
   };
 };
 
+/** The rule and the digits of U that this sensor's evaluation used. */
+const agreedFor = ({ evaluation }: ReviewRun, tag: string) => {
+  const sensor = evaluation?.head.sensors.find(({ id }) => id === tag);
+  const digits = sensor?.uncertaintyDigits ?? evaluation?.head.rounding.uncertaintyDigits ?? 2;
+  const rule = sensor?.decisionRule ?? evaluation?.head.decisionRule ?? { kind: "none" as const };
+  return { rule, digits };
+};
+
 /** One sensor at one setpoint with all it rests on. */
 export const reviewResultView = (actor: Actor, number: string, tag: string, position: number) =>
   answer(actor, "review.read", async (tx) => {
@@ -138,6 +146,7 @@ export const reviewResultView = (actor: Actor, number: string, tag: string, posi
       nominal: `${Number(setpoint.celsius.toFixed(2))} °C`,
       point,
       dominant: point.state === "measured" ? dominantLabel(point) : "",
+      agreed: agreedFor(review, tag),
       window: windowOf(review, window),
       traces: await traces(tx, review, sensor.id, window),
       blocks: review.blocks.map((block) => ({

@@ -10,6 +10,7 @@ const freedom = (value: number | null): string => (value === null ? "∞" : valu
 
 const columns = [
   { key: "quantity", header: "Quantity" },
+  { key: "share", header: "Share", unit: "% of u²", align: "number" as const },
   { key: "u", header: "u", align: "number" as const },
   { key: "distribution", header: "Distribution" },
   { key: "sensitivity", header: "Sensitivity", align: "number" as const },
@@ -32,6 +33,7 @@ function BudgetTable({ budget, caption, dominant }: { budget: Budget; caption: s
               {line.label} ({line.symbol}){line.key === dominant ? ", the largest" : ""}
             </>
           ),
+          share: (line.share * 100).toFixed(1),
           u: <Quantity value={three(line.standardUncertainty)} unit={line.unit} />,
           distribution: line.distribution,
           sensitivity: (
@@ -64,11 +66,15 @@ const bars = (title: string, budget: Budget) => ({
   combined: budget.combined,
 });
 
-/** The budget line by line, with what dominates. */
+/** The budget line by line, with what dominates and how k was found. */
 export function BudgetSection({ point, dominant }: { point: EvaluatedPoint; dominant: string }) {
   if (point.state !== "measured") return null;
   return (
-    <Section title="Budget" note={`Largest: ${dominant}.`} wide>
+    <Section
+      title="Budget"
+      note={`Largest: ${dominant}. k = ${point.printed.coverageFactor}: ${point.coverage.criterion}.`}
+      wide
+    >
       <BudgetChart
         view={bars("Reference temperature, °C", point.temperatureBudget)}
         caption="Temperature of the furnace at the sensor, °C: largest first."

@@ -15,6 +15,7 @@ import { CheckSection } from "./check-section";
 import { ReadingSection } from "./reading-section";
 import { ResultSection } from "./result-section";
 import { StandardSection } from "./standard-section";
+import { WhatIfSection } from "./what-if-section";
 
 type Props = {
   readonly params: Promise<{ readonly run: string; readonly tag: string; readonly setpoint: string }>;
@@ -78,6 +79,7 @@ export default async function ReviewResultPage({ params }: Props) {
       <StepKeys pages={{ p: previous, n: next, u: up }} />
       <ResultSection result={result} />
       <BudgetSection point={result.point} dominant={result.dominant} />
+      <WhatIfSection result={result} />
       <ReadingSection result={result} />
       <StandardSection standards={result.standards} />
       <CheckSection result={result} />

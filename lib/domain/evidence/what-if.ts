@@ -1,0 +1,104 @@
+import { decideConformity } from "@/lib/metrology/conformity/decide-conformity";
+import { reportValue } from "@/lib/metrology/reporting/report-value";
+import { typeset } from "@/lib/metrology/reporting/typeset";
+import { coverageFactor } from "@/lib/metrology/uncertainty/coverage-factor";
+import { combineEffects } from "./combine-effects";
+import type { ConformityState, EvaluatedContribution, MeasuredPoint } from "./evaluation";
+import { type EvidenceOutcome, got, missing } from "./evidence-outcome";
+import type { DecisionRule } from "./schema";
+
+/** Standard uncertainties put in place of the evaluated ones, by the key of the line, each in its line's unit. */
+export type WhatIfChanges = Readonly<Record<string, number>>;
+
+export type WhatIf = {
+  readonly expandedCelsius: number;
+  /** As it would be printed. */
+  readonly printedCelsius: string;
+  readonly coverageFactor: number;
+  /** What holds the largest part of u_c², with that part: 0.25 is a quarter. */
+  readonly dominant: { readonly label: string; readonly share: number };
+  readonly conformity: ConformityState;
+};
+
+/** The lines that state an input, both stages together: what may be changed. */
+export const changeableLines = (point: MeasuredPoint): readonly EvaluatedContribution[] =>
+  [...point.temperatureBudget.contributions, ...point.emfBudget.contributions].filter(
+    ({ kind }) => kind === "input",
+  );
+
+/** Effects in µV on the emf at the nominal, each with the changed u where one is given. */
+const effectsWith = (point: MeasuredPoint, changes: WhatIfChanges) => {
+  const scaled = (line: EvaluatedContribution, perStage: number) => ({
+    key: line.key,
+    label: line.label,
+    effect: perStage * line.sensitivity * (changes[line.key] ?? line.standardUncertainty),
+    degreesOfFreedom: line.degreesOfFreedom,
+  });
+  const isInput = ({ kind }: EvaluatedContribution) => kind === "input";
+  return [
+    ...point.temperatureBudget.contributions
+      .filter(isInput)
+      // A hotter furnace means less emf at the nominal.
+      .map((line) => scaled(line, -point.seebeckMicrovoltPerCelsius)),
+    ...point.emfBudget.contributions.filter(isInput).map((line) => scaled(line, 1)),
+  ];
+};
+
+/**
+ * What U, coverage and conformity would be with other uncertainties, nothing else changed: the same combination
+ * (JCGM 100:2008, 5.2.2 and G.4.1) as the evaluation's own. Nothing is stored.
+ */
+export const whatIf = (
+  point: MeasuredPoint,
+  changes: WhatIfChanges,
+  { rule, digits }: { readonly rule: DecisionRule; readonly digits: 1 | 2 },
+): EvidenceOutcome<WhatIf> => {
+  const effects = effectsWith(point, changes);
+  const indexOf = (key: string): number => effects.findIndex((line) => line.key === key);
+  const combined = combineEffects(
+    effects,
+    point.shared.map(({ first, second, coefficient }) => ({
+      first: indexOf(first),
+      second: indexOf(second),
+      coefficient,
+    })),
+  );
+  const largest = effects.reduce((a, b) => (Math.abs(b.effect) > Math.abs(a.effect) ? b : a));
+  if (!(combined.standardUncertainty > 0))
+    return missing("changes", "Every contribution is zero: a result without uncertainty is none.");
+  const factor = coverageFactor(combined.degreesOfFreedom);
+  if (!factor.ok) return missing("changes", factor.problem.message);
+  const standard = combined.standardUncertainty / point.seebeckMicrovoltPerCelsius;
+  const expandedCelsius = factor.value * standard;
+  const printed = reportValue(point.errorCelsius, expandedCelsius, digits);
+  if (!printed.ok) return missing("changes", printed.problem.message);
+  return got({
+    expandedCelsius,
+    printedCelsius: typeset(printed.value.expanded),
+    coverageFactor: factor.value,
+    dominant: {
+      label: largest.label,
+      share:
+        (largest.effect * largest.effect) / (combined.standardUncertainty * combined.standardUncertainty),
+    },
+    conformity: conformityWith(point, rule, standard, expandedCelsius),
+  });
+};
+
+function conformityWith(
+  point: MeasuredPoint,
+  rule: DecisionRule,
+  standardUncertaintyCelsius: number,
+  expandedCelsius: number,
+): ConformityState {
+  const { tolerance, state } = point.conformity;
+  if (tolerance === null || rule.kind === "none") return state;
+  const decision = decideConformity({
+    errorCelsius: point.errorCelsius,
+    standardUncertaintyCelsius,
+    expandedCelsius,
+    toleranceCelsius: tolerance.celsius,
+    rule,
+  });
+  return decision.ok ? decision.value.verdict : "not-decidable";
+}

@@ -45,7 +45,23 @@ export function CalibrationRecord({ calibration, inForce }: Props) {
   );
 }
 
+const equationText = { polynomial: "Deviation from the reference function", coefficients: "emf" } as const;
+
 function Points({ calibration: { certificate, findings } }: { readonly calibration: Calibration }) {
+  if (findings.kind === "reference" && findings.equation)
+    return (
+      <DataTable
+        caption={`${equationText[findings.equation.kind]}, Σ c·tⁱ in µV with t in °C, from ${signed(findings.equation.fromCelsius)} to ${signed(findings.equation.toCelsius)} °C, certificate ${certificate}`}
+        columns={[
+          { key: "power", header: "Power i", align: "number" },
+          { key: "coefficient", header: "Coefficient", align: "number" },
+        ]}
+        rows={findings.equation.terms.map(({ coefficient }, power) => ({
+          key: String(power),
+          cells: { power, coefficient: signed(coefficient) },
+        }))}
+      />
+    );
   if (findings.kind === "reference")
     return (
       <DataTable

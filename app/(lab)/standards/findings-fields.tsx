@@ -1,3 +1,4 @@
+import { Disclosure } from "@/app/_ui/disclosure";
 import { NumberField } from "@/app/_ui/number-field.client";
 import { SelectField } from "@/app/_ui/select-field.client";
 import { TextArea } from "@/app/_ui/text-area.client";
@@ -6,6 +7,32 @@ import { PointsField } from "./points-field.client";
 
 function CoverageFactor() {
   return <NumberField name="findings.coverageFactor" label="Coverage factor k" defaultValue={2} />;
+}
+
+/** For a certificate that prints an equation; left empty where it prints points. */
+function EquationFields() {
+  return (
+    <Disclosure summary="The certificate prints an equation instead of points">
+      <SelectField
+        name="findings.equation.kind"
+        label="What the equation gives"
+        prompt="No equation"
+        optional
+        choices={[
+          { value: "polynomial", label: "The deviation from the reference function, in µV" },
+          { value: "coefficients", label: "The emf itself, in µV" },
+        ]}
+      />
+      <PointsField
+        name="findings.equation.terms"
+        legend="Coefficients for t in °C, that of t⁰ first; write 0 for a term that is missing"
+        columns={[{ key: "coefficient", header: "Coefficient", unit: "µV/°C to the power of its line" }]}
+        numberedFrom={0}
+      />
+      <NumberField name="findings.equation.fromCelsius" label="Holds from" unit="°C" optional />
+      <NumberField name="findings.equation.toCelsius" label="Holds up to" unit="°C" optional />
+    </Disclosure>
+  );
 }
 
 function ReferenceFields() {
@@ -25,6 +52,7 @@ function ReferenceFields() {
         unit="°C"
         optional
       />
+      <EquationFields />
       <NumberField name="findings.expanded" label="Expanded uncertainty U" />
       <SelectField
         name="findings.unit"

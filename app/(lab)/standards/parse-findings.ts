@@ -7,6 +7,19 @@ const points = (data: FormData, name: string, columns: readonly string[]) =>
 
 const figure = (data: FormData, name: string): number => number(data, `findings.${name}`);
 
+/** Undefined where none was written at all; half an equation is for the schema to refuse. */
+const equation = (data: FormData): Record<string, unknown> | undefined => {
+  const kind = text(data, "findings.equation.kind");
+  const terms = points(data, "equation.terms", ["coefficient"]);
+  if (kind === "" && terms.length === 0) return undefined;
+  return {
+    kind,
+    terms,
+    fromCelsius: figure(data, "equation.fromCelsius"),
+    toCelsius: figure(data, "equation.toCelsius"),
+  };
+};
+
 /** What the certificate says, in the shape of its kind. */
 export const parseFindings = (data: FormData): Record<string, unknown> => {
   const kind = text(data, "findings.kind");
@@ -16,6 +29,7 @@ export const parseFindings = (data: FormData): Record<string, unknown> => {
       return {
         kind,
         points: points(data, "points", ["celsius", "deviationMicrovolt"]),
+        equation: equation(data),
         singlePointReachCelsius: optionalNumber(data, "findings.singlePointReachCelsius"),
         expanded: figure(data, "expanded"),
         coverageFactor: figure(data, "coverageFactor"),

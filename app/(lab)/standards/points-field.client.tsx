@@ -6,13 +6,19 @@ import { FieldError } from "@/app/_ui/field-error.client";
 import { FieldGroup } from "@/app/_ui/field-group";
 
 type Column = { readonly key: string; readonly header: string; readonly unit: string };
-type Props = { readonly name: string; readonly legend: string; readonly columns: readonly Column[] };
+type Props = {
+  readonly name: string;
+  readonly legend: string;
+  readonly columns: readonly Column[];
+  /** 0 for the terms of an equation, whose line is the power. */
+  readonly numberedFrom?: 0 | 1;
+};
 
 const step = 6;
 const most = 60;
 
 /** Points of a certificate, one a line. Lines left empty at the end are left out. */
-export function PointsField({ name, legend, columns }: Props) {
+export function PointsField({ name, legend, columns, numberedFrom = 1 }: Props) {
   const [count, setCount] = useState(step);
   return (
     <FieldGroup legend={legend}>
@@ -21,7 +27,7 @@ export function PointsField({ name, legend, columns }: Props) {
         <thead>
           <tr>
             <th scope="col" className="number">
-              Point
+              {numberedFrom === 0 ? "Power" : "Point"}
             </th>
             {columns.map((column) => (
               <th key={column.key} scope="col">
@@ -36,14 +42,14 @@ export function PointsField({ name, legend, columns }: Props) {
             // biome-ignore lint/suspicious/noArrayIndexKey: a line is its place in the list
             <tr key={index}>
               <th scope="row" className="number">
-                {index + 1}
+                {index + numberedFrom}
               </th>
               {columns.map((column) => (
                 <td key={column.key}>
                   <TextCell
                     isNumber
                     name={`${name}.${index}.${column.key}`}
-                    label={`${column.header} of point ${index + 1}, ${column.unit}`}
+                    label={`${column.header} of ${numberedFrom === 0 ? "power" : "point"} ${index + numberedFrom}, ${column.unit}`}
                   />
                 </td>
               ))}

@@ -1,4 +1,6 @@
+import { referenceCorrectionOf } from "@/lib/domain/calibration/reference-correction-of";
 import type { Equipment } from "@/lib/domain/equipment/types";
+import { certifiedRange } from "@/lib/domain/evidence/reference-correction";
 import { TypeLetter } from "@/lib/domain/evidence/schema";
 import type {
   EquipmentCandidate,
@@ -25,13 +27,8 @@ const candidate = (
     calibration: standard.calibration,
   };
 
-const rangeOf = ({ calibration }: Standard<"reference">): ReferenceCandidate["range"] => {
-  const points = calibration?.findings.points ?? [];
-  const [first, last] = [points[0], points.at(-1)];
-  if (!first || !last) return null;
-  const reach = points.length === 1 ? (calibration?.findings.singlePointReachCelsius ?? 0) : 0;
-  return { fromCelsius: first.celsius - reach, toCelsius: last.celsius + reach };
-};
+const rangeOf = ({ calibration }: Standard<"reference">): ReferenceCandidate["range"] =>
+  calibration ? certifiedRange(referenceCorrectionOf(calibration.findings)) : null;
 
 const loadSensors = async (tx: Tx, tags: readonly string[]): Promise<SensorCandidate[]> => {
   const rows = await tx.sensor.findMany({

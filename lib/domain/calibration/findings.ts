@@ -15,25 +15,52 @@ const note = z.string().trim().max(600, "At most 600 characters.").default("");
 const rising = (values: readonly number[]): boolean =>
   values.every((value, index) => index === 0 || value > (values[index - 1] ?? value));
 
-export const ReferenceFindings = z.strictObject({
-  kind: z.literal("reference"),
-  /** E_ref − E_table, at the certificate's temperatures. */
-  points: z
-    .array(z.strictObject({ celsius: figure.min(-270).max(1800), deviationMicrovolt: figure }))
-    .min(1, "Write at least one point of the certificate.")
-    .max(60)
-    .refine(
-      (points) => rising(points.map((point) => point.celsius)),
-      "Write the points from cold to hot, each once.",
-    ),
-  /** Only for a certificate with one point: how far each side of it the value is taken to hold. */
-  singlePointReachCelsius: z.number("Write a number, such as 20.").positive().max(100).optional(),
-  expanded,
-  coverageFactor,
-  unit: z.enum(["celsius", "microvolt"], "Choose the unit of U."),
-  degreesOfFreedom: z.number("Write a number.").positive().optional(),
-  note,
-});
+/** A certificate that prints an equation instead of points. Σ cᵢ·tⁱ in µV, t in °C. */
+const Equation = z
+  .strictObject({
+    /** polynomial: of the deviation E_ref − E_table; coefficients: of the emf itself. */
+    kind: z.enum(["polynomial", "coefficients"], "Choose what the equation gives."),
+    /** In rising powers, µV/°Cⁱ; objects, so that a refusal names the line of the form. */
+    terms: z
+      .array(z.strictObject({ coefficient: figure }))
+      .min(1, "Write at least one coefficient, that of t⁰ first.")
+      .max(12, "At most 12 coefficients."),
+    fromCelsius: z.number("Write where the equation begins to hold, such as 0.").min(-270).max(1800),
+    toCelsius: z.number("Write where the equation ends, such as 1100.").min(-270).max(1800),
+  })
+  .refine(({ fromCelsius, toCelsius }) => fromCelsius < toCelsius, {
+    path: ["toCelsius"],
+    message: "Must lie above where it begins.",
+  });
+
+export const ReferenceFindings = z
+  .strictObject({
+    kind: z.literal("reference"),
+    /** E_ref − E_table, at the certificate's temperatures. Empty where the certificate prints an equation. */
+    points: z
+      .array(z.strictObject({ celsius: figure.min(-270).max(1800), deviationMicrovolt: figure }))
+      .max(60)
+      .refine(
+        (points) => rising(points.map((point) => point.celsius)),
+        "Write the points from cold to hot, each once.",
+      ),
+    equation: Equation.optional(),
+    /** Only for a certificate with one point: how far each side of it the value is taken to hold. */
+    singlePointReachCelsius: z.number("Write a number, such as 20.").positive().max(100).optional(),
+    expanded,
+    coverageFactor,
+    unit: z.enum(["celsius", "microvolt"], "Choose the unit of U."),
+    degreesOfFreedom: z.number("Write a number.").positive().optional(),
+    note,
+  })
+  .refine(({ points, equation }) => points.length > 0 || equation !== undefined, {
+    path: ["points"],
+    message: "Write at least one point of the certificate, or its equation.",
+  })
+  .refine(({ points, equation }) => points.length === 0 || equation === undefined, {
+    path: ["equation.kind"],
+    message: "Write the points or the equation, not both: two sources of one value would disagree.",
+  });
 
 export const VoltmeterFindings = z.strictObject({
   kind: z.literal("voltmeter"),

@@ -1,4 +1,5 @@
 import type { z } from "zod";
+import { referenceCorrectionOf } from "../calibration/reference-correction-of";
 import type { Calibration } from "../calibration/types";
 import type { ReferenceEvidence } from "../evidence/schema";
 import { calibrationEvidenceOf, certificateSource, rectangular } from "./evidence-inputs";
@@ -14,13 +15,7 @@ export const referenceEvidenceOf = (
   type: particulars.type,
   protection: particulars.protection,
   calibration: calibrationEvidenceOf(calibration),
-  correction: {
-    kind: "points",
-    points: calibration.findings.points.map((point) => ({ ...point })),
-    ...(calibration.findings.singlePointReachCelsius === undefined
-      ? {}
-      : { singlePointReachCelsius: calibration.findings.singlePointReachCelsius }),
-  },
+  correction: referenceCorrectionOf(calibration.findings),
   calibrationUncertainty: {
     kind: "expanded",
     expanded: calibration.findings.expanded,

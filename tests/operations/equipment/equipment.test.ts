@@ -118,6 +118,23 @@ describe("equipment", () => {
     expect(await record({ findings: falling })).toMatchObject({
       fields: { "findings.points": expect.stringContaining("cold to hot") },
     });
+    const equation = {
+      kind: "polynomial",
+      terms: [{ coefficient: 0 }, { coefficient: -0.0082 }],
+      fromCelsius: 0,
+      toCelsius: 1100,
+    };
+    const findings = certificate(id).findings;
+    expect(await record({ findings: { ...findings, points: [] } })).toMatchObject({
+      fields: { "findings.points": expect.stringContaining("or its equation") },
+    });
+    expect(await record({ findings: { ...findings, equation } })).toMatchObject({
+      fields: { "findings.equation.kind": expect.stringContaining("not both") },
+    });
+    const upside = { ...findings, points: [], equation: { ...equation, toCelsius: -1 } };
+    expect(await record({ findings: upside })).toMatchObject({
+      fields: { "findings.equation.toCelsius": expect.stringContaining("above") },
+    });
     const scanner = { kind: "scanner", parasiticHalfWidthMicrovolt: 1 };
     expect(await record({ findings: scanner })).toMatchObject({ code: "invalid" });
     expect(await record({})).toBe("answered");
@@ -127,6 +144,14 @@ describe("equipment", () => {
     expect(view.calibrations[0]?.findings).toMatchObject({ points: [{ deviationMicrovolt: -3.5 }, {}] });
     expect((await equipmentView(manager, id, "2027-05-02")).due).toBe("out-of-date");
     expect((await equipmentView(manager, id, "2026-04-30")).due).toBe("none");
+    const printed = { ...findings, points: [], equation };
+    expect(await record({ certificate: "C-78", findings: printed, performedOn: "2026-05-20" })).toBe(
+      "answered",
+    );
+    const stored = (await equipmentView(manager, id, today)).calibrations.find(
+      (one) => one.certificate === "C-78",
+    );
+    expect(stored?.findings).toMatchObject({ points: [], equation });
   });
 
   it("is set suspect with a reason; retired, it does not come back", async () => {

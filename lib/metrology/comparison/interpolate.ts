@@ -4,13 +4,15 @@ import type { ValueAndSlope } from "../number/solve-increasing";
 export type TableNode = { readonly x: number; readonly y: number };
 
 /**
- * Piecewise linear through nodes in ascending x, constant beyond the ends. A single node is a constant;
- * no nodes, zero. Whether beyond the ends means anything is the caller's to decide.
+ * Piecewise linear through nodes in ascending x (Abramowitz & Stegun, 25.2.2 with two points), constant beyond the ends.
+ * A single node is a constant; no nodes, zero. Whether beyond the ends means anything is the caller's to decide. Units:
+ * y in its own, slope per unit of x. An x that is not a number gives NaN.
  */
 export function interpolate(nodes: readonly TableNode[], x: number): ValueAndSlope {
   const first = nodes[0];
   const last = nodes.at(-1);
   if (!first || !last) return { value: 0, slope: 0 };
+  if (Number.isNaN(x)) return { value: x, slope: x };
   if (!(x > first.x)) return { value: first.y, slope: 0 };
   if (x >= last.x) return { value: last.y, slope: 0 };
   let low = 0;

@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { coefficientCovariance, deviationAt } from "@/lib/metrology/deviation/deviation-at";
 import { fitDeviation } from "@/lib/metrology/deviation/fit-deviation";
 import { leastSquares } from "@/lib/metrology/number/least-squares";
-import { problemOf, valueOf } from "../value-of";
+import { problemOf, resultOf } from "../result-of";
 
 /** JCGM 100:2008, table H.6: readings t in °C and observed corrections b in °C of a thermometer; t₀ = 20 °C. */
 const readings: readonly (readonly [number, number])[] = [
@@ -21,7 +21,7 @@ const readings: readonly (readonly [number, number])[] = [
 const t0 = 20;
 
 describe("GUM H.3: calibration of a thermometer", () => {
-  const fit = valueOf(
+  const fit = resultOf(
     leastSquares(
       readings.map(([t]) => [1, t - t0]),
       readings.map(([, b]) => b),
@@ -55,7 +55,7 @@ describe("GUM H.3: calibration of a thermometer", () => {
   });
 
   it("is the same straight line as a deviation function from its residuals, and refused at 30 °C", () => {
-    const line = valueOf(
+    const line = resultOf(
       fitDeviation({
         quantity: "temperature",
         points: readings.map(([t, b]) => ({ celsius: t, value: b, own: 1 })),
@@ -67,7 +67,7 @@ describe("GUM H.3: calibration of a thermometer", () => {
         allowBelow: { downToCelsius: 20, agreement: "the example's own t₀" },
       }),
     );
-    const at20 = valueOf(deviationAt(line, 20));
+    const at20 = resultOf(deviationAt(line, 20));
     expect(at20.value.toFixed(4)).toBe("-0.1712");
     expect(at20.standardUncertainty.toFixed(4)).toBe("0.0029");
     expect(at20.isBelowMeasured).toBe(true);

@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { deviationAt } from "@/lib/metrology/deviation/deviation-at";
 import { type DeviationFitInput, fitDeviation } from "@/lib/metrology/deviation/fit-deviation";
 import { pointCovariance } from "@/lib/metrology/deviation/point-covariance";
-import { valueOf } from "../value-of";
+import { resultOf } from "../result-of";
 
 /**
  * Five points whose errors are mostly shared: V = 0.35²·J + 0.15²·I, D(t) = a₁t + a₂t² in °C. An invented example whose
@@ -19,7 +19,7 @@ const wrong = {
 };
 const alternative = [0.3607, 0.3611, 0.3585, 0.3635];
 
-const { covariance } = valueOf(
+const { covariance } = resultOf(
   pointCovariance([
     { key: "reference certificate, voltmeter, junction", isShared: true, effects: celsius.map(() => shared) },
     { key: "repeatability", isShared: false, effects: celsius.map(() => own) },
@@ -38,8 +38,8 @@ const input: DeviationFitInput = {
 };
 
 const uncertainties = (change: Partial<DeviationFitInput>): number[] => {
-  const fitted = valueOf(fitDeviation({ ...input, ...change }));
-  return at.map((t) => valueOf(deviationAt(fitted, t)).standardUncertainty);
+  const fitted = resultOf(fitDeviation({ ...input, ...change }));
+  return at.map((t) => resultOf(deviationAt(fitted, t)).standardUncertainty);
 };
 
 const relative = (a: readonly number[], b: readonly number[]): number[] =>
@@ -71,7 +71,7 @@ describe("a deviation function whose points share an error", () => {
   });
 
   it("gives back the curve that the values lie on", () => {
-    const fitted = valueOf(fitDeviation(input));
+    const fitted = resultOf(fitDeviation(input));
     expect(fitted.coefficients[0]).toBe(0);
     expect(fitted.coefficients[1]).toBeCloseTo(0.001, 14);
     expect(fitted.coefficients[2]).toBeCloseTo(-4e-7, 16);

@@ -1,7 +1,7 @@
 import type { Outcome } from "@/lib/metrology/outcome";
 
 /** The value of an outcome that must be there, or a failing test that says why it is not. */
-export function valueOf<Value>(outcome: Outcome<Value>): Value {
+export function resultOf<Value>(outcome: Outcome<Value>): Value {
   if (!outcome.ok) throw new Error(`${outcome.problem.kind}: ${outcome.problem.message}`);
   return outcome.value;
 }

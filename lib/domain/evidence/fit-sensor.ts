@@ -1,0 +1,101 @@
+import type { DegreeRule } from "@/lib/metrology/deviation/choose-degree";
+import type { BelowAgreement, DeviationFunction } from "@/lib/metrology/deviation/deviation-function";
+import { fitDeviation } from "@/lib/metrology/deviation/fit-deviation";
+import { type PointLine, pointCovariance } from "@/lib/metrology/deviation/point-covariance";
+import type { Outcome } from "@/lib/metrology/outcome";
+import type { LineKey } from "./budget-lines";
+import type { EvaluatedContribution, MeasuredPoint } from "./evaluation";
+
+/** How a sensor's deviation function is fitted; the procedure names it. */
+export type FunctionChoice = {
+  readonly isThroughZero: boolean;
+  readonly degreeRule: DegreeRule;
+  readonly method: DeviationFunction["uncertaintyMethod"];
+  readonly allowBelow: BelowAgreement | null;
+};
+
+/**
+ * Through 0 µV at 0 °C, as both ends of a thermocouple at one temperature give no emf; the lowest degree up to 2 at
+ * which no residual exceeds twice the point's own u; nothing below the lowest measured point.
+ */
+export const defaultFunctionChoice: FunctionChoice = {
+  isThroughZero: true,
+  degreeRule: { kind: "residuals", maximumDegree: 2, limit: 2 },
+  method: "propagated",
+  allowBelow: null,
+};
+
+/**
+ * Lines drawn anew at every setpoint. All others act on every point of a run with one error, and do not average away:
+ * certificate and drift of the reference, meter, junction, lead, the places in the furnace, both inhomogeneities.
+ */
+const ownLines: ReadonlySet<string> = new Set<LineKey>([
+  "reference.repeatability",
+  "reference.interpolation",
+  "voltmeter.resolution@reference",
+  "scanner.parasitic@reference",
+  "furnace.stability",
+  "sensor.repeatability",
+  "voltmeter.resolution@sensor",
+  "scanner.parasitic@sensor",
+]);
+
+/** Signed effects on the emf at the nominal, µV. A hotter furnace means less emf there. */
+const effectsOf = (point: MeasuredPoint): ReadonlyMap<string, number> => {
+  const isInput = ({ kind }: EvaluatedContribution) => kind === "input";
+  return new Map([
+    ...point.temperatureBudget.contributions
+      .filter(isInput)
+      .map(({ key, effect }) => [key, -point.seebeckMicrovoltPerCelsius * effect] as const),
+    ...point.emfBudget.contributions.filter(isInput).map(({ key, effect }) => [key, effect] as const),
+  ]);
+};
+
+/**
+ * The effects with correlated pairs taken apart: what the second line shares with the first moves over to it, the
+ * rest √(1 − r²) stays its own. Then lines are independent of each other, and each is one error across the points.
+ */
+const independentEffects = (point: MeasuredPoint): ReadonlyMap<string, number> => {
+  const effects = new Map(effectsOf(point));
+  for (const { first, second, coefficient: r } of point.shared) {
+    const other = effects.get(second) ?? 0;
+    effects.set(first, (effects.get(first) ?? 0) + r * other);
+    effects.set(second, Math.sqrt(Math.max(0, 1 - r * r)) * other);
+  }
+  return effects;
+};
+
+/**
+ * The deviation function of one sensor through its measured points (emf at the nominal minus the reference function,
+ * µV), with the full covariance of the points' budgets. Problems: those of `fitDeviation` and `pointCovariance`, such as
+ * too few setpoints.
+ */
+export const fitSensor = (
+  points: readonly MeasuredPoint[],
+  choice: FunctionChoice = defaultFunctionChoice,
+): Outcome<DeviationFunction> => {
+  const effects = points.map(independentEffects);
+  const keys = [...new Set(effects.flatMap((one) => [...one.keys()]))];
+  const lines: PointLine[] = keys.map((key) => ({
+    key,
+    isShared: !ownLines.has(key),
+    effects: effects.map((one) => one.get(key) ?? 0),
+  }));
+  const covariance = pointCovariance(lines);
+  if (!covariance.ok) return covariance;
+  const { own } = covariance.value;
+  return fitDeviation({
+    quantity: "emf",
+    points: points.map(({ nominalCelsius, deviationMicrovolt }, index) => ({
+      celsius: nominalCelsius,
+      value: deviationMicrovolt,
+      own: own[index] as number,
+    })),
+    covariance: covariance.value.covariance,
+    isThroughZero: choice.isThroughZero,
+    degreeRule: choice.degreeRule,
+    uncertaintyMethod: choice.method,
+    scatter: "larger",
+    allowBelow: choice.allowBelow,
+  });
+};

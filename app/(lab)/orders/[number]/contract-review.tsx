@@ -5,8 +5,10 @@ import { LinkButton } from "@/app/_ui/link-button";
 import { Notice } from "@/app/_ui/notice";
 import { Section } from "@/app/_ui/section";
 import { SubmitButton } from "@/app/_ui/submit-button.client";
+import type { OrderDecidability } from "@/lib/views/order/decidability";
 import type { OrderPage } from "@/lib/views/order/order";
 import { acceptOrderAction } from "../actions";
+import { ExpectedStatements, undecidable } from "./expected-statements";
 
 const List = ({ items }: { readonly items: readonly string[] }) => (
   <ul className="list">
@@ -16,7 +18,29 @@ const List = ({ items }: { readonly items: readonly string[] }) => (
   </ul>
 );
 
-const Questions = ({ order, told }: { readonly order: OrderPage; readonly told: readonly string[] }) => (
+/** Accepting is never refused for it: the customer may want the values alone. */
+const UndecidableWarning = ({ points }: { readonly points: OrderDecidability }) => {
+  const open = undecidable(points);
+  if (open.length === 0) return null;
+  return (
+    <Notice
+      kind="info"
+      title={
+        open.length === 1 ? "One setpoint is not decidable" : `${open.length} setpoints are not decidable`
+      }
+    >
+      {`Line ${[...new Set(open.map(({ position }) => position))].join(", ")}: ${open.map(({ setpoint }) => setpoint).join(", ")}. With the U to expect, no result could pass there; the certificate will say “not decidable”. Tell the customer before you accept.`}
+    </Notice>
+  );
+};
+
+type QuestionsProps = {
+  readonly order: OrderPage;
+  readonly told: readonly string[];
+  readonly points: OrderDecidability;
+};
+
+const Questions = ({ order, told, points }: QuestionsProps) => (
   <ActionForm action={acceptOrderAction} label="Accept the order">
     <input type="hidden" name="number" value={order.number} />
     <input type="hidden" name="version" value={order.version} />
@@ -44,6 +68,7 @@ const Questions = ({ order, told }: { readonly order: OrderPage; readonly told: 
     {told.length > 0 ? (
       <CheckboxField name="toldCustomer" label="The customer was told of what is listed above, and agrees." />
     ) : null}
+    <UndecidableWarning points={points} />
     <div className="form-actions">
       <SubmitButton pending="Accepting…">Accept the order</SubmitButton>
     </div>
@@ -51,7 +76,13 @@ const Questions = ({ order, told }: { readonly order: OrderPage; readonly told: 
 );
 
 /** What must be settled before the laboratory is bound (ISO/IEC 17025:2017, 7.1.1 to 7.1.5). */
-export function ContractReview({ order }: { readonly order: OrderPage }) {
+export function ContractReview({
+  order,
+  points,
+}: {
+  readonly order: OrderPage;
+  readonly points: OrderDecidability;
+}) {
   const of = (kind: "missing" | "notice") =>
     order.findings.flatMap((finding) => (finding.kind === kind ? [finding.message] : []));
   const missing = of("missing");
@@ -75,8 +106,9 @@ export function ContractReview({ order }: { readonly order: OrderPage }) {
           <List items={told} />
         </Notice>
       ) : null}
+      <ExpectedStatements points={points} />
       {missing.length > 0 ? null : order.mayAccept ? (
-        <Questions order={order} told={told} />
+        <Questions order={order} told={told} points={points} />
       ) : (
         <p className="quiet">The front desk or a quality manager accepts the order.</p>
       )}

@@ -4,6 +4,7 @@ import { LinkButton } from "@/app/_ui/link-button";
 import { Page } from "@/app/_ui/page";
 import { Section } from "@/app/_ui/section";
 import { StateMark } from "@/app/_ui/state-mark";
+import { orderDecidabilityView } from "@/lib/views/order/decidability";
 import { orderView } from "@/lib/views/order/order";
 import { requireStaff } from "@/lib/web/auth";
 import { load } from "@/lib/web/load";
@@ -23,6 +24,8 @@ export const generateMetadata = async ({ params }: Props) => ({ title: `Order ${
 export default async function OrderPage({ params }: Props) {
   const actor = await requireStaff();
   const order = await load(orderView(actor, (await params).number));
+  const isInReview = order.state === "recorded";
+  const points = isInReview ? await load(orderDecidabilityView(actor, order.number, new Date())) : [];
   const here = `/orders/${order.number}`;
   return (
     <Page
@@ -48,7 +51,7 @@ export default async function OrderPage({ params }: Props) {
         </>
       }
     >
-      {order.state === "recorded" ? <ContractReview order={order} /> : null}
+      {isInReview ? <ContractReview order={order} points={points} /> : null}
       <Section title="Lines and sensors" id="sensors">
         {order.lines.map((line) => (
           <OrderLineDetails key={line.position} line={line} />

@@ -1,0 +1,56 @@
+import { junctionEvidenceOf } from "@/lib/domain/equipment/junction-evidence";
+import { referenceEvidenceOf } from "@/lib/domain/equipment/reference-evidence";
+import { scannerEvidenceOf } from "@/lib/domain/equipment/scanner-evidence";
+import type { EquipmentKind } from "@/lib/domain/equipment/types";
+import { voltmeterEvidenceOf } from "@/lib/domain/equipment/voltmeter-evidence";
+import { configurationEvidenceOf } from "@/lib/domain/furnace/configuration-evidence";
+import type { Bench } from "@/lib/domain/order/ideal-run";
+import type { BudgetInputs } from "@/lib/domain/run/budget-inputs";
+import type { Tx } from "../in-scope";
+import { loadConfigurationOn } from "./load-configuration";
+import { loadStandards } from "./load-standards";
+
+/**
+ * What a run could be measured with on a day: each characterised configuration with the references in service and the
+ * first voltmeter, scanner and junction by tag. Empty where one of those is missing.
+ */
+export const loadBenches = async (tx: Tx, budget: BudgetInputs, day: string): Promise<readonly Bench[]> => {
+  const rows = await tx.equipment.findMany({
+    where: { state: "in-service" },
+    select: { id: true },
+    orderBy: { tag: "asc" },
+  });
+  const standards = await loadStandards(tx, { ids: rows.map(({ id }) => id) }, day);
+  const of = <K extends EquipmentKind>(kind: K) => rows.flatMap(({ id }) => standards.byId(kind, id) ?? []);
+  const [voltmeter] = of("voltmeter").flatMap(({ equipment, calibration }) =>
+    calibration ? [voltmeterEvidenceOf(equipment, calibration)] : [],
+  );
+  const [scanner] = of("scanner").map(({ equipment, calibration }) =>
+    scannerEvidenceOf(equipment, calibration),
+  );
+  const [junction] = of("junction").map(({ equipment, calibration }) =>
+    junctionEvidenceOf(equipment, calibration),
+  );
+  if (!voltmeter || !scanner || !junction) return [];
+  const references = of("reference").flatMap(({ equipment, calibration }) =>
+    calibration ? [referenceEvidenceOf(equipment, calibration)] : [],
+  );
+  const ids = await tx.furnaceConfiguration.findMany({ select: { id: true }, orderBy: { name: "asc" } });
+  const benches: Bench[] = [];
+  for (const { id } of ids) {
+    const configuration = await loadConfigurationOn(tx, id, day);
+    if (!configuration?.characterisation) continue;
+    const { furnace, characterisation } = configuration;
+    benches.push({
+      budget,
+      configuration: configurationEvidenceOf(furnace, configuration, characterisation),
+      references,
+      voltmeter,
+      scanner,
+      junction,
+      minimumCelsius: furnace.minimumCelsius,
+      maximumCelsius: furnace.maximumCelsius,
+    });
+  }
+  return benches;
+};

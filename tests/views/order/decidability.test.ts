@@ -1,0 +1,51 @@
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { orderDecidabilityView } from "@/lib/views/order/decidability";
+import { refusalOf } from "../../support/front-desk";
+import { lineInput, orderInput, recorded } from "../../support/orders";
+import { benchClock, openRunBench, type RunBench } from "../../support/run-bench";
+
+let bench: RunBench;
+let number: string;
+
+beforeAll(async () => {
+  bench = await openRunBench();
+  const lines = [
+    { ...lineInput, setpoints: "600 1000 1100" },
+    {
+      ...lineInput,
+      typeLetter: "S" as const,
+      protection: "alumina-sheath" as const,
+      setpoints: "1000",
+      tolerance: "1" as const,
+    },
+  ];
+  number = await recorded(bench, orderInput(bench.northern.customerId, { lines, guardBandRatio: "2" }));
+});
+afterAll(() => bench.close());
+
+describe("what could be stated at an order's setpoints", () => {
+  it("follows from the standards in service on the day", async () => {
+    const points = await orderDecidabilityView(bench.frontDesk, number, benchClock());
+    expect(points.map(({ position, setpoint, state }) => [position, setpoint, state])).toEqual([
+      [1, "600 °C", "decidable"],
+      [1, "1000 °C", "decidable"],
+      [1, "1100 °C", "no-tolerance-defined"],
+      [2, "1000 °C", "not-decidable"],
+    ]);
+    const [first, , , last] = points;
+    expect(first?.expected).toMatch(/^about \d\.\d+ °C$/);
+    expect(first?.sentence).toContain("class 1 (± 2.4 °C), guarded acceptance: decidable; U about");
+    expect(last?.help.join()).toContain("U below 0.50 °C");
+  });
+
+  it("is not known where nothing was calibrated yet", async () => {
+    const points = await orderDecidabilityView(bench.frontDesk, number, new Date("2020-01-01T00:00:00Z"));
+    expect(points[0]).toMatchObject({ state: "unknown", expected: "" });
+    expect(points[0]?.sentence).toContain("No furnace configuration");
+  });
+
+  it("is the laboratory's own affair", async () => {
+    const asked = orderDecidabilityView(bench.northern.actor, number, benchClock());
+    expect(await refusalOf(asked)).toMatchObject({ code: "not-permitted" });
+  });
+});

@@ -72,7 +72,12 @@ export const measuredPoint = (given: {
     combinedMicrovolt: 24.7,
     degreesOfFreedom: null,
     coverageFactor: 2,
-    coverage: { method: "student", criterion: "Student's t, invented" },
+    coverage: {
+      policy: "student",
+      method: "student",
+      probability: 0.9545,
+      criterion: "Student's t, invented",
+    },
     expandedMicrovolt: 49.4,
     expandedCelsius: 1.27,
     dominant: "reference.calibration",

@@ -40,7 +40,8 @@ export function budgetPoint(
     nominalCelsius,
     carriedCelsius: compared.carriedCelsius,
   };
-  return got(budgets(evidence, sensor, references.value, compared.referenceCelsius));
+  const both = budgets(evidence, sensor, references.value, compared.referenceCelsius);
+  return both.ok ? got(both.value) : missing(mounted.itemPath, both.problem.message);
 }
 
 function referencesForBudget(

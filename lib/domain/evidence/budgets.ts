@@ -1,8 +1,9 @@
+import { found, type Outcome } from "@/lib/metrology/outcome";
 import { combine } from "@/lib/metrology/uncertainty/combine";
-import { combineEffects } from "./combine-effects";
+import { combineAndCover } from "./combine-and-cover";
 import type { Line } from "./contribution";
 import { emfLines, type SensorForBudget } from "./emf-budget";
-import type { Budget, SharedError } from "./evaluation";
+import type { Budget, EvaluatedCoverage, SharedError } from "./evaluation";
 import type { Evidence } from "./schema";
 import { covarianceRow, type FlatEffect, flattened, sharedErrors } from "./share-errors";
 import { type ReferenceForBudget, temperatureLines } from "./temperature-budget";
@@ -13,6 +14,8 @@ export type Budgets = {
   readonly shared: readonly SharedError[];
   /** Both stages as one list in µV. */
   readonly effects: readonly FlatEffect[];
+  readonly coverageFactor: number;
+  readonly coverage: EvaluatedCoverage;
 };
 
 /** Both stages of one point's budget, combined once over all effects with what they share. */
@@ -21,7 +24,7 @@ export function budgets(
   sensor: SensorForBudget,
   references: readonly ReferenceForBudget[],
   referenceCelsius: number,
-): Budgets {
+): Outcome<Budgets> {
   const slope = sensor.sensitivity.microvoltPerCelsius;
   const temperature = temperatureLines(evidence, references, referenceCelsius, sensor.nominalCelsius);
   const stage = combine(temperature);
@@ -29,21 +32,15 @@ export function budgets(
   const emf = emfLines(evidence, sensor, total);
   const effects = flattened(emf, temperature, slope);
   const shared = sharedErrors(evidence, sensor, references, temperature);
-  const indexOf = (key: string): number => effects.findIndex((line) => line.key === key);
-  const { standardUncertainty, degreesOfFreedom } = combineEffects(
-    effects,
-    shared.map(({ first, second, coefficient }) => ({
-      first: indexOf(first),
-      second: indexOf(second),
-      coefficient,
-    })),
-  );
+  const covered = combineAndCover(effects, shared, evidence.coverage);
+  if (!covered.ok) return covered;
+  const { standardUncertainty, degreesOfFreedom, coverageFactor, coverage } = covered.value;
   const whole = standardUncertainty * standardUncertainty;
   const withShare = (line: Line, scale: number) => ({
     ...line,
     share: whole > 0 ? (line.variance * scale) / whole : 0,
   });
-  return {
+  return found({
     temperature: {
       unit: "°C",
       contributions: temperature.map((line) => withShare(line, slope * slope)),
@@ -57,5 +54,7 @@ export function budgets(
     },
     shared,
     effects,
-  };
+    coverageFactor,
+    coverage,
+  });
 }

@@ -20,8 +20,26 @@ type Corrections = Evidence["voltmeter"]["corrections"];
 
 /** Adds the voltmeter's correction at the indication, sign included, to the indication. */
 export function indicationCorrector(corrections: Corrections): (microvolt: number) => number {
+  if (corrections.length === 0) return (microvolt) => microvolt;
   const nodes = corrections.map(({ microvolt: x, correctionMicrovolt: y }) => ({ x, y }));
-  return nodes.length === 0 ? (v) => v : (v) => v + interpolate(nodes, v).value;
+  // Readings of a window lie close together: most stand between the same two nodes as the one before.
+  let from = Number.NaN;
+  let to = Number.NaN;
+  let at = 0;
+  let slope = 0;
+  return (microvolt) => {
+    if (microvolt >= from && microvolt < to) return microvolt + (at + slope * (microvolt - from));
+    const place = nodes.findIndex(({ x }) => x > microvolt);
+    const below = place > 0 ? nodes[place - 1] : undefined;
+    const here = interpolate(nodes, microvolt);
+    if (below) {
+      from = below.x;
+      to = nodes[place]?.x ?? below.x;
+      at = below.y;
+      slope = here.slope;
+    }
+    return microvolt + here.value;
+  };
 }
 
 /**
@@ -44,9 +62,12 @@ export function channelInWindow<Item>(
   if (to <= from) {
     return missing(readingsPath, `Channel ${place.channel} has no reading ${where}: move the window.`);
   }
+  const correct = indicationCorrector(corrections);
+  const microvolts = new Float64Array(to - from);
+  for (let i = from; i < to; i += 1) microvolts[i - from] = correct(readings.microvolts[i] as number);
   const average = averagePolarity({
     seconds: readings.seconds.slice(from, to),
-    microvolts: readings.microvolts.slice(from, to).map(indicationCorrector(corrections)),
+    microvolts,
     polarity: readings.polarity.slice(from, to),
   });
   if (!average.ok) return missing(readingsPath, average.problem.message);

@@ -39,46 +39,57 @@ type Read = {
 
 /** A line of a budget. A zero input stays in the list, with effect 0 and its reason. */
 export function contribution(spec: LineSpec): Line {
-  const reads = spec.parts.map((part) => readPart(part));
+  const reads = spec.parts.map(readPart);
   const acting = reads.filter((read) => read.unit !== null);
   const { label, symbol } = budgetLines[spec.key];
-  const identity = {
-    kind: "input" as const,
+  const size = acting.length === 0 ? nothing(spec.stage) : average(reads, acting, spec);
+  return {
+    kind: "input",
     key: spec.key,
     label,
     symbol,
     estimate: spec.estimate,
-    excludes: excludedBy(spec.key),
-    source: [...new Set(reads.map((read) => read.source))].join("; "),
-  };
-  if (acting.length === 0) {
-    return {
-      ...identity,
-      standardUncertainty: 0,
-      unit: spec.stage,
-      distribution: "none",
-      degreesOfFreedom: null,
-      sensitivity: 1,
-      sensitivityUnit: "1",
-      effect: 0,
-      variance: 0,
-    };
-  }
-  const size = average(reads, acting, spec);
-  return {
-    ...identity,
-    ...size,
-    distribution: acting.every((read) => read.distribution === "rectangular") ? "rectangular" : "normal",
+    standardUncertainty: size.standardUncertainty,
+    unit: size.unit,
+    distribution: distributionOf(acting, spec),
     degreesOfFreedom: fewest(acting),
+    sensitivity: size.sensitivity,
+    sensitivityUnit: size.sensitivityUnit,
+    effect: size.effect,
     variance: size.effect * size.effect,
+    excludes: excludedBy(spec.key),
+    source: sourceOf(reads),
   };
+}
+
+const nothing = (stage: Unit): Size => ({
+  standardUncertainty: 0,
+  unit: stage,
+  sensitivity: 1,
+  sensitivityUnit: "1",
+  effect: 0,
+});
+
+/** The mean of rectangles that are not one error is no rectangle: it is on its way to the normal. */
+function distributionOf(acting: readonly Read[], spec: LineSpec): EvaluatedContribution["distribution"] {
+  if (acting.length === 0) return "none";
+  const isRectangular = acting.every((read) => read.distribution === "rectangular");
+  return isRectangular && isFullyCorrelated(spec) ? "rectangular" : "normal";
+}
+
+/** What each part rests on, each thing said once. */
+function sourceOf(reads: readonly Read[]): string {
+  const first = reads[0]?.source ?? "";
+  return reads.every((read) => read.source === first)
+    ? first
+    : [...new Set(reads.map((read) => read.source))].join("; ");
 }
 
 function readPart(part: Part): Read {
   const { input } = part;
   if (input.kind === "zero") {
-    const nothing = { standard: 0, unit: null, sensitivity: 0, degreesOfFreedom: null };
-    return { ...nothing, distribution: "none", source: input.reason };
+    const absent = { standard: 0, unit: null, sensitivity: 0, degreesOfFreedom: null };
+    return { ...absent, distribution: "none", source: input.reason };
   }
   const stated = standardUncertainty(input);
   const isCelsius = input.unit === "celsius";
@@ -105,7 +116,7 @@ function average(reads: readonly Read[], acting: readonly Read[], spec: LineSpec
     (read) =>
       read.unit === unit && read.standard === first.standard && read.sensitivity === first.sensitivity,
   );
-  const isOne = isFullyCorrelated(reads, spec);
+  const isOne = isFullyCorrelated(spec);
   if (isAlike && isOne) {
     return {
       standardUncertainty: first.standard,
@@ -138,9 +149,9 @@ function average(reads: readonly Read[], acting: readonly Read[], spec: LineSpec
   };
 }
 
-function isFullyCorrelated(reads: readonly Read[], { between }: LineSpec): boolean {
+function isFullyCorrelated({ parts, between }: LineSpec): boolean {
   if (!between) return true;
-  return reads.every((_, i) => reads.every((__, j) => i === j || between(i, j) === 1));
+  return parts.every((_, i) => parts.every((__, j) => i === j || between(i, j) === 1));
 }
 
 /** u of the mean of n partly correlated errors: √(ΣΣ rᵢⱼ·eᵢ·eⱼ)/n, with the sign they have together. */

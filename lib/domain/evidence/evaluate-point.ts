@@ -1,4 +1,3 @@
-import { coverageFactor } from "@/lib/metrology/uncertainty/coverage-factor";
 import { assessConformity } from "./assess-conformity";
 import type { Mounted, Sensor } from "./bench";
 import { budgetPoint } from "./budget-point";
@@ -39,15 +38,13 @@ function withUncertainty(
 ): EvidenceOutcome<Omit<MeasuredPoint, "printed">> {
   const budgeted = budgetPoint(evidence, mounted, at, compared);
   if (!budgeted.ok) return budgeted;
-  const { temperature, emf, shared, effects } = budgeted.value;
+  const { temperature, emf, shared, effects, coverageFactor, coverage } = budgeted.value;
   const { emfMicrovolt: _, atJunctionMicrovoltPerCelsius: __, ...point } = compared;
   const slope = point.seebeckMicrovoltPerCelsius;
-  const factor = coverageFactor(emf.degreesOfFreedom);
-  if (!factor.ok) return missing(mounted.itemPath, factor.problem.message);
   if (!(emf.combined > 0)) {
     return missing(mounted.itemPath, "Every contribution is zero: a result without uncertainty is none.");
   }
-  const expandedMicrovolt = factor.value * emf.combined;
+  const expandedMicrovolt = coverageFactor * emf.combined;
   const expandedCelsius = expandedMicrovolt / slope;
   const conformity = assessConformity({
     sensor: mounted.item,
@@ -69,11 +66,8 @@ function withUncertainty(
     shared,
     combinedMicrovolt: emf.combined,
     degreesOfFreedom: emf.degreesOfFreedom,
-    coverageFactor: factor.value,
-    coverage: {
-      method: "student",
-      criterion: "Student's t at 95.45 % with the effective degrees of freedom",
-    },
+    coverageFactor,
+    coverage,
     expandedMicrovolt,
     expandedCelsius,
     dominant: effects.reduce((a, b) => (Math.abs(b.effect) > Math.abs(a.effect) ? b : a)).key,

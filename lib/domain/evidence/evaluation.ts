@@ -48,7 +48,11 @@ export type SharedError = {
 
 /** How k was found, and why in that way. */
 export type EvaluatedCoverage = {
-  readonly method: "student" | "one-rectangle" | "two-rectangles" | "monte-carlo";
+  /** What the evidence asks for: t for every budget, or dominant rectangles first. */
+  readonly policy: "student" | "dominant";
+  readonly method: "student" | "one-dominant-rectangle" | "two-dominant-rectangles" | "monte-carlo";
+  /** What U = k·u_c is meant to cover, 0.9545 for Student. */
+  readonly probability: number;
   /** The criterion with its numbers, as a sentence. */
   readonly criterion: string;
 };

@@ -5,6 +5,6 @@ import { Evidence } from "./schema";
 export function evidenceJsonSchema(): Record<string, unknown> {
   return {
     title: "Emfolio evidence file, version 2",
-    ...z.toJSONSchema(Evidence, { target: "draft-2020-12", io: "input" }),
+    ...z.toJSONSchema(Evidence, { target: "draft-2020-12", io: "input", unrepresentable: "any" }),
   };
 }

@@ -1,3 +1,4 @@
+import { TWO_SIGMA_PROBABILITY } from "@/lib/metrology/uncertainty/coverage-factor";
 import { budgetLines, excludedBy, type LineKey } from "./budget-lines";
 import type { Budget, EvaluatedContribution, EvaluatedPoint, MeasuredPoint } from "./evaluation";
 
@@ -44,7 +45,9 @@ export function readStoredPoint(text: string): EvaluatedPoint {
     shared: [],
     zeroMicrovolt: 0,
     coverage: {
+      policy: "student",
       method: "student",
+      probability: TWO_SIGMA_PROBABILITY,
       criterion: "Student's t at 95.45 % with the effective degrees of freedom",
     },
     scope: { state: "not-stated", capabilityCelsius: null, isRaised: false, source: null },

@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { numberArray, signArray } from "./number-array";
 
 /**
  * The evidence file, version 1, as it was: files of that version are still read (`upgrade-evidence.ts`), so
@@ -164,10 +165,10 @@ export const LoadPlace = z.strictObject({
 /** Readings of one channel. The three arrays have one length. `microvolts` are as indicated, sign included. */
 export const ChannelReadings = z.strictObject({
   channel: z.string().min(1).max(40),
-  seconds: z.array(z.number()),
-  microvolts: z.array(z.number()),
+  seconds: numberArray(),
+  microvolts: numberArray(),
   /** +1 forward, −1 leads reversed: a reversed reading has the opposite sign. */
-  polarity: z.array(z.union([z.literal(1), z.literal(-1)])),
+  polarity: signArray(),
 });
 
 export const WindowEvidence = z.strictObject({

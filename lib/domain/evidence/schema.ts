@@ -163,7 +163,7 @@ export const Evidence = v1.EvidenceV1.extend({
   correlation: Correlations,
   comparison: Comparison,
   /** How k is found: Student's t, or after the one or two rectangles that dominate, where any do. */
-  coverage: z.enum(["student", "by-dominance"]),
+  coverage: z.enum(["student", "dominant"]),
 });
 export type Evidence = z.infer<typeof Evidence>;
 /** What a writer may leave out because the schema has a default. */

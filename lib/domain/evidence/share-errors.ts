@@ -9,6 +9,7 @@ import type { ReferenceForBudget } from "./temperature-budget";
 /** One line's effect on the sensor's emf at the nominal, µV, with its sign. */
 export type FlatEffect = {
   readonly key: LineKey;
+  readonly label: string;
   readonly effect: number;
   readonly distribution: Line["distribution"];
   readonly degreesOfFreedom: number | null;
@@ -76,8 +77,9 @@ export function flattened(
   return [
     ...emf.filter(({ kind }) => kind === "input"),
     ...temperature.map((line) => ({ ...line, effect: -microvoltPerCelsius * line.effect })),
-  ].map(({ key, effect, distribution, degreesOfFreedom }) => ({
+  ].map(({ key, label, effect, distribution, degreesOfFreedom }) => ({
     key,
+    label,
     effect,
     distribution,
     degreesOfFreedom,

@@ -1,8 +1,7 @@
 import { decideConformity } from "@/lib/metrology/conformity/decide-conformity";
 import { reportValue } from "@/lib/metrology/reporting/report-value";
 import { typeset } from "@/lib/metrology/reporting/typeset";
-import { coverageFactor } from "@/lib/metrology/uncertainty/coverage-factor";
-import { combineEffects } from "./combine-effects";
+import { combineAndCover } from "./combine-and-cover";
 import type { ConformityState, EvaluatedContribution, MeasuredPoint } from "./evaluation";
 import { type EvidenceOutcome, got, missing } from "./evidence-outcome";
 import type { DecisionRule } from "./schema";
@@ -32,6 +31,7 @@ const effectsWith = (point: MeasuredPoint, changes: WhatIfChanges) => {
     key: line.key,
     label: line.label,
     effect: perStage * line.sensitivity * (changes[line.key] ?? line.standardUncertainty),
+    distribution: line.distribution,
     degreesOfFreedom: line.degreesOfFreedom,
   });
   const isInput = ({ kind }: EvaluatedContribution) => kind === "input";
@@ -54,32 +54,23 @@ export const whatIf = (
   { rule, digits }: { readonly rule: DecisionRule; readonly digits: 1 | 2 },
 ): EvidenceOutcome<WhatIf> => {
   const effects = effectsWith(point, changes);
-  const indexOf = (key: string): number => effects.findIndex((line) => line.key === key);
-  const combined = combineEffects(
-    effects,
-    point.shared.map(({ first, second, coefficient }) => ({
-      first: indexOf(first),
-      second: indexOf(second),
-      coefficient,
-    })),
-  );
+  const combined = combineAndCover(effects, point.shared, point.coverage.policy);
+  if (!combined.ok) return missing("changes", combined.problem.message);
+  const { standardUncertainty, coverageFactor } = combined.value;
   const largest = effects.reduce((a, b) => (Math.abs(b.effect) > Math.abs(a.effect) ? b : a));
-  if (!(combined.standardUncertainty > 0))
+  if (!(standardUncertainty > 0))
     return missing("changes", "Every contribution is zero: a result without uncertainty is none.");
-  const factor = coverageFactor(combined.degreesOfFreedom);
-  if (!factor.ok) return missing("changes", factor.problem.message);
-  const standard = combined.standardUncertainty / point.seebeckMicrovoltPerCelsius;
-  const expandedCelsius = factor.value * standard;
+  const standard = standardUncertainty / point.seebeckMicrovoltPerCelsius;
+  const expandedCelsius = coverageFactor * standard;
   const printed = reportValue(point.errorCelsius, expandedCelsius, digits);
   if (!printed.ok) return missing("changes", printed.problem.message);
   return got({
     expandedCelsius,
     printedCelsius: typeset(printed.value.expanded),
-    coverageFactor: factor.value,
+    coverageFactor,
     dominant: {
       label: largest.label,
-      share:
-        (largest.effect * largest.effect) / (combined.standardUncertainty * combined.standardUncertainty),
+      share: (largest.effect * largest.effect) / (standardUncertainty * standardUncertainty),
     },
     conformity: conformityWith(point, rule, standard, expandedCelsius),
   });

@@ -1,5 +1,4 @@
 import { mean } from "../number/mean";
-import { sum } from "../number/sum";
 import { found, type Outcome, refused } from "../outcome";
 
 /** Corrected indications of one channel within a window; polarity −1 = leads reversed. */
@@ -25,41 +24,44 @@ export type ChannelMean = {
  * parasitic emf then cannot pass for a drift, even when all forward readings come first.
  */
 export function averagePolarity(readings: PolarReadings): Outcome<ChannelMean> {
-  const forward = pick(readings, 1);
-  const reversed = pick(readings, -1);
-  const groups = [forward, reversed].filter((group) => group.seconds.length > 0);
+  const forward = meanOf(readings, 1);
+  const reversed = meanOf(readings, -1);
+  const groups = [forward, reversed].filter((group) => group.count > 0);
   if (groups.length === 0) return refused("too-few", "no reading in the window");
-  const products: number[] = [];
-  const squares: number[] = [];
-  for (const group of groups) {
-    const centreX = mean(group.seconds);
-    const centreY = mean(group.microvolts);
-    for (let i = 0; i < group.seconds.length; i += 1) {
-      const dx = (group.seconds[i] ?? Number.NaN) - centreX;
-      products.push(dx * ((group.microvolts[i] ?? Number.NaN) - centreY));
-      squares.push(dx * dx);
-    }
-  }
-  const spread = sum(squares);
-  const microvolt = mean(groups.map((group) => mean(group.microvolts)));
+  const microvolt = mean(groups.map((group) => group.microvolt));
   if (!Number.isFinite(microvolt)) return refused("not-finite", "a reading in the window is not a number");
+  let products = 0;
+  let squares = 0;
+  for (let i = 0; i < readings.seconds.length; i += 1) {
+    const polarity = readings.polarity[i] as number;
+    const group = polarity === 1 ? forward : reversed;
+    const dx = (readings.seconds[i] as number) - group.seconds;
+    products += dx * (polarity * (readings.microvolts[i] as number) - group.microvolt);
+    squares += dx * dx;
+  }
   return found({
     microvolt,
-    seconds: mean(groups.map((group) => mean(group.seconds))),
-    slopeMicrovoltPerSecond: spread > 0 ? sum(products) / spread : 0,
-    forward: forward.seconds.length,
-    reversed: reversed.seconds.length,
+    seconds: mean(groups.map((group) => group.seconds)),
+    slopeMicrovoltPerSecond: squares > 0 ? products / squares : 0,
+    forward: forward.count,
+    reversed: reversed.count,
   });
 }
 
-/** Readings of one polarity, their sign turned so that they mean the same emf. */
-function pick(readings: PolarReadings, polarity: 1 | -1): { seconds: number[]; microvolts: number[] } {
-  const seconds: number[] = [];
-  const microvolts: number[] = [];
+type GroupMean = { readonly count: number; readonly seconds: number; readonly microvolt: number };
+
+/** Means of the readings of one polarity, their sign turned so that they mean the same emf; NaN for none. */
+function meanOf(readings: PolarReadings, polarity: 1 | -1): GroupMean {
+  let count = 0;
+  for (let i = 0; i < readings.seconds.length; i += 1) if (readings.polarity[i] === polarity) count += 1;
+  const seconds = new Float64Array(count);
+  const microvolts = new Float64Array(count);
+  let place = 0;
   for (let i = 0; i < readings.seconds.length; i += 1) {
     if (readings.polarity[i] !== polarity) continue;
-    seconds.push(readings.seconds[i] ?? Number.NaN);
-    microvolts.push(polarity * (readings.microvolts[i] ?? Number.NaN));
+    seconds[place] = readings.seconds[i] as number;
+    microvolts[place] = polarity * (readings.microvolts[i] as number);
+    place += 1;
   }
-  return { seconds, microvolts };
+  return { count, seconds: mean(seconds), microvolt: mean(microvolts) };
 }

@@ -47,8 +47,9 @@ export function combineCorrelated(
   }
   // A variance of 0 that rounding leaves below it is 0: the matrix has been found semidefinite.
   const variance = Math.max(0, sum(terms.flat()));
-  const parts = [...new Set(group)].map((of) => {
-    const members = effects.flatMap((_, place) => (group[place] === of ? [place] : []));
+  const together = new Map<number, number[]>();
+  for (const [place, of] of group.entries()) together.set(of, [...(together.get(of) ?? []), place]);
+  const parts = [...together.values()].map((members) => {
     return {
       variance: Math.max(0, sum(members.flatMap((place) => terms[place] as number[]))),
       degreesOfFreedom: fewest(members.map((place) => effects[place] as CombinableEffect)),

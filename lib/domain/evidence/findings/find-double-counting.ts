@@ -32,7 +32,7 @@ export function findDoubleCounting({ evidence, points }: FindingInput): Evidence
 
 function doubled(point: MeasuredPoint): [EvaluatedContribution, EvaluatedContribution][] {
   const lines = [...point.temperatureBudget.contributions, ...point.emfBudget.contributions].filter(
-    ({ variance }) => variance > 0,
+    ({ variance, excludes }) => variance > 0 && excludes.length > 0,
   );
   return lines.flatMap((one, i) =>
     lines

@@ -51,7 +51,7 @@ const ROUNDING = 1e-20;
 
 /**
  * The degree of a deviation function by a stated rule, with all that was tried. Distinct temperatures ≥ degree + 2
- * (METROLOGY practice: common practice, no source); degree from 1 through zero, else from 0, to 6. F of one term
+ * (common practice, no source); degree from 1 through zero, else from 0, to 6. F of one term
  * = (χ²ₖ₋₁ − χ²ₖ)/(χ²ₖ/νₖ), critical value t²_p(νₖ), as F with 1 and ν degrees of freedom is Student's t squared
  * (Draper and Smith, Applied Regression Analysis: from memory). Temperatures in °C, values and own parts in one unit.
  * Problems: `too-few` points; `not-applicable` for a degree or probability that is none; those of `leastSquares`.

@@ -14,7 +14,7 @@ export type StandardTemperature = {
 
 /**
  * Temperature in °C that a standard shows by its emf in µV (reference junction at 0 °C): the t with E_table(t) + ΔE(t) = E,
- * ΔE from its certificate (METROLOGY practice of EA-4/02 S5, eq. S5.1: the certificate turned round by root finding).
+ * ΔE from its certificate (the t_S(V) of EA-4/02 S5, found by solving the certificate's function).
  * Problems: those of `temperature`; `outside-range` when t lies beyond the certificate.
  */
 export function standardTemperature(

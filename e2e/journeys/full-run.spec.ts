@@ -30,11 +30,30 @@ test("the signatory reads a result down to its readings, and signs off what wait
   ])
     await expect(main).toContainText(part);
 
+  // "What if": tried in the browser, nothing stored.
+  await main.getByText("Try other uncertainties").click();
+  const answer = main.getByRole("status");
+  await expect(answer).toContainText("instead of");
+  const stated = /instead of\s*([\d.]+)/.exec((await answer.textContent()) ?? "")?.[1] ?? "none";
+  await main.getByLabel(/^u of Sensor inhomogeneity/).fill("1000");
+  await expect(answer).toContainText("Largest: Sensor inhomogeneity");
+  await main.getByLabel(/^u of Sensor inhomogeneity/).fill("minus one");
+  await expect(main).toContainText("Type a number from 0 up");
+  await main.getByRole("button", { name: "As evaluated" }).click();
+  await expect(answer).toContainText(new RegExp(`U ${stated.replace(".", "\\.")}\\s*°C`));
+
+  await main.getByRole("link", { name: "Deviation function" }).click();
+  await expect(main).toContainText("Degrees tried");
+  await main.getByRole("link", { name: "In °F" }).click();
+  await expect(main.getByRole("table", { name: /every 50 °F/ })).toContainText("1000");
+  await page.goBack();
+  await page.goBack();
+
   await page.goBack();
   const draft = page.getByRole("link", { name: /Draft/ }).first();
   const address = (await draft.getAttribute("href")) ?? "";
-  const answer = await page.request.get(address);
-  expect(answer.headers()["content-type"]).toContain("application/pdf");
+  const file = await page.request.get(address);
+  expect(file.headers()["content-type"]).toContain("application/pdf");
 
   await page.getByRole("button", { name: "Sign off" }).click();
   await expect(main.getByRole("link", { name: /^C-/ })).toHaveCount(6);

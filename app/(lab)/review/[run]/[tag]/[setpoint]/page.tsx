@@ -69,6 +69,9 @@ export default async function ReviewResultPage({ params }: Props) {
               Next
             </LinkButton>
           ) : null}
+          <LinkButton href={`${up}/${result.tag}`} kind="quiet">
+            Deviation function
+          </LinkButton>
           <LinkButton href={`/api/review/${result.number}/${result.tag}/draft`} kind="quiet" download>
             Draft certificate
           </LinkButton>

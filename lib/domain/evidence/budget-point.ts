@@ -2,6 +2,7 @@ import type { Mounted, Sensor } from "./bench";
 import { type Budgets, budgets } from "./budgets";
 import type { ComparedPoint } from "./compare-point";
 import { type EvidenceOutcome, got, missing } from "./evidence-outcome";
+import { interpolationAt } from "./prepare-reference";
 import { repeatabilityInWindow } from "./repeatability-in-window";
 import { inhomogeneityAt } from "./resolve-input";
 import type { Evidence } from "./schema";
@@ -50,7 +51,7 @@ function referencesForBudget(
   compared: ComparedPoint,
 ): EvidenceOutcome<ReferenceForBudget[]> {
   const all: ReferenceForBudget[] = [];
-  for (const [i, { mounted, channel }] of at.references.entries()) {
+  for (const [i, { mounted, prepared, channel }] of at.references.entries()) {
     const evaluated = compared.references[i];
     if (!evaluated) continue;
     const sensitivity = sensitivityInUse(evidence.sensitivities, mounted, evaluated.celsius);
@@ -66,6 +67,8 @@ function referencesForBudget(
     all.push({
       mounted,
       sensitivity: sensitivity.value,
+      interpolation: interpolationAt(mounted.item, prepared, evaluated.celsius),
+      drift: prepared.drift.input,
       repeatability: repeatability.value,
       indicatedMicrovolt: channel.microvolt,
       emfMicrovolt: evaluated.emfMicrovolt,

@@ -2,6 +2,7 @@ import { emf } from "@/lib/metrology/thermocouple/emf";
 import { standardUncertainty } from "@/lib/metrology/uncertainty/standard-uncertainty";
 import { type Mounted, mountBench, type Reference } from "./bench";
 import { sharesJunction } from "./junction-sharing";
+import { interpolationAt, prepareReference } from "./prepare-reference";
 import type { ReferenceTemperaturesInput } from "./reference-temperatures";
 import { actingAt } from "./resolve-input";
 import type { Evidence } from "./schema";
@@ -70,10 +71,13 @@ function ownUncertainties(input: AgreementInput, mounted: Mounted<Reference>, no
     return (uncertainty.unit === "relative" ? standard * microvolt : standard) / slope;
   };
   const { uniformity, axial, radial, gradient } = input.configuration.characterisation;
+  const prepared = prepareReference(mounted, input);
+  const history = prepared.ok
+    ? [prepared.value.drift.input, interpolationAt(item, prepared.value, nominalCelsius)]
+    : [];
   const parts = [
     input.referenceRepeatability,
-    item.drift,
-    item.interpolation,
+    ...history,
     item.inhomogeneity,
     uniformity,
     axial,

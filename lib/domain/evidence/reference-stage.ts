@@ -1,12 +1,17 @@
 import { mean } from "@/lib/metrology/number/mean";
+import type { CorrectionCurve } from "@/lib/metrology/standard/correction-curve";
 import { temperature } from "@/lib/metrology/thermocouple/temperature";
 import type { Mounted, Reference } from "./bench";
 import type { ChannelInWindow } from "./channel-window";
 import type { EvaluatedReference } from "./evaluation";
 import { type EvidenceOutcome, got, missing } from "./evidence-outcome";
-import { certifiedRange, deviationOf } from "./reference-correction";
+import type { PreparedReference } from "./prepare-reference";
 
-export type ReferenceInWindow = { readonly mounted: Mounted<Reference>; readonly channel: ChannelInWindow };
+export type ReferenceInWindow = {
+  readonly mounted: Mounted<Reference>;
+  readonly prepared: PreparedReference;
+  readonly channel: ChannelInWindow;
+};
 
 export type ReferencesAt = {
   readonly references: readonly EvaluatedReference[];
@@ -23,19 +28,19 @@ export function referencesAt(
   seconds: number,
 ): EvidenceOutcome<ReferencesAt> {
   const references: EvaluatedReference[] = [];
-  for (const { mounted, channel } of all) {
-    const drift = channel.slopeMicrovoltPerSecond * (seconds - channel.seconds);
-    const emfMicrovolt = channel.microvolt + channel.junctionMicrovolt + drift;
-    const deviation = deviationOf(mounted.item.correction, mounted.reference);
-    const celsius = temperature(mounted.reference, emfMicrovolt, deviation);
-    if (!celsius.ok) return missing(mounted.readingsPath, celsius.problem.message);
-    const beyond = beyondCertificate(mounted, celsius.value);
+  for (const { mounted, prepared, channel } of all) {
+    const moved = channel.slopeMicrovoltPerSecond * (seconds - channel.seconds);
+    const emfMicrovolt = channel.microvolt + channel.junctionMicrovolt + moved;
+    const { curve, drift } = prepared;
+    const certified = temperature(mounted.reference, emfMicrovolt, curve.added);
+    if (!certified.ok) return missing(mounted.readingsPath, certified.problem.message);
+    const beyond = beyondCertificate(mounted, curve, certified.value);
     if (beyond) return { ok: false, problems: [beyond] };
     references.push({
       reference: mounted.item.id,
       emfMicrovolt,
-      deviationMicrovolt: deviation(celsius.value).value,
-      celsius: celsius.value,
+      deviationMicrovolt: curve.added(certified.value).value,
+      celsius: certified.value - drift.correctedCelsius,
     });
   }
   return got({ references, celsius: mean(references.map((reference) => reference.celsius)) });
@@ -44,14 +49,18 @@ export function referencesAt(
 /** A temperature that stands exactly on the last point may come out of the solver a trifle beyond it. */
 const SOLVER_CELSIUS = 1e-6;
 
-function beyondCertificate({ item, itemPath }: Mounted<Reference>, celsius: number) {
-  const { fromCelsius, toCelsius } = certifiedRange(item.correction);
+function beyondCertificate(
+  { item, itemPath }: Mounted<Reference>,
+  { fromCelsius, toCelsius }: CorrectionCurve,
+  celsius: number,
+) {
   if (celsius >= fromCelsius - SOLVER_CELSIUS && celsius <= toCelsius + SOLVER_CELSIUS) return null;
   const { correction } = item;
-  const single = correction.kind === "points" && correction.points.length === 1 ? correction : null;
-  const certified = single
-    ? `${single.points[0]?.celsius} °C and ${single.singlePointReachCelsius ?? 0} °C each side`
-    : `${fromCelsius} °C to ${toCelsius} °C`;
+  const [single, ...others] = "points" in correction ? correction.points : [];
+  const certified =
+    single && others.length === 0
+      ? `${single.celsius} °C and ${toCelsius - single.celsius} °C each side`
+      : `${fromCelsius} °C to ${toCelsius} °C`;
   return {
     path: `${itemPath}.correction`,
     message: `Reference ${item.id} reads ${celsius.toFixed(2)} °C, and its certificate holds for ${certified}: use a reference certified there, or leave the setpoint out.`,

@@ -4,7 +4,8 @@ import { emf } from "@/lib/metrology/thermocouple/emf";
 import { temperature } from "@/lib/metrology/thermocouple/temperature";
 import { type BenchInput, type Mounted, mountBench, type Reference } from "./bench";
 import { indicationCorrector, type Window } from "./channel-window";
-import { deviationOf } from "./reference-correction";
+import type { EvidenceProblem } from "./evaluation";
+import { prepareReference } from "./prepare-reference";
 import type { Evidence } from "./schema";
 
 /** A reading that has no temperature (an open circuit, say) is left out of the series and named here. */
@@ -28,10 +29,11 @@ export function referenceTemperatures(
   window: Window = { fromSeconds: Number.NEGATIVE_INFINITY, toSeconds: Number.POSITIVE_INFINITY },
 ): ReferenceTemperatures[] {
   const correct = indicationCorrector(input.voltmeter.corrections);
-  return mountBench(input).references.map((mounted) => convert(mounted, correct, window));
+  return mountBench(input).references.map((mounted) => convert(input, mounted, correct, window));
 }
 
 function convert(
+  input: ReferenceTemperaturesInput,
   mounted: Mounted<Reference>,
   correct: (microvolt: number) => number,
   window: Window,
@@ -39,7 +41,9 @@ function convert(
   const seconds: number[] = [];
   const celsius: number[] = [];
   const refused: RefusedReading[] = [];
-  const deviation = deviationOf(mounted.item.correction, mounted.reference);
+  const prepared = prepareReference(mounted, input);
+  if (!prepared.ok) return nothing(mounted, prepared.problems);
+  const { curve, drift } = prepared.value;
   const junction = emf(mounted.reference, mounted.junction.celsius);
   const { readings } = mounted;
   // Times rise: only the window's own readings are visited.
@@ -49,13 +53,20 @@ function convert(
     const at = readings.seconds[i] as number;
     const signed = correct(readings.microvolts[i] as number) * (readings.polarity[i] as number);
     const total = junction.ok ? signed + junction.value : Number.NaN;
-    const converted = temperature(mounted.reference, total, deviation);
+    const converted = temperature(mounted.reference, total, curve.added);
     if (converted.ok) {
       seconds.push(at);
-      celsius.push(converted.value);
+      celsius.push(converted.value - drift.correctedCelsius);
     } else {
       refused.push({ seconds: at, message: converted.problem.message });
     }
   }
   return { id: mounted.item.id, channel: mounted.place.channel, seconds, celsius, refused };
+}
+
+/** A certificate that cannot be used gives no temperatures; why is said once, at the first reading. */
+function nothing(mounted: Mounted<Reference>, problems: readonly EvidenceProblem[]): ReferenceTemperatures {
+  const at = mounted.readings?.seconds[0] ?? 0;
+  const refused = problems.map(({ message }) => ({ seconds: at, message }));
+  return { id: mounted.item.id, channel: mounted.place.channel, seconds: [], celsius: [], refused };
 }

@@ -1,6 +1,12 @@
 import { z } from "zod";
 import * as v1 from "./schema-v1";
-import { InhomogeneityInput, RepeatabilityInput, UncertaintyInput } from "./uncertainty-input";
+import {
+  DriftInput,
+  InhomogeneityInput,
+  InterpolationInput,
+  RepeatabilityInput,
+  UncertaintyInput,
+} from "./uncertainty-input";
 
 /**
  * The evidence file, version 2: everything one run's results rest on, in one JSON document.
@@ -26,29 +32,44 @@ export type TypeLetter = z.infer<typeof TypeLetter>;
 export const ReferenceType = z.enum([...TypeLetter.options, "Au/Pt", "Pt/Pd"]);
 export type ReferenceType = z.infer<typeof ReferenceType>;
 
+const range = { fromCelsius: z.number(), toCelsius: z.number() };
+/** Between the points: straight lines where nothing is said, or a cubic that does not overshoot. */
+const between = z.enum(["linear", "monotone-cubic"]).optional();
+/** A single point stands for its neighbourhood only; this says how wide (°C each side). */
+const singlePointReachCelsius = z.number().positive().optional();
+
 /**
  * What a reference's certificate says of it, within its range only: beyond it the run is refused.
- * `points`: deviation E_ref − E_table in µV at temperatures, straight lines between; a single point stands
- * for its neighbourhood, `singlePointReachCelsius` each side. `polynomial`: that deviation as Σ aᵢ·tⁱ.
- * `coefficients`: the emf itself as Σ aᵢ·tⁱ in µV.
+ * `points`: deviation E_ref − E_table in µV at temperatures; `error-points`: error (indication − t) in °C;
+ * `polynomial` and `error-polynomial`: the same as Σ aᵢ·tⁱ; `coefficients`: the reference's own emf in µV as Σ aᵢ·tⁱ.
  */
 export const ReferenceCorrection = z.discriminatedUnion("kind", [
   z.strictObject({
     kind: z.literal("points"),
     points: z.array(v1.DeviationPoint).min(1),
-    singlePointReachCelsius: z.number().positive().optional(),
+    between,
+    singlePointReachCelsius,
+  }),
+  z.strictObject({
+    kind: z.literal("error-points"),
+    points: z.array(z.strictObject({ celsius: z.number(), errorCelsius: z.number() })).min(1),
+    between,
+    singlePointReachCelsius,
   }),
   z.strictObject({
     kind: z.literal("polynomial"),
-    coefficientsMicrovolt: z.array(z.number()).min(1).max(12),
-    fromCelsius: z.number(),
-    toCelsius: z.number(),
+    coefficientsMicrovolt: z.array(z.number()).min(1).max(16),
+    ...range,
+  }),
+  z.strictObject({
+    kind: z.literal("error-polynomial"),
+    coefficientsCelsius: z.array(z.number()).min(1).max(16),
+    ...range,
   }),
   z.strictObject({
     kind: z.literal("coefficients"),
     coefficientsMicrovolt: z.array(z.number()).min(2).max(16),
-    fromCelsius: z.number(),
-    toCelsius: z.number(),
+    ...range,
   }),
 ]);
 export type ReferenceCorrection = z.infer<typeof ReferenceCorrection>;
@@ -76,8 +97,8 @@ export const ReferenceEvidence = v1.ReferenceEvidence.omit({
   correction: ReferenceCorrection,
   calibrationUncertainty: UncertaintyInput,
   /** Of the certificate's values between its points. */
-  interpolation: UncertaintyInput,
-  drift: UncertaintyInput,
+  interpolation: InterpolationInput,
+  drift: DriftInput,
   /** Of the reference itself, in this furnace: its wires lie in other gradients than when it was calibrated. */
   inhomogeneity: UncertaintyInput,
 });

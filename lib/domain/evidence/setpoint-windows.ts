@@ -4,6 +4,7 @@ import type { Bench, Mounted, Reference, Sensor } from "./bench";
 import { type ChannelInWindow, channelInWindow, indicationCorrector, type Window } from "./channel-window";
 import type { EvidenceProblem } from "./evaluation";
 import { type EvidenceOutcome, got, missing } from "./evidence-outcome";
+import { prepareReference } from "./prepare-reference";
 import type { ReferenceInWindow } from "./reference-stage";
 import type { Evidence } from "./schema";
 
@@ -21,6 +22,13 @@ export type SetpointInWindow = {
 export function setpointsInWindows(evidence: Evidence, bench: Bench): EvidenceOutcome<SetpointInWindow[]> {
   const setpoints: SetpointInWindow[] = [];
   const problems: EvidenceProblem[] = [];
+  const prepareds = bench.references.flatMap((mounted) => {
+    const prepared = prepareReference(mounted, evidence);
+    if (prepared.ok) return [{ mounted, prepared: prepared.value }];
+    problems.push(...prepared.problems);
+    return [];
+  });
+  if (problems.length > 0) return { ok: false, problems };
   for (const [i, setpoint] of evidence.setpoints.entries()) {
     const windowIndex = evidence.windows.findIndex((w) => w.setpoint === setpoint.id);
     const window = evidence.windows[windowIndex];
@@ -39,9 +47,9 @@ export function setpointsInWindows(evidence: Evidence, bench: Bench): EvidenceOu
       ]),
     );
     const references: ReferenceInWindow[] = [];
-    for (const mounted of bench.references) {
+    for (const { mounted, prepared } of prepareds) {
       const channel = channels.get(mounted.place.channel);
-      if (channel?.ok) references.push({ mounted, channel: channel.value });
+      if (channel?.ok) references.push({ mounted, prepared, channel: channel.value });
       else problems.push(...(channel?.problems ?? []));
     }
     setpoints.push({

@@ -10,6 +10,10 @@ import type { UncertaintyInput } from "./uncertainty-input";
 export type ReferenceForBudget = {
   readonly mounted: Mounted<Reference>;
   readonly sensitivity: Sensitivity;
+  /** As stated, or from the points of the certificate. */
+  readonly interpolation: UncertaintyInput;
+  /** As stated, or from its rates with time and use. */
+  readonly drift: UncertaintyInput;
   /** As stated, or from the window's own block means. */
   readonly repeatability: UncertaintyInput;
   readonly indicatedMicrovolt: number;
@@ -78,13 +82,8 @@ export function temperatureLines(
     line("heater.pickup@reference", () => evidence.heaterPickup, none, itself),
     line("junction@reference", (r) => r.mounted.junction.uncertainty, atJunction, junctions),
     line("junction.spread@reference", (r) => r.mounted.junction.spread, atJunction, itself),
-    line("reference.drift", (r) => r.mounted.item.drift, none, fixed(drift.coefficient)),
-    line(
-      "reference.interpolation",
-      (r) => r.mounted.item.interpolation,
-      none,
-      fixed(calibration.coefficient),
-    ),
+    line("reference.drift", (r) => r.drift, none, fixed(drift.coefficient)),
+    line("reference.interpolation", (r) => r.interpolation, none, fixed(calibration.coefficient)),
     line("reference.inhomogeneity", (r) => r.mounted.item.inhomogeneity, none, itself),
     line("furnace.uniformity", () => uniformity),
     line("furnace.axial", () => axial),

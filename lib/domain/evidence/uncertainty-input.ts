@@ -68,3 +68,36 @@ export const RepeatabilityInput = z.discriminatedUnion("kind", [
   z.strictObject({ kind: z.literal("block-means"), blockSeconds: z.number().positive(), source }),
 ]);
 export type RepeatabilityInput = z.infer<typeof RepeatabilityInput>;
+
+/** Between the points of a certificate the error may also be bounded by the points' own second differences. */
+export const InterpolationInput = z.discriminatedUnion("kind", [
+  Rectangular,
+  Expanded,
+  Standard,
+  Zero,
+  z.strictObject({ kind: z.literal("second-differences"), source }),
+]);
+export type InterpolationInput = z.infer<typeof InterpolationInput>;
+
+/** How fast the error (indication − t) changes, and within what that is known: °C. */
+const Rate = z.strictObject({ rateCelsius: z.number(), halfWidthCelsius: z.number().nonnegative() });
+
+/**
+ * Drift may also come from rates per year and per hour of use: from the day of the certificate to that of the run,
+ * and the hours used since. Corrected, the expected drift is taken off and its half-width stays; else both stay.
+ */
+export const DriftInput = z.discriminatedUnion("kind", [
+  Rectangular,
+  Expanded,
+  Standard,
+  Zero,
+  z.strictObject({
+    kind: z.literal("by-use"),
+    perYear: Rate,
+    perHour: Rate,
+    hours: z.number().nonnegative(),
+    isCorrected: z.boolean(),
+    source,
+  }),
+]);
+export type DriftInput = z.infer<typeof DriftInput>;

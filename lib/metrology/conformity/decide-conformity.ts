@@ -63,19 +63,12 @@ export function decideConformity(input: ConformityInput): Outcome<ConformityDeci
 
 /** A simple rule may ask for a U of at most so much of the tolerance. */
 function isTooUncertain(rule: ConformityRule, expanded: number, limit: number): boolean {
-  return rule.kind === "simple" && rule.largestRatio !== undefined && expanded > rule.largestRatio * limit;
+  const largestRatio = rule.kind === "simple" ? rule.largestRatio : undefined;
+  return expanded > (largestRatio ?? Number.POSITIVE_INFINITY) * limit;
 }
 
 function isBinary(rule: ConformityRule): boolean {
-  switch (rule.kind) {
-    case "simple":
-    case "guarded-binary":
-      return true;
-    case "guarded":
-      return false;
-    case "target-risk":
-      return rule.isBinary;
-  }
+  return rule.kind === "target-risk" ? rule.isBinary : rule.kind !== "guarded";
 }
 
 function verdictAt(size: number, limit: number, w: number, binary: boolean): ConformityVerdict {

@@ -174,13 +174,13 @@ describe("published rules (ILAC-G8:09/2019, Table 1)", () => {
       expect(risk).toBeLessThanOrEqual(stated + 1e-12);
       expect(stated).toBeLessThan(Math.max(4 * risk, 2e-6));
     }
-    expect(publishedRules.map(({ name }) => name)).toEqual([
-      "6 sigma",
-      "3 sigma",
-      "ILAC-G8:2009",
-      "ISO 14253-1:2017",
-      "Simple acceptance",
-      "Uncritical",
+    expect(publishedRules.map(({ name, guardBandRatio }) => [name, guardBandRatio])).toEqual([
+      ["6 sigma", 3],
+      ["3 sigma", 1.5],
+      ["ILAC-G8:2009", 1],
+      ["ISO 14253-1:2017", 0.83],
+      ["Simple acceptance", 0],
+      ["Uncritical", -1],
     ]);
   });
 });

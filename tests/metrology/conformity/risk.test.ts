@@ -32,6 +32,7 @@ describe("conformanceProbability by Student's t", () => {
 
   it("passes over to the normal one without a step", () => {
     const at = (nu: number) => conformanceProbability(0.4, 1, -2, 2, nu);
+    expect(at(1000)).toBeCloseTo((studentProbability(1.6, 1000) + studentProbability(2.4, 1000)) / 2, 13);
     expect(Math.abs(at(1001) - at(1000))).toBeLessThan(1e-6);
     expect(Math.abs(at(1001) - at(1000))).toBeGreaterThan(0);
     expect(at(1e9)).toBeCloseTo(conformanceProbability(0.4, 1, -2, 2), 8);
@@ -159,6 +160,7 @@ describe("globalRisk (JCGM 106:2012, 9.5)", () => {
     ["a poor measurement", { standardUncertainty: 3 }],
     ["a narrow process", { priorStandardDeviation: 0.05 }],
     ["a wide process", { priorStandardDeviation: 40 }],
+    ["a narrow process measured poorly", { priorStandardDeviation: 0.05, standardUncertainty: 3 }],
     ["a process far outside", { priorMean: 2.5 }],
     ["limits not symmetric", { lowerTolerance: -0.3, lowerAcceptance: -0.5 }],
   ])("is what the double sum gives: %s", (_, change) => {
@@ -191,6 +193,22 @@ describe("globalRisk (JCGM 106:2012, 9.5)", () => {
     };
     expect(risk(other).consumer).toBeCloseTo(expected, 12);
     expect(risk(other).producer).toBeCloseTo(expected, 12);
+  });
+
+  it("keeps its digits where almost nothing is accepted, on either side", () => {
+    // All items stand at 0 ± 0.001; accepted is what is measured ten u away.
+    const far = { priorMean: 0, priorStandardDeviation: 0.001, lowerTolerance: 1, upperTolerance: 9 };
+    const above = risk({ ...far, lowerAcceptance: 2, upperAcceptance: 9 });
+    const below = risk({
+      ...far,
+      lowerTolerance: -9,
+      upperTolerance: -1,
+      lowerAcceptance: -9,
+      upperAcceptance: -2,
+    });
+    const expected = normalProbability(-2 / Math.sqrt(0.2 ** 2 + 0.001 ** 2));
+    expect(above.consumer / expected).toBeCloseTo(1, 9);
+    expect(below.consumer / expected).toBeCloseTo(1, 9);
   });
 
   it("moves risk from the customer to the maker as the guard band grows", () => {

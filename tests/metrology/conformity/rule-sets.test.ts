@@ -29,6 +29,11 @@ describe.each([
     expect(set.id).toMatch(/^[a-z0-9-]+$/);
   });
 
+  it("takes fixed parts and percentages in °C", () => {
+    const rules = Object.values(set.types).flatMap((classes) => Object.values(classes).flat());
+    expect([...new Set(rules.map(({ unit }) => unit))]).toEqual(["°C"]);
+  });
+
   it("never falls as the temperature leaves zero, and never jumps", () => {
     for (const [type, classes] of Object.entries(set.types)) {
       for (const [name, rules] of Object.entries(classes)) {
@@ -88,7 +93,14 @@ describe("tolerance", () => {
     expect(below.kind === "defined" && below.note).toContain("guide");
     const ordered = toleranceIn(astmE230, "E", "standard", -100);
     expect(ordered.kind === "defined" && ordered.note).toContain("only where ordered");
-    expect(toleranceIn(astmE230, "T", "special", 100)).toEqual({ kind: "defined", celsius: 0.5 });
+    expect(toleranceIn(astmE230, "T", "special", 100)).toStrictEqual({ kind: "defined", celsius: 0.5 });
+    // Both stretches of the class hold at 0 °C: the first one, which needs no note, says the same.
+    expect(toleranceIn(astmE230, "T", "standard", 0)).toStrictEqual({ kind: "defined", celsius: 1 });
+    expect(toleranceIn(astmE230, "K", "standard", -1)).toStrictEqual({
+      kind: "defined",
+      celsius: 2.2,
+      note: "holds only where ordered for temperatures below 0 °C",
+    });
   });
 
   it("is the larger part everywhere, never a table of joins", () => {

@@ -82,6 +82,20 @@ describe("userLimits", () => {
     expect(refusal.ok ? "" : refusal.problem.message).not.toBe("");
   });
 
+  it("takes a percentage of the same number as the value, and names its class", () => {
+    const limits = { kind: "fixed-or-percent", fixed: 2, percent: 2, unit: "°C", ...from0To1200 } as const;
+    expect(within(limits, 50)).toBe(2);
+    expect(within(limits, 500)).toBe(10);
+    expect(USER_CLASS).toBe("agreed");
+  });
+
+  it("says which numbers are none", () => {
+    const refusal = userLimits(named, "K", { kind: "fixed", fixed: Number.NaN, unit: "°C", ...from0To1200 });
+    expect(refusal.ok ? "" : refusal.problem.message).toBe(
+      "0, 1200, NaN, 0: a limit needs numbers throughout",
+    );
+  });
+
   it("one temperature is a range too", () => {
     expect(within({ kind: "fixed", fixed: 1, unit: "°C", fromCelsius: 1000, toCelsius: 1000 }, 1000)).toBe(1);
   });

@@ -69,6 +69,8 @@ describe("celsiusText", () => {
   });
 
   it.each([Number.NaN, Number.POSITIVE_INFINITY])("refuses %d, both ways", (x) => {
+    for (const refusal of [fahrenheitText(x, 1, "value"), celsiusText(x, 1, "difference")])
+      expect(refusal.ok ? "" : refusal.problem.message).toBe(`${x} is not a number`);
     expect(toC(x, 1)).toBe("not-finite");
     expect(toF(x, 1)).toBe("not-finite");
   });
@@ -103,5 +105,10 @@ describe("reportInFahrenheit", () => {
     ["a capability of zero", [1, 1, 2, "value", 0], "outside-range"],
   ])("refuses %s", (_, args, kind) => {
     expect(report(...args)).toBe(kind);
+  });
+
+  it("names the number that is none", () => {
+    const refusal = reportInFahrenheit(1, Number.NaN, 2, "value");
+    expect(refusal.ok ? "" : refusal.problem.message).toBe("NaN is not a number");
   });
 });

@@ -28,6 +28,11 @@ describe("reportValue", () => {
   });
 });
 
+it("a value that is none is refused by name", () => {
+  const refusal = reportValue(Number.NaN, 1, 2);
+  expect(refusal).toEqual({ ok: false, problem: { kind: "not-finite", message: "NaN is not a number" } });
+});
+
 describe("roundUncertainty", () => {
   it("never hides more than 5 %, and never adds more than a digit", () => {
     for (const digits of [1, 2] as const) {
@@ -80,6 +85,8 @@ describe("typeset", () => {
     ["0.123456", "0.123456"],
     ["100000", "100\u202f000"],
     ["NaN", "NaN"],
+    ["x36229", "x36229"],
+    ["36229 °C", "36229 °C"],
   ])("%s", (plain, set) => {
     expect(typeset(plain)).toBe(set);
   });

@@ -19,9 +19,10 @@ export type ChannelMean = {
 };
 
 /**
- * V = (mean(+) − mean(−))/2 where leads were reversed, so that a parasitic emf that does not reverse
- * drops out; the plain mean where they were not. The slope is taken within each polarity and pooled: a
- * parasitic emf then cannot pass for a drift, even when all forward readings come first.
+ * V = (mean(+) − mean(−))/2 where leads were reversed, so that a parasitic emf that does not reverse drops out (EA-4/02 S5,
+ * S5.15); the plain mean where they were not. The slope is taken within each polarity and pooled: a parasitic emf then
+ * cannot pass for a drift, even when all forward readings come first. Seconds and µV, three arrays of one length.
+ * Problems: `too-few` when no reading has a polarity of 1 or −1; `not-finite` for a reading that is no number.
  */
 export function averagePolarity(readings: PolarReadings): Outcome<ChannelMean> {
   const forward = meanOf(readings, 1);

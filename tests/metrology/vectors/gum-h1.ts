@@ -26,3 +26,10 @@ export const gumH1 = publishedValues(
     freedom: ["H.1.6: ν_eff(l), cut to a whole number", "16"],
   },
 );
+
+/** Not in the text that was read. */
+export const gumH1Remembered = publishedValues(
+  "GUM H.1, end gauge",
+  { document: "JCGM 100:2008, annex H.1", readAt: "", provenance: "from-memory" },
+  { expanded: ["H.1.6: U99, nm", "93"] },
+);

@@ -1,0 +1,107 @@
+import { publishedTable } from "./published-value";
+
+type Cell = { readonly percent: keyof typeof fractions; readonly nu: number | null };
+
+/** The column heads in full: 68.27, 95.45 and 99.73 stand for 1, 2 and 3 sigma of the normal distribution. */
+export const fractions = {
+  "68.27": 0.6826894921370859,
+  "90": 0.9,
+  "95": 0.95,
+  "95.45": 0.9544997361036416,
+  "99": 0.99,
+  "99.73": 0.9973002039367398,
+} as const;
+
+/** t_p(ν), two-sided; ν null is infinite. The same table as G.2 of JCGM 100:2008. */
+export const gumTableG2 = publishedTable<Cell>(
+  "GUM G.2, Student's t",
+  {
+    document: "NIST TN 1297 (1994), table B.1; JCGM 100:2008, table G.2",
+    readAt:
+      "https://www.nist.gov/physical-measurement-laboratory/nist-tn-1297-guidelines-appendix-b-table-b1",
+    provenance: "read",
+  },
+  [
+    [{ percent: "95.45", nu: 1 }, "p = 95.45 %, ν = 1", "13.97"],
+    [{ percent: "95.45", nu: 2 }, "p = 95.45 %, ν = 2", "4.53"],
+    [{ percent: "95.45", nu: 3 }, "p = 95.45 %, ν = 3", "3.31"],
+    [{ percent: "95.45", nu: 4 }, "p = 95.45 %, ν = 4", "2.87"],
+    [{ percent: "95.45", nu: 5 }, "p = 95.45 %, ν = 5", "2.65"],
+    [{ percent: "95.45", nu: 6 }, "p = 95.45 %, ν = 6", "2.52"],
+    [{ percent: "95.45", nu: 7 }, "p = 95.45 %, ν = 7", "2.43"],
+    [{ percent: "95.45", nu: 8 }, "p = 95.45 %, ν = 8", "2.37"],
+    [{ percent: "95.45", nu: 9 }, "p = 95.45 %, ν = 9", "2.32"],
+    [{ percent: "95.45", nu: 10 }, "p = 95.45 %, ν = 10", "2.28"],
+    [{ percent: "95.45", nu: 11 }, "p = 95.45 %, ν = 11", "2.25"],
+    [{ percent: "95.45", nu: 12 }, "p = 95.45 %, ν = 12", "2.23"],
+    [{ percent: "95.45", nu: 13 }, "p = 95.45 %, ν = 13", "2.21"],
+    [{ percent: "95.45", nu: 14 }, "p = 95.45 %, ν = 14", "2.20"],
+    [{ percent: "95.45", nu: 15 }, "p = 95.45 %, ν = 15", "2.18"],
+    [{ percent: "95.45", nu: 16 }, "p = 95.45 %, ν = 16", "2.17"],
+    [{ percent: "95.45", nu: 17 }, "p = 95.45 %, ν = 17", "2.16"],
+    [{ percent: "95.45", nu: 18 }, "p = 95.45 %, ν = 18", "2.15"],
+    [{ percent: "95.45", nu: 19 }, "p = 95.45 %, ν = 19", "2.14"],
+    [{ percent: "95.45", nu: 20 }, "p = 95.45 %, ν = 20", "2.13"],
+    [{ percent: "95.45", nu: 25 }, "p = 95.45 %, ν = 25", "2.11"],
+    [{ percent: "95.45", nu: 30 }, "p = 95.45 %, ν = 30", "2.09"],
+    [{ percent: "95.45", nu: 35 }, "p = 95.45 %, ν = 35", "2.07"],
+    [{ percent: "95.45", nu: 40 }, "p = 95.45 %, ν = 40", "2.06"],
+    [{ percent: "95.45", nu: 45 }, "p = 95.45 %, ν = 45", "2.06"],
+    [{ percent: "95.45", nu: 50 }, "p = 95.45 %, ν = 50", "2.05"],
+    [{ percent: "95.45", nu: 100 }, "p = 95.45 %, ν = 100", "2.025"],
+    [{ percent: "95.45", nu: null }, "p = 95.45 %, ν = ∞", "2.000"],
+    [{ percent: "68.27", nu: 1 }, "p = 68.27 %, ν = 1", "1.84"],
+    [{ percent: "68.27", nu: 3 }, "p = 68.27 %, ν = 3", "1.20"],
+    [{ percent: "68.27", nu: 10 }, "p = 68.27 %, ν = 10", "1.05"],
+    [{ percent: "90", nu: 2 }, "p = 90 %, ν = 2", "2.92"],
+    [{ percent: "90", nu: 6 }, "p = 90 %, ν = 6", "1.94"],
+    [{ percent: "90", nu: 20 }, "p = 90 %, ν = 20", "1.72"],
+    [{ percent: "95", nu: 4 }, "p = 95 %, ν = 4", "2.78"],
+    [{ percent: "95", nu: 12 }, "p = 95 %, ν = 12", "2.18"],
+    [{ percent: "99", nu: 3 }, "p = 99 %, ν = 3", "5.84"],
+    [{ percent: "99", nu: 16 }, "p = 99 %, ν = 16", "2.92"],
+    [{ percent: "99.73", nu: 5 }, "p = 99.73 %, ν = 5", "5.51"],
+    [{ percent: "99.73", nu: 10 }, "p = 99.73 %, ν = 10", "3.96"],
+  ],
+);
+
+/** Upper critical values, one-sided probability of exceeding. */
+export const handbookStudent = publishedTable<{ readonly exceeding: number; readonly nu: number }>(
+  "NIST/SEMATECH e-Handbook, Student's t",
+  {
+    document: "NIST/SEMATECH e-Handbook of Statistical Methods, 1.3.6.7.2",
+    readAt: "https://pdfcoffee.com/student-t-distribution-table-pdf-free.html",
+    provenance: "read",
+  },
+  [
+    [{ exceeding: 0.1, nu: 1 }, "α = 0.1, ν = 1", "3.078"],
+    [{ exceeding: 0.05, nu: 1 }, "α = 0.05, ν = 1", "6.314"],
+    [{ exceeding: 0.025, nu: 1 }, "α = 0.025, ν = 1", "12.706"],
+    [{ exceeding: 0.01, nu: 1 }, "α = 0.01, ν = 1", "31.821"],
+    [{ exceeding: 0.005, nu: 1 }, "α = 0.005, ν = 1", "63.657"],
+    [{ exceeding: 0.1, nu: 2 }, "α = 0.1, ν = 2", "1.886"],
+    [{ exceeding: 0.05, nu: 2 }, "α = 0.05, ν = 2", "2.920"],
+    [{ exceeding: 0.025, nu: 2 }, "α = 0.025, ν = 2", "4.303"],
+    [{ exceeding: 0.01, nu: 2 }, "α = 0.01, ν = 2", "6.965"],
+    [{ exceeding: 0.005, nu: 2 }, "α = 0.005, ν = 2", "9.925"],
+    [{ exceeding: 0.1, nu: 5 }, "α = 0.1, ν = 5", "1.476"],
+    [{ exceeding: 0.05, nu: 5 }, "α = 0.05, ν = 5", "2.015"],
+    [{ exceeding: 0.025, nu: 5 }, "α = 0.025, ν = 5", "2.571"],
+    [{ exceeding: 0.01, nu: 5 }, "α = 0.01, ν = 5", "3.365"],
+    [{ exceeding: 0.005, nu: 5 }, "α = 0.005, ν = 5", "4.032"],
+    [{ exceeding: 0.05, nu: 12 }, "α = 0.05, ν = 12", "1.782"],
+    [{ exceeding: 0.025, nu: 12 }, "α = 0.025, ν = 12", "2.179"],
+    [{ exceeding: 0.01, nu: 12 }, "α = 0.01, ν = 12", "2.681"],
+    [{ exceeding: 0.005, nu: 12 }, "α = 0.005, ν = 12", "3.055"],
+    [{ exceeding: 0.1, nu: 30 }, "α = 0.1, ν = 30", "1.310"],
+    [{ exceeding: 0.05, nu: 30 }, "α = 0.05, ν = 30", "1.697"],
+    [{ exceeding: 0.025, nu: 30 }, "α = 0.025, ν = 30", "2.042"],
+    [{ exceeding: 0.01, nu: 30 }, "α = 0.01, ν = 30", "2.457"],
+    [{ exceeding: 0.005, nu: 30 }, "α = 0.005, ν = 30", "2.750"],
+    [{ exceeding: 0.1, nu: 100 }, "α = 0.1, ν = 100", "1.290"],
+    [{ exceeding: 0.05, nu: 100 }, "α = 0.05, ν = 100", "1.660"],
+    [{ exceeding: 0.025, nu: 100 }, "α = 0.025, ν = 100", "1.984"],
+    [{ exceeding: 0.01, nu: 100 }, "α = 0.01, ν = 100", "2.364"],
+    [{ exceeding: 0.005, nu: 100 }, "α = 0.005, ν = 100", "2.626"],
+  ],
+);

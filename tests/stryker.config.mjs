@@ -8,7 +8,7 @@
 const config = {
   packageManager: "npm",
   testRunner: "vitest",
-  vitest: { configFile: "tests/vitest.mutation.config.ts", related: true },
+  vitest: { configFile: "tests/mutation.config.ts", related: true },
   mutate: ["lib/metrology/{uncertainty,conformity,reporting}/**/*.ts"],
   // Copied for mutation: metrology and its tests, nothing else of the product.
   ignorePatterns: [
@@ -16,7 +16,7 @@ const config = {
     "!lib/metrology/**",
     "!tests/metrology/**",
     "!tests/support/no-console-error.ts",
-    "!tests/vitest.mutation.config.ts",
+    "!tests/mutation.config.ts",
     "!tsconfig.json",
     "!package.json",
   ],

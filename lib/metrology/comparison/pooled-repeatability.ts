@@ -13,7 +13,7 @@ export type PooledRepeatability = {
 };
 
 /**
- * Repeatability from history: s_p = √(Σνᵢ·sᵢ²/Σνᵢ), νᵢ = nᵢ − 1 (JCGM 100:2008, H.3.6 and 4.2.4; EA-4/02 S5 takes it from ten
+ * Repeatability from history: s_p = √(Σνᵢ·sᵢ²/Σνᵢ), νᵢ = nᵢ − 1 (JCGM 100:2008, 4.2.4; EA-4/02 S5 takes it from ten
  * earlier series rather than from its four readings), and of the mean of `readings` independent ones s_p/√n (4.2.4).
  * Problems: `too-few` without series, or for a series of fewer than two; `not-finite`; `not-applicable` for a deviation
  * below zero or a count that is not whole and above 0.

@@ -20,7 +20,7 @@ export type PointCovariance = {
 };
 
 /**
- * V_ij = Σ_shared eᵢ·eⱼ + δ_ij·Σ_own eᵢ²: the covariance of points that share errors (JCGM 100:2008, F.1.2.3, eq. F.2).
+ * V_ij = Σ_shared eᵢ·eⱼ + δ_ij·Σ_own eᵢ²: the covariance of points that share errors (JCGM 100:2008, F.1.2.3).
  * The signs matter: a shared error that acts both ways cancels. Unit: the square of the effects'.
  * Problems: `too-few` without lines or points; `not-applicable` when lines differ in length; `not-finite`.
  */

@@ -31,7 +31,7 @@ describe("GUM H.3: calibration of a thermometer", () => {
   const variance = fit.chiSquare / fit.degreesOfFreedom;
   const inverse = (i: number, j: number): number => fit.inverseNormal[i]?.[j] ?? Number.NaN;
 
-  it("gives the published intercept and slope with their standard deviations (eq. H.15)", () => {
+  it("gives the published intercept and slope with their standard deviations (H.3.3)", () => {
     expect(fit.coefficients[0]).toBeCloseTo(-0.1712, 4);
     expect(fit.coefficients[1]).toBeCloseTo(0.00218, 5);
     expect(Math.sqrt(variance * inverse(0, 0)).toFixed(4)).toBe("0.0029");

@@ -70,6 +70,28 @@ describe("a deviation function whose points share an error", () => {
     for (const off of relative(apart, right)) expect(off).toBeGreaterThan(0.01);
   });
 
+  it("is the spread of the curves that such errors really make", () => {
+    let state = 20261125;
+    const uniform = (): number => {
+      state = (state * 16807) % 2147483647;
+      return state / 2147483647;
+    };
+    // Twelve uniform numbers make a normal one near enough for a standard deviation.
+    const normal = (): number => Array.from({ length: 12 }, uniform).reduce((a, b) => a + b) - 6;
+    const runs = 3000;
+    const squares = at.map(() => 0);
+    for (let run = 0; run < runs; run += 1) {
+      const common = shared * normal();
+      const points = celsius.map((t) => ({ celsius: t, value: common + own * normal(), own }));
+      const fitted = resultOf(fitDeviation({ ...input, points }));
+      for (const [i, t] of at.entries()) {
+        squares[i] = (squares[i] ?? 0) + resultOf(deviationAt(fitted, t)).value ** 2 / runs;
+      }
+    }
+    // 3000 runs know a standard deviation to 1.3 %; the nearest wrong answer is 20 % away.
+    for (const off of relative(squares.map(Math.sqrt), right)) expect(off).toBeLessThan(0.05);
+  });
+
   it("gives back the curve that the values lie on", () => {
     const fitted = resultOf(fitDeviation(input));
     expect(fitted.coefficients[0]).toBe(0);

@@ -13,6 +13,18 @@ type Props = {
   readonly rule: FunctionChoice;
 };
 
+/** 5.9e-2 as 5.9 × 10⁻². */
+function Scientific({ text }: { readonly text: string }) {
+  const [mantissa = text, exponent] = text.split("e");
+  if (exponent === undefined || Number(exponent) === 0 || Number(mantissa) === 0)
+    return <Quantity value={String(Number(mantissa))} />;
+  return (
+    <>
+      <Quantity value={mantissa} /> × 10<sup>{String(Number(exponent)).replace("-", "\u2212")}</sup>
+    </>
+  );
+}
+
 const powers = ["µV", "µV/°C", "µV/°C²", "µV/°C³"];
 
 const ruleText = ({ isThroughZero, degreeRule }: FunctionChoice): string =>
@@ -52,7 +64,7 @@ export function FitSection({ tag, result, rule }: Props) {
         ]}
         rows={coefficients.texts.map((text, power) => ({
           key: String(power),
-          cells: { power, value: <Quantity value={text} />, unit: powers[power] ?? `µV/°C to the ${power}` },
+          cells: { power, value: <Scientific text={text} />, unit: powers[power] ?? `µV/°C to the ${power}` },
         }))}
       />
       <DataTable

@@ -1,12 +1,16 @@
 import { DataTable } from "@/app/_ui/data-table";
+import { Disclosure } from "@/app/_ui/disclosure";
 import { BudgetChart } from "@/app/_ui/drawing/budget-chart";
+import { FieldList } from "@/app/_ui/field-list";
 import { Quantity } from "@/app/_ui/quantity";
 import { Section } from "@/app/_ui/section";
-import type { Budget, EvaluatedPoint } from "@/lib/domain/evidence/evaluation";
+import type { Budget, EvaluatedContribution, EvaluatedPoint } from "@/lib/domain/evidence/evaluation";
 
 /** Three significant digits; the unrounded figure is in the evidence. */
 const three = (value: number): string => (value === 0 ? "0" : String(Number(value.toPrecision(3))));
 const freedom = (value: number | null): string => (value === null ? "∞" : value.toFixed(0));
+
+const acts = ({ effect }: EvaluatedContribution): boolean => effect !== 0;
 
 const columns = [
   { key: "quantity", header: "Quantity" },
@@ -24,7 +28,7 @@ function BudgetTable({ budget, caption, dominant }: { budget: Budget; caption: s
     <DataTable
       caption={caption}
       columns={columns}
-      rows={budget.contributions.map((line) => ({
+      rows={budget.contributions.filter(acts).map((line) => ({
         key: line.key,
         tone: line.key === dominant ? "watch" : undefined,
         cells: {
@@ -59,10 +63,23 @@ function BudgetTable({ budget, caption, dominant }: { budget: Budget; caption: s
   );
 }
 
+/** What was looked at and does not act here, each with its reason: shut, but never left out. */
+function ZeroLines({ budget }: { budget: Budget }) {
+  const lines = budget.contributions.filter((line) => !acts(line));
+  if (lines.length === 0) return null;
+  return (
+    <Disclosure summary={`${lines.length} lines at zero, with the reason of each`}>
+      <FieldList
+        items={lines.map(({ label, symbol, source }) => ({ label: `${label} (${symbol})`, value: source }))}
+      />
+    </Disclosure>
+  );
+}
+
 const bars = (title: string, budget: Budget) => ({
   title,
   unit: budget.unit,
-  contributions: budget.contributions,
+  contributions: budget.contributions.filter(acts),
   combined: budget.combined,
 });
 
@@ -85,6 +102,7 @@ export function BudgetSection({ point, dominant }: { point: EvaluatedPoint; domi
         caption="Temperature of the furnace at the sensor"
         dominant={point.dominant}
       />
+      <ZeroLines budget={point.temperatureBudget} />
       <BudgetChart
         view={bars("emf of the sensor, µV", point.emfBudget)}
         caption="emf of the sensor at the nominal, µV: largest first."
@@ -95,6 +113,7 @@ export function BudgetSection({ point, dominant }: { point: EvaluatedPoint; domi
         caption="emf of the sensor at the nominal"
         dominant={point.dominant}
       />
+      <ZeroLines budget={point.emfBudget} />
     </Section>
   );
 }

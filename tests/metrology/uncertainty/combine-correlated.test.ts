@@ -93,7 +93,7 @@ describe("combineCorrelated", () => {
 
 describe("correlationFactor", () => {
   const product = (rows: readonly Float64Array[], i: number, j: number): number =>
-    (rows[i] ?? []).reduce((total, x, k) => total + x * (rows[j]?.[k] ?? 0), 0);
+    [...(rows[i] ?? [])].reduce((total, x, k) => total + x * (rows[j]?.[k] ?? 0), 0);
 
   it("splits the matrix: L·Lᵀ = R, for the correlated inputs alone", () => {
     const given = [pair(1, 3, 0.6), pair(3, 4, -0.2), pair(1, 4, 0.1)];

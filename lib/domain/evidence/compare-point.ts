@@ -1,4 +1,8 @@
 import { emfAtNominal } from "@/lib/metrology/comparison/emf-at-nominal";
+import {
+  NORMALISATION_LIMIT_CELSIUS,
+  normaliseToNominal,
+} from "@/lib/metrology/comparison/normalise-to-nominal";
 import { emf } from "@/lib/metrology/thermocouple/emf";
 import type { Mounted, Sensor } from "./bench";
 import type { ChannelInWindow } from "./channel-window";
@@ -10,7 +14,7 @@ import { sensitivityInUse } from "./sensitivity";
 import type { SetpointInWindow } from "./setpoint-windows";
 
 /** Further than this from the nominal, carrying the emf over by the Seebeck coefficient is refused. */
-export const CARRY_LIMIT_CELSIUS = 5;
+export const CARRY_LIMIT_CELSIUS = NORMALISATION_LIMIT_CELSIUS;
 
 export type ComparedPoint = Pick<
   MeasuredPoint,
@@ -54,7 +58,8 @@ export function comparePoint(
   const { microvoltPerCelsius: slope, atJunctionMicrovoltPerCelsius } = sensitivity.value;
   const cable = mounted.item.cable?.correctionMicrovolt ?? 0;
   const emfMicrovolt = channel.microvolt + channel.junctionMicrovolt + cable;
-  const emfAtNominalMicrovolt = emfAtNominal(emfMicrovolt, carriedCelsius, slope);
+  const curved = secondOrder(evidence, mounted, celsius, nominalCelsius);
+  const emfAtNominalMicrovolt = emfAtNominal(emfMicrovolt, carriedCelsius, slope) + curved;
   const deviationMicrovolt = emfAtNominalMicrovolt - table.value;
   return got({
     references,
@@ -71,4 +76,23 @@ export function comparePoint(
     seebeckMicrovoltPerCelsius: slope,
     atJunctionMicrovoltPerCelsius,
   });
+}
+
+/** −½·S′·Δ², µV, where the evidence asks for the second term of the series; else 0. */
+function secondOrder(
+  evidence: Evidence,
+  { reference }: Mounted<Sensor>,
+  furnaceCelsius: number,
+  nominalCelsius: number,
+): number {
+  if (evidence.comparison.carryOrder === 1) return 0;
+  const limitCelsius = CARRY_LIMIT_CELSIUS;
+  const carried = normaliseToNominal({
+    reference,
+    microvolt: 0,
+    furnaceCelsius,
+    nominalCelsius,
+    limitCelsius,
+  });
+  return carried.ok ? carried.value.secondOrderMicrovolt : 0;
 }

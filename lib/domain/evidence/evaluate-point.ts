@@ -4,6 +4,7 @@ import { budgetPoint } from "./budget-point";
 import { type ComparedPoint, comparePoint } from "./compare-point";
 import type { MeasuredPoint } from "./evaluation";
 import { type EvidenceOutcome, got, missing } from "./evidence-outcome";
+import { pointScope, reportedCelsius } from "./point-scope";
 import { printPoint } from "./print-point";
 import { referencesAt } from "./reference-stage";
 import type { Evidence } from "./schema";
@@ -46,12 +47,14 @@ function withUncertainty(
   }
   const expandedMicrovolt = coverageFactor * emf.combined;
   const expandedCelsius = expandedMicrovolt / slope;
+  const { nominalCelsius } = at.setpoint;
+  const scope = pointScope(evidence.scope, mounted.item.type, nominalCelsius, expandedCelsius);
   const conformity = assessConformity({
     sensor: mounted.item,
     nominalCelsius: at.setpoint.nominalCelsius,
     errorCelsius: point.errorCelsius,
     standardUncertaintyCelsius: emf.combined / slope,
-    expandedCelsius,
+    expandedCelsius: reportedCelsius(scope, expandedCelsius),
     rule: mounted.item.decisionRule ?? evidence.decisionRule,
   });
   return got({
@@ -72,6 +75,6 @@ function withUncertainty(
     expandedCelsius,
     dominant: effects.reduce((a, b) => (Math.abs(b.effect) > Math.abs(a.effect) ? b : a)).key,
     conformity,
-    scope: { state: "not-stated", capabilityCelsius: null, isRaised: false, source: null },
+    scope,
   });
 }

@@ -6,6 +6,7 @@ import { checkProtection } from "./check-protection";
 import { checkReadings } from "./check-readings";
 import { checkTables } from "./check-tables";
 import { checkUnits } from "./check-units";
+import { evaluateFunctions } from "./evaluate-functions";
 import { evaluatePoint } from "./evaluate-point";
 import type { EvaluatedPoint, EvaluationOutcome, EvidenceProblem } from "./evaluation";
 import { type EvidenceOutcome, got } from "./evidence-outcome";
@@ -49,12 +50,17 @@ function evaluateParsed(evidence: Evidence): EvaluationOutcome {
     const causes = swapped.map(({ path, message }) => ({ path, message }));
     return { ok: false, problems: [...causes, ...points.problems] };
   }
+  const { functions, findings: unfitted } = evaluateFunctions(evidence, bench, points.value);
   return {
     ok: true,
     evaluation: {
       engineVersion,
       points: points.value,
-      findings: findings({ evidence, bench, setpoints: setpoints.value, points: points.value }),
+      functions,
+      findings: [
+        ...findings({ evidence, bench, setpoints: setpoints.value, points: points.value }),
+        ...unfitted,
+      ],
     },
   };
 }

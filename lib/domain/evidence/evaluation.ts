@@ -1,4 +1,7 @@
-import type { TypeLetter } from "./schema";
+import type { CorrectionTable } from "@/lib/metrology/deviation/correction-table";
+import type { DeviationFunction } from "@/lib/metrology/deviation/deviation-function";
+import type { PrintedCoefficients } from "@/lib/metrology/deviation/printed-coefficients";
+import type { DeviationFunctionChoice, TypeLetter } from "./schema";
 
 /** What `evaluateEvidence` returns: unrounded numbers, and the strings as printed. Rounded once, here. */
 
@@ -160,9 +163,22 @@ export type EvidenceFinding = {
   readonly message: string;
 };
 
+/** A sensor's deviation function with all that a document shows of it. */
+export type EvaluatedFunction = {
+  readonly sensor: string;
+  readonly choice: DeviationFunctionChoice;
+  /** k of the table's U: the largest of the points. */
+  readonly coverageFactor: number;
+  readonly fitted: DeviationFunction;
+  readonly table: CorrectionTable;
+  readonly coefficients: PrintedCoefficients;
+};
+
 export type Evaluation = {
   readonly engineVersion: string;
   readonly points: readonly EvaluatedPoint[];
+  /** Of the sensors that ask for one. */
+  readonly functions: readonly EvaluatedFunction[];
   readonly findings: readonly EvidenceFinding[];
 };
 

@@ -4,6 +4,7 @@ import { typeset } from "@/lib/metrology/reporting/typeset";
 import { truncatedDegreesOfFreedom } from "@/lib/metrology/uncertainty/coverage-factor";
 import type { MeasuredPoint } from "./evaluation";
 import { type EvidenceOutcome, got, missing } from "./evidence-outcome";
+import { reportedCelsius } from "./point-scope";
 
 type Printed = MeasuredPoint["printed"];
 
@@ -13,9 +14,13 @@ const COVERAGE_FACTOR_DECIMALS = 2;
 
 /** The numbers as a document shows them, rounded once, each value together with its U. */
 export function printPoint(point: Omit<MeasuredPoint, "printed">, digits: 1 | 2): EvidenceOutcome<Printed> {
-  const emf = reportValue(point.emfAtNominalMicrovolt, point.expandedMicrovolt, digits);
+  const expandedCelsius = reportedCelsius(point.scope, point.expandedCelsius);
+  const expandedMicrovolt = point.scope.isRaised
+    ? expandedCelsius * point.seebeckMicrovoltPerCelsius
+    : point.expandedMicrovolt;
+  const emf = reportValue(point.emfAtNominalMicrovolt, expandedMicrovolt, digits);
   if (!emf.ok) return missing("rounding", emf.problem.message);
-  const error = reportValue(point.errorCelsius, point.expandedCelsius, digits);
+  const error = reportValue(point.errorCelsius, expandedCelsius, digits);
   if (!error.ok) return missing("rounding", error.problem.message);
   const print = (value: number, decimals: number): string => typeset(roundHalfEven(value, decimals));
   const { decimals } = error.value;

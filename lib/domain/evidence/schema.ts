@@ -74,6 +74,35 @@ export const ReferenceCorrection = z.discriminatedUnion("kind", [
 ]);
 export type ReferenceCorrection = z.infer<typeof ReferenceCorrection>;
 
+/** How a sensor's deviation function is fitted to its points; the procedure names it. */
+export const DeviationFunctionChoice = z.strictObject({
+  degreeRule: z.discriminatedUnion("kind", [
+    z.strictObject({ kind: z.literal("fixed"), degree: z.int().min(0).max(6) }),
+    /** The highest degree whose last term lowers χ² more than chance would at this probability. */
+    z.strictObject({
+      kind: z.literal("f-test"),
+      maximumDegree: z.int().min(0).max(6),
+      probability: z.number().gt(0).lt(1),
+    }),
+    /** The lowest degree at which no residual exceeds `limit` times its point's own standard uncertainty. */
+    z.strictObject({
+      kind: z.literal("residuals"),
+      maximumDegree: z.int().min(0).max(6),
+      limit: z.number().positive(),
+    }),
+  ]),
+  /** Through 0 µV at 0 °C. */
+  isThroughZero: z.boolean(),
+  /** The whole covariance through the fit, or each point's own part and the common part unreduced. */
+  method: z.enum(["propagated", "own-plus-common"]),
+  /** Only where scope and customer agreed: the function may be used below its lowest measured point. */
+  allowBelow: z.strictObject({ downToCelsius: z.number(), agreement: source }).nullable(),
+  table: z
+    .strictObject({ unit: z.enum(["celsius", "fahrenheit"]), step: z.int().min(1).max(1000) })
+    .optional(),
+});
+export type DeviationFunctionChoice = z.infer<typeof DeviationFunctionChoice>;
+
 export const SensorEvidence = v1.SensorEvidence.extend({
   type: TypeLetter,
   repeatability: RepeatabilityInput,
@@ -87,6 +116,7 @@ export const SensorEvidence = v1.SensorEvidence.extend({
   shunting: UncertaintyInput,
   /** Only where it was agreed that it enters U. */
   hysteresis: UncertaintyInput,
+  deviationFunction: DeviationFunctionChoice.optional(),
 });
 
 export const ReferenceEvidence = v1.ReferenceEvidence.omit({
@@ -167,6 +197,16 @@ export const Comparison = z.strictObject({
   carryOrder: z.union([z.literal(1), z.literal(2)]),
 });
 
+/** One line of the laboratory's accredited scope: what U is at best, for sensors of a type in a range. */
+export const ScopeLine = z.strictObject({
+  type: TypeLetter,
+  fromCelsius: z.number(),
+  toCelsius: z.number(),
+  /** Calibration and measurement capability, U at the probability of `coverageProbability`. */
+  expandedCelsius: z.number().positive(),
+  source,
+});
+
 export const Evidence = v1.EvidenceV1.extend({
   version: z.literal(2),
   sensors: z.array(SensorEvidence).min(1),
@@ -185,6 +225,8 @@ export const Evidence = v1.EvidenceV1.extend({
   comparison: Comparison,
   /** How k is found: Student's t, or after the one or two rectangles that dominate, where any do. */
   coverage: z.enum(["student", "dominant"]),
+  /** Left out: no scope is stated, and no point is held against one. */
+  scope: z.array(ScopeLine).optional(),
 });
 export type Evidence = z.infer<typeof Evidence>;
 /** What a writer may leave out because the schema has a default. */

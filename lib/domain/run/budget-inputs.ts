@@ -2,7 +2,8 @@ import { z } from "zod";
 import { Evidence, GivenSensitivity, ReferenceType, SensorEvidence, TypeLetter } from "../evidence/schema";
 import { unstated } from "../evidence/unstated";
 
-const { repeatability, inhomogeneity, lead, immersion, shunting, hysteresis } = SensorEvidence.shape;
+const { repeatability, inhomogeneity, lead, immersion, shunting, hysteresis, deviationFunction } =
+  SensorEvidence.shape;
 const { line, ...rest } = unstated("not stated by this run's procedure");
 
 /**
@@ -31,6 +32,7 @@ export const BudgetInputs = z.strictObject({
       immersion: immersion.default(line),
       shunting: shunting.default(line),
       hysteresis: hysteresis.default(line),
+      deviationFunction,
     }),
   ),
   /** By type; asked for where `sensitivities` is "given". */

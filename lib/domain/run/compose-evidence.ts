@@ -61,6 +61,7 @@ const composeSensor = (sensor: EvidenceParts["sensors"][number], budget: BudgetI
     immersion: inputs.immersion,
     shunting: inputs.shunting,
     hysteresis: inputs.hysteresis,
+    ...(inputs.deviationFunction ? { deviationFunction: inputs.deviationFunction } : {}),
     ...(given ? { givenSensitivity: given } : {}),
     decisionRule: sensor.decisionRule,
     uncertaintyDigits: sensor.uncertaintyDigits,

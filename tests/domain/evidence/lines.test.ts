@@ -182,9 +182,9 @@ describe("what a reference's certificate and history say", () => {
   it("an error of 0.5 °C takes 0.5 °C off, stated as points or as a polynomial", () => {
     const points = [500, 700].map((celsius) => ({ celsius, errorCelsius: 0.5 }));
     for (const correction of [
-      { kind: "error-points", points } as const,
-      { kind: "error-polynomial", coefficientsCelsius: [0.5], fromCelsius: 500, toCelsius: 700 } as const,
-    ]) {
+      { kind: "error-points", points },
+      { kind: "error-polynomial", coefficientsCelsius: [0.5], fromCelsius: 500, toCelsius: 700 },
+    ] satisfies Reference["correction"][]) {
       expect(measured(withReferences({ correction }))[0]?.referenceCelsius).toBeCloseTo(599.5, 3);
     }
   });

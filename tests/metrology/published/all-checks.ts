@@ -7,6 +7,7 @@ import { gumH1Checks } from "./gum-h1";
 import { gumH2Checks } from "./gum-h2";
 import { gumH3Checks } from "./gum-h3";
 import { inverseBandChecks } from "./inverse-bands";
+import { monteCarloChecks } from "./jcgm-101";
 import { nistExampleChecks } from "./nist-examples";
 import { platinumChecks } from "./platinum";
 import { quamChecks } from "./quam";
@@ -23,6 +24,7 @@ export const allChecks: readonly Check[] = [
   ...eaS5Checks,
   ...eaS2Checks,
   ...eaS9Checks,
+  ...monteCarloChecks,
   ...quamChecks,
   ...nistExampleChecks,
   ...studentChecks,

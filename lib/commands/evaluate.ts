@@ -1,16 +1,26 @@
 import { readFileSync, statSync } from "node:fs";
 import { evaluateEvidence } from "@/lib/domain/evidence/evaluate";
-import type { Evaluation, EvidenceProblem } from "@/lib/domain/evidence/evaluation";
+import type { EvaluatedPoint, Evaluation, EvidenceProblem } from "@/lib/domain/evidence/evaluation";
 import { evidenceJsonSchema } from "@/lib/domain/evidence/json-schema";
+import {
+  type MonteCarloChoice,
+  type PointMonteCarlo,
+  pointMonteCarlo,
+} from "@/lib/domain/evidence/point-monte-carlo";
+import { evaluateArguments } from "./evaluate-arguments";
 
 const HELP = `Evaluates evidence files and prints the results as JSON.
 
   npm run --silent evaluate -- FILE.json [FILE.json …]
+  npm run --silent evaluate -- FILE.json --monte-carlo [TRIALS | adaptive] [--seed N]
   npm run --silent evaluate -- --schema    the JSON Schema of the evidence file
   npm run --silent evaluate -- --help
 
-Output: { "files": [ { "file", "engineVersion", "points", "findings" } ] }.
+Output: { "files": [ { "file", "engineVersion", "points", "functions", "findings" } ] }.
 Each point has every number unrounded, and under "printed" as a document shows it.
+With --monte-carlo each measured point also has "monteCarlo": its budget with every line drawn from its
+distribution (JCGM 101:2008), and under "gum" whether that bears the point's own U out (clause 8). 1 000 000
+trials unless told, seed 1 unless told; the same seed gives the same bits.
 Errors go to stderr, one JSON object a line with "file", "path" (the place in the file)
 and "message"; the exit code is then 2, and nothing is printed on stdout.
 `;
@@ -58,8 +68,32 @@ function whyUnreadable(error: unknown): string {
   }
 }
 
-function evaluateFiles(files: readonly string[]): void {
-  const evaluated: ({ readonly file: string } & Evaluation)[] = [];
+/** Trials of an adaptive run end here, settled or not. */
+const ADAPTIVE_WORKSPACE = 5_000_000;
+
+type DrawnPoint = EvaluatedPoint & { readonly monteCarlo?: PointMonteCarlo };
+type Drawn = Omit<Evaluation, "points"> & { readonly points: readonly DrawnPoint[] };
+
+/** Each measured point with its budget drawn from the distributions; a stream of its own for each. */
+function withMonteCarlo(evaluation: Evaluation, choice: MonteCarloChoice): Drawn | EvidenceProblem {
+  const { trials } = choice;
+  const workspace = new Float64Array(trials.kind === "fixed" ? trials.count : ADAPTIVE_WORKSPACE);
+  const points: DrawnPoint[] = [];
+  for (const [stream, point] of evaluation.points.entries()) {
+    if (point.state !== "measured") {
+      points.push(point);
+      continue;
+    }
+    const drawn = pointMonteCarlo(point, stream, choice, workspace);
+    if (!drawn.ok)
+      return { path: "", message: `${point.sensor} at ${point.setpoint}: ${drawn.problem.message}` };
+    points.push({ ...point, monteCarlo: drawn.value });
+  }
+  return { ...evaluation, points };
+}
+
+function evaluateFiles(files: readonly string[], monteCarlo: MonteCarloChoice | null): void {
+  const evaluated: ({ readonly file: string } & Drawn)[] = [];
   const problems: Problem[] = [];
   for (const file of files) {
     const read = readJson(file);
@@ -68,8 +102,13 @@ function evaluateFiles(files: readonly string[]): void {
       continue;
     }
     const outcome = evaluateEvidence(read.input);
-    if (outcome.ok) evaluated.push({ file, ...outcome.evaluation });
-    else problems.push(...outcome.problems.map((problem) => ({ file, ...problem })));
+    if (!outcome.ok) {
+      problems.push(...outcome.problems.map((problem) => ({ file, ...problem })));
+      continue;
+    }
+    const drawn = monteCarlo ? withMonteCarlo(outcome.evaluation, monteCarlo) : outcome.evaluation;
+    if ("message" in drawn) problems.push({ file, ...drawn });
+    else evaluated.push({ file, ...drawn });
   }
   if (problems.length > 0) {
     for (const problem of problems) process.stderr.write(`${JSON.stringify(problem)}\n`);
@@ -89,11 +128,17 @@ process.stdout.on("error", (error: NodeJS.ErrnoException) => {
   if (error.code !== "EPIPE") throw error;
 });
 
-const parameters = process.argv.slice(2);
-const unknown = parameters.find((p) => p.startsWith("-") && !["--help", "-h", "--schema"].includes(p));
-if (parameters.includes("--help") || parameters.includes("-h")) process.stdout.write(HELP);
-else if (unknown) refuseUsage(`There is no option ${unknown}: see --help.`);
-else if (parameters.includes("--schema"))
-  process.stdout.write(`${JSON.stringify(evidenceJsonSchema(), null, 2)}\n`);
-else if (parameters.length === 0) refuseUsage("Name at least one evidence file: see --help.");
-else evaluateFiles(parameters);
+const asked = evaluateArguments(process.argv.slice(2));
+switch (asked.kind) {
+  case "help":
+    process.stdout.write(HELP);
+    break;
+  case "schema":
+    process.stdout.write(`${JSON.stringify(evidenceJsonSchema(), null, 2)}\n`);
+    break;
+  case "refused":
+    refuseUsage(asked.message);
+    break;
+  case "evaluate":
+    evaluateFiles(asked.files, asked.monteCarlo);
+}

@@ -94,7 +94,7 @@ const tubeFurnace: BudgetInputs = {
   },
   comparison: {
     zero: { kind: "none", reason: "the parasitic emf of the channels stands in the budget" },
-    carryOrder: 1,
+    carryOrder: 2,
   },
   coverage: "student",
   sensors: {

@@ -43,6 +43,17 @@ describe("the evaluate command", () => {
     expect(point.temperatureBudget.contributions[0].key).toBe("reference.repeatability");
   });
 
+  it("validates each point by Monte Carlo when asked", async () => {
+    const { code, stdout } = await command(s5File, "--monte-carlo", "50000", "--seed", "7");
+    expect(code).toBe(0);
+    const [point] = JSON.parse(stdout).files[0].points;
+    expect(point.monteCarlo).toMatchObject({ trials: 50_000, seed: 7, stream: 0, isSettled: true });
+    // The furnace's rectangle dominates S5: 95.45 % of the trials lie within less than k = 2 says.
+    expect(point.monteCarlo.expandedMicrovolt).toBeGreaterThan(45);
+    expect(point.monteCarlo.expandedMicrovolt).toBeLessThan(47);
+    expect(point.monteCarlo.gum.isValid).toBe(false);
+  });
+
   it("takes several files, a byte-order mark among them", async () => {
     const other = write(
       "two-digits.json",

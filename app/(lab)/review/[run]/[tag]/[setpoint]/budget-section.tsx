@@ -37,7 +37,7 @@ function BudgetTable({ budget, caption, dominant }: { budget: Budget; caption: s
               {line.label} ({line.symbol}){line.key === dominant ? ", the largest" : ""}
             </>
           ),
-          share: (line.share * 100).toFixed(1),
+          share: <Quantity value={(line.share * 100).toFixed(1)} />,
           u: <Quantity value={three(line.standardUncertainty)} unit={line.unit} />,
           distribution: line.distribution,
           sensitivity: (

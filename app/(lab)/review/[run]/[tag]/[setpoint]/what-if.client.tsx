@@ -29,7 +29,7 @@ function Cell(props: {
   return (
     <>
       <input
-        className="input input-number"
+        className={`input input-number ${css.cell}`}
         inputMode="decimal"
         autoComplete="off"
         aria-label={`u of ${line.label} (${line.symbol}), ${line.unit}`}

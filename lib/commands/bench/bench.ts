@@ -45,16 +45,21 @@ const withDatabase = async (work: (adminUrl: string, runtimeUrl: string) => Prom
 };
 
 await ensureGenerated();
-const [{ benchIngest }, { benchEvaluate }, { benchRender }, { benchChain }] = await Promise.all([
-  import("./ingest"),
-  import("./evaluate"),
-  import("./render"),
-  import("./chain"),
-]);
+const [{ benchIngest }, { benchEvaluate }, { benchRender }, { benchChain }, { benchMonteCarlo }] =
+  await Promise.all([
+    import("./ingest"),
+    import("./evaluate"),
+    import("./render"),
+    import("./chain"),
+    import("./monte-carlo"),
+  ]);
 console.log("Medians of alternating rounds; each ratio is against the baseline of the same run.");
 const { evidence } = simulateRun(1);
 const scans = evidence.scans.channels[0]?.seconds.length ?? 0;
 print(await benchEvaluate(evidence), { name: "runs", count: 1 });
+const monteCarlo = await benchMonteCarlo();
+print(monteCarlo.figure, { name: "trials", count: monteCarlo.trials });
+for (const note of monteCarlo.notes) console.log(`  ${note}`);
 print(await benchRender(benchContent(evidence)), { name: "certificates", count: 1 });
 await withDatabase(async (adminUrl, runtimeUrl) => {
   print(await benchIngest(adminUrl, runtimeUrl, evidence), { name: "scans", count: scans });

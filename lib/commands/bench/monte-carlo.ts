@@ -82,7 +82,11 @@ print(sorted(once() for _ in range(5))[2])`;
   return python.status === 0 && Number.isFinite(milliseconds) ? milliseconds : null;
 };
 
-export type MonteCarloFigure = { readonly figure: Figure; readonly notes: readonly string[] };
+export type MonteCarloFigure = {
+  readonly figure: Figure;
+  readonly trials: number;
+  readonly notes: readonly string[];
+};
 
 /** A million trials of a whole budget against a bare loop; beside numpy; and 200 points in one workspace. */
 export const benchMonteCarlo = async (): Promise<MonteCarloFigure> => {
@@ -105,6 +109,7 @@ export const benchMonteCarlo = async (): Promise<MonteCarloFigure> => {
   const bare = `${figure.baselineMilliseconds.toFixed(0)} ms`;
   return {
     figure,
+    trials: TRIALS,
     notes: [
       numpy === null
         ? `bare loop ${bare}; numpy not found`

@@ -7,7 +7,8 @@ const FINITE_SUM_LIMIT = 1000;
 
 /**
  * Probability of |T| ≤ t for Student's T with a whole number ν of degrees of freedom.
- * Finite sums in θ = arctan(t/√ν): Abramowitz & Stegun 26.7.3 (odd ν) and 26.7.4 (even ν).
+ * Finite sums in θ = arctan(t/√ν): Abramowitz & Stegun 26.7.3 (odd ν) and 26.7.4 (even ν). t ≥ 0 and ν ≥ 1, pure numbers;
+ * the sum has ν/2 terms. The caller keeps other ν away; NaN in t gives NaN.
  */
 export function studentProbability(t: number, degreesOfFreedom: number): number {
   const nu = degreesOfFreedom;
@@ -44,7 +45,8 @@ function expandedQuantile(x: number, nu: number): number {
 }
 
 /**
- * t with P(|T| ≤ t) = p, for a whole ν ≥ 1 and 0 < p < 1; NaN otherwise (callers check ν first).
+ * t with P(|T| ≤ t) = p, two-sided, for a whole ν ≥ 1 and 0 < p < 1; NaN otherwise (callers check ν first). The inverse of
+ * `studentProbability` by halving, above ν = 1000 Abramowitz & Stegun 26.7.5; t, p and ν are pure numbers (JCGM 100:2008, G.3).
  * `normal` is the same quantile for infinite ν, when the caller knows it exactly.
  */
 export function studentQuantile(

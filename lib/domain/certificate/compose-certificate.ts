@@ -7,9 +7,10 @@ import type { CertificateIssue, CertificateParts } from "./parts";
 import { unissued } from "./reviewed-form";
 import * as texts from "./texts";
 
-const sameRule = (left: DecisionRule, right: DecisionRule): boolean =>
-  left.kind === right.kind &&
-  (left.kind !== "guarded" || right.kind !== "guarded" || left.guardBandRatio === right.guardBandRatio);
+const sameRule = (left: DecisionRule, right: DecisionRule): boolean => {
+  const [one, other] = [new Map(Object.entries(left)), new Map(Object.entries(right))];
+  return [...one.keys(), ...other.keys()].every((key) => one.get(key) === other.get(key));
+};
 
 const checks = (intake: CertificateParts["intake"]): string[] => [
   ...(intake.loopResistanceOhm === null ? [] : [`Loop resistance ${intake.loopResistanceOhm} Ω`]),

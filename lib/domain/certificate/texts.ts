@@ -65,17 +65,35 @@ const nonBinary =
   "Pass: the error lies within the acceptance limit. Conditional pass: within the tolerance but inside the guard band. " +
   "Conditional fail: outside the tolerance by no more than the guard band. Fail: further outside.";
 
+const binary = "Pass: the error lies within the acceptance limit. Fail: it lies outside.";
+
 /** 7.8.6.1: the rule and its risk, by ILAC-G8:09/2019 and JCGM 106:2012. Null where no statement was agreed. */
 export const decisionRuleText = (rule: DecisionRule): { rule: string; risk: string } | null => {
   if (rule.kind === "none") return null;
+  if (rule.kind === "target-risk") return targetRiskText(rule);
+  if (rule.kind === "guarded-binary" && rule.guardBandRatio < 0)
+    return {
+      rule: `Acceptance limit = tolerance limit + ${-rule.guardBandRatio} × U (ILAC-G8:09/2019, JCGM 106:2012). ${binary}`,
+      risk: "The guard band protects against false rejection; the probability of false acceptance may exceed 50 %.",
+    };
   if (rule.kind === "simple")
     return {
-      rule: "Simple acceptance (ILAC-G8:09/2019): the acceptance limit equals the tolerance limit, no guard band. Pass: the error lies within the tolerance. Fail: it lies outside.",
+      rule: `Simple acceptance (ILAC-G8:09/2019): the acceptance limit equals the tolerance limit, no guard band. Pass: the error lies within the tolerance. Fail: it lies outside.${
+        rule.largestRatio === undefined
+          ? ""
+          : ` Nothing is decided where U exceeds ${rule.largestRatio} of the tolerance.`
+      }`,
       risk: "For an error at the limit the probability of a false decision is up to 50 %, shared by customer and laboratory.",
     };
+  const isBinary = rule.kind === "guarded-binary";
   const bound = riskBounds.find((line) => rule.guardBandRatio >= line.ratio)?.bound ?? "50 %";
   return {
-    rule: `Guarded acceptance (ILAC-G8:09/2019, JCGM 106:2012): acceptance limit = tolerance limit − ${rule.guardBandRatio} × U. ${nonBinary}`,
-    risk: `For a pass the probability of false acceptance is at most ${bound} at each point (normal distribution, k = 2). A conditional statement carries a probability of up to 50 %.`,
+    rule: `Guarded acceptance (ILAC-G8:09/2019, JCGM 106:2012): acceptance limit = tolerance limit − ${rule.guardBandRatio} × U. ${isBinary ? binary : nonBinary}`,
+    risk: `For a pass the probability of false acceptance is at most ${bound} at each point (normal distribution, k = 2).${isBinary ? "" : " A conditional statement carries a probability of up to 50 %."}`,
   };
 };
+
+const targetRiskText = (rule: Extract<DecisionRule, { kind: "target-risk" }>) => ({
+  rule: `Guarded acceptance (ILAC-G8:09/2019, JCGM 106:2012): the guard band is as wide as keeps the probability of false acceptance at the acceptance limit. ${rule.isBinary ? binary : nonBinary}`,
+  risk: `For a pass the probability of false acceptance is at most ${Number((rule.falseAcceptance * 100).toPrecision(6))} % at each point (Student’s t with the effective degrees of freedom, one-sided).`,
+});

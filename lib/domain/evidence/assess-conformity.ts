@@ -12,6 +12,8 @@ export type ConformityQuestion = {
   readonly errorCelsius: number;
   readonly standardUncertaintyCelsius: number;
   readonly expandedCelsius: number;
+  /** Effective, of u; a guard band from a target risk takes Student's t with them. */
+  readonly degreesOfFreedom?: number | null;
   readonly rule: DecisionRule;
 };
 
@@ -28,7 +30,13 @@ export function assessConformity(question: ConformityQuestion): EvaluatedConform
   const { standard, class: toleranceClass } = sensor.tolerance;
   const limit = tolerance(sensor.type, toleranceClass, question.nominalCelsius);
   if (limit.kind === "not-defined") return { state: "no-tolerance-defined", ...nothing };
-  const judged = decideConformity({ ...question, toleranceCelsius: limit.celsius, rule });
+  const judged = decideConformity({
+    ...question,
+    // The probability printed is the normal one, as every certificate so far has it.
+    degreesOfFreedom: rule.kind === "target-risk" ? question.degreesOfFreedom : null,
+    toleranceCelsius: limit.celsius,
+    rule,
+  });
   const asked = { standard, class: toleranceClass, celsius: limit.celsius };
   // A number that cannot be judged gets no statement; `decideConformity` names the reason, the budget shows it.
   if (!judged.ok) return { state: "not-decidable", ...nothing, tolerance: asked };

@@ -55,6 +55,7 @@ function withUncertainty(
     errorCelsius: point.errorCelsius,
     standardUncertaintyCelsius: emf.combined / slope,
     expandedCelsius: reportedCelsius(scope, expandedCelsius),
+    degreesOfFreedom: emf.degreesOfFreedom,
     rule: mounted.item.decisionRule ?? evidence.decisionRule,
   });
   return got({

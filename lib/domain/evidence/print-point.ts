@@ -18,9 +18,13 @@ export function printPoint(point: Omit<MeasuredPoint, "printed">, digits: 1 | 2)
   const expandedMicrovolt = point.scope.isRaised
     ? expandedCelsius * point.seebeckMicrovoltPerCelsius
     : point.expandedMicrovolt;
-  const emf = reportValue(point.emfAtNominalMicrovolt, expandedMicrovolt, digits);
+  // Rounded, U must not slip below the capability either.
+  const { capabilityCelsius } = point.scope;
+  const capabilityMicrovolt =
+    capabilityCelsius === null ? null : capabilityCelsius * point.seebeckMicrovoltPerCelsius;
+  const emf = reportValue(point.emfAtNominalMicrovolt, expandedMicrovolt, digits, capabilityMicrovolt);
   if (!emf.ok) return missing("rounding", emf.problem.message);
-  const error = reportValue(point.errorCelsius, expandedCelsius, digits);
+  const error = reportValue(point.errorCelsius, expandedCelsius, digits, capabilityCelsius);
   if (!error.ok) return missing("rounding", error.problem.message);
   const print = (value: number, decimals: number): string => typeset(roundHalfEven(value, decimals));
   const { decimals } = error.value;

@@ -15,10 +15,27 @@ import {
  * version 1 as well (`upgrade-evidence.ts`).
  */
 
-const { CalibrationEvidence, ChannelReadings, DecisionRule, GivenSensitivity, ToleranceRef } = v1;
+const { CalibrationEvidence, ChannelReadings, GivenSensitivity, ToleranceRef } = v1;
 
-export { CalibrationEvidence, ChannelReadings, DecisionRule, GivenSensitivity, ToleranceRef };
+export { CalibrationEvidence, ChannelReadings, GivenSensitivity, ToleranceRef };
 export const { DeviationPoint, SensorSetpointState, WindowEvidence } = v1;
+
+const [noRule, simple, guarded] = v1.DecisionRule.options;
+/** As agreed before measurement; clauses of ILAC-G8:09/2019. */
+export const DecisionRule = z.discriminatedUnion("kind", [
+  noRule,
+  /** 4.2.1. `largestRatio`: decided only where U is at most that part of the tolerance ("4:1" is 0.25). */
+  simple.extend({ largestRatio: z.number().positive().max(2).optional() }),
+  guarded,
+  /** 4.2.2, pass or fail. Below 0: only what lies beyond tolerance + |ratio| × U is rejected. */
+  z.strictObject({ kind: z.literal("guarded-binary"), guardBandRatio: z.number().min(-1).max(3) }),
+  /** Guard band from the risk of false acceptance at the acceptance limit, by the degrees of freedom of u. */
+  z.strictObject({
+    kind: z.literal("target-risk"),
+    falseAcceptance: z.number().min(0.000001).max(0.5),
+    isBinary: z.boolean(),
+  }),
+]);
 export type DecisionRule = z.infer<typeof DecisionRule>;
 
 const id = z.string().min(1).max(80);
@@ -116,6 +133,7 @@ export const SensorEvidence = v1.SensorEvidence.extend({
   shunting: UncertaintyInput,
   /** Only where it was agreed that it enters U. */
   hysteresis: UncertaintyInput,
+  decisionRule: DecisionRule.optional(),
   deviationFunction: DeviationFunctionChoice.optional(),
 });
 
@@ -227,6 +245,7 @@ export const Evidence = v1.EvidenceV1.extend({
   coverage: z.enum(["student", "dominant"]),
   /** Left out: no scope is stated, and no point is held against one. */
   scope: z.array(ScopeLine).optional(),
+  decisionRule: DecisionRule,
 });
 export type Evidence = z.infer<typeof Evidence>;
 /** What a writer may leave out because the schema has a default. */

@@ -37,6 +37,8 @@ const ruleName: Readonly<Record<DecisionRule["kind"], string>> = {
   none: "no decision rule",
   simple: "simple acceptance",
   guarded: "guarded acceptance",
+  "guarded-binary": "guarded acceptance, pass or fail",
+  "target-risk": "guarded acceptance by target risk",
 };
 
 /** A difference in the customer's unit, to two digits: "1.8 °C". */

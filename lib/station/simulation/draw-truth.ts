@@ -1,5 +1,12 @@
 import type { Random } from "./random";
-import { figures, references, type SimulatedSensor, sensors, zeroChannel } from "./scenario";
+import {
+  type Figures,
+  references,
+  type SimulatedSensor,
+  figures as scenarioFigures,
+  sensors,
+  zeroChannel,
+} from "./scenario";
 
 /**
  * One simulated world: the true value of everything the budget only bounds, each drawn at its own source from the
@@ -39,7 +46,11 @@ const drawDeviation = (random: Random, type: SimulatedSensor["type"]): ((celsius
   return (celsius) => linear * celsius + square * celsius * celsius;
 };
 
-export const drawTruth = (random: Random, setpointCount: number): Truth => {
+export const drawTruth = (
+  random: Random,
+  setpointCount: number,
+  figures: Figures = scenarioFigures,
+): Truth => {
   const certificateCelsius = random.normal(figures.referenceExpandedCelsius / 2);
   // The two references stand at opposite sides of the load: what one gains the other loses about their mean.
   const across = random.rectangular(0.15);

@@ -170,6 +170,11 @@ export const figures = {
   },
 } as const;
 
+type Widened<T> = { readonly [K in keyof T]: T[K] extends number ? number : Widened<T[K]> };
+
+/** The figures' shape with any numbers: `matched-run.ts` has numbers of its own. */
+export type Figures = Widened<typeof figures>;
+
 export const inputs = {
   referenceCalibration: {
     kind: "expanded",

@@ -35,7 +35,8 @@ const certificateOf = (certificate: string, issuer: string, performedOn: string,
   note: "invented for the demonstration laboratory",
 });
 
-const evidenceOf = (seed: number, channels: ReturnType<typeof simulateScans>): EvidenceInput => ({
+/** The evidence of the scenario with these readings, its windows still to be proposed. */
+export const evidenceOf = (seed: number, channels: ReturnType<typeof simulateScans>): EvidenceInput => ({
   format: "emfolio-evidence",
   version: 2,
   title: `Simulated run, seed ${seed}`,
@@ -171,13 +172,18 @@ export const simulateRun = (seed: number): SimulatedRun => {
   return {
     evidence: evidenceOf(seed, simulateScans(program, response, truth, random)),
     truth,
-    trueEmfMicrovolt: (sensorId, celsius) => {
-      const sensor = sensors.find((candidate) => candidate.id === sensorId);
-      const own = truth.sensors.get(sensorId);
-      if (!sensor || !own) throw new RangeError(`no sensor ${sensorId} in the scenario`);
-      const table = emf(referenceFunctions[sensor.type], celsius);
-      if (!table.ok) throw new RangeError(table.problem.message);
-      return table.value + own.deviationMicrovolt(celsius);
-    },
+    trueEmfMicrovolt: trueEmf(truth),
   };
 };
+
+/** Table value and the drawn deviation of a sensor, µV: what a perfect calibration would find. */
+export const trueEmf =
+  (truth: Truth) =>
+  (sensorId: string, celsius: number): number => {
+    const sensor = sensors.find((candidate) => candidate.id === sensorId);
+    const own = truth.sensors.get(sensorId);
+    if (!sensor || !own) throw new RangeError(`no sensor ${sensorId} in the scenario`);
+    const table = emf(referenceFunctions[sensor.type], celsius);
+    if (!table.ok) throw new RangeError(table.problem.message);
+    return table.value + own.deviationMicrovolt(celsius);
+  };

@@ -101,15 +101,16 @@ export const simulateScans = (
   response: FurnaceResponse,
   truth: Truth,
   random: Random,
+  secondsBetweenScans: number = scanInterval,
 ): SimulatedChannel[] => {
   const sources = sourcesOf(program, response, truth);
   const channels = sources.map(([channel]): SimulatedChannel => ({ channel, seconds: [], microvolts: [] }));
-  const scans = Math.floor(durationOf(program) / scanInterval);
+  const scans = Math.floor(durationOf(program) / secondsBetweenScans);
   const perMicrovolt = Math.round(1 / figures.voltmeterStepMicrovolt);
   for (let scan = 0; scan < scans; scan++) {
     sources.forEach(([, source], order) => {
       // Tenths of a second are exact in the file: integers of tenths, divided once.
-      const seconds = Math.round((scan * scanInterval + order * channelInterval) * 10) / 10;
+      const seconds = Math.round((scan * secondsBetweenScans + order * channelInterval) * 10) / 10;
       const shown = source(seconds) + random.normal(figures.noiseMicrovolt);
       channels[order]?.seconds.push(seconds);
       channels[order]?.microvolts.push(Math.round(shown * perMicrovolt) / perMicrovolt);

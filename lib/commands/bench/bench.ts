@@ -45,17 +45,27 @@ const withDatabase = async (work: (adminUrl: string, runtimeUrl: string) => Prom
 };
 
 await ensureGenerated();
-const [{ benchIngest }, { benchEvaluate }, { benchRender }, { benchChain }, { benchMonteCarlo }] =
-  await Promise.all([
-    import("./ingest"),
-    import("./evaluate"),
-    import("./render"),
-    import("./chain"),
-    import("./monte-carlo"),
-  ]);
+const [
+  { benchIngest },
+  { benchEvaluate },
+  { benchRender },
+  { benchChain },
+  { benchMonteCarlo },
+  { benchReferenceFunction },
+] = await Promise.all([
+  import("./ingest"),
+  import("./evaluate"),
+  import("./render"),
+  import("./chain"),
+  import("./monte-carlo"),
+  import("./reference-functions"),
+]);
 console.log("Medians of alternating rounds; each ratio is against the baseline of the same run.");
 const { evidence } = simulateRun(1);
 const scans = evidence.scans.channels[0]?.seconds.length ?? 0;
+for (const type of ["K", "N", "R", "S"] as const) {
+  for (const figure of await benchReferenceFunction(type)) print(figure);
+}
 print(await benchEvaluate(evidence), { name: "runs", count: 1 });
 const monteCarlo = await benchMonteCarlo();
 print(monteCarlo.figure, { name: "trials", count: monteCarlo.trials });

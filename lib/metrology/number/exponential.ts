@@ -12,15 +12,16 @@ const C5 = 4.1381367970572385e-8;
 const OVERFLOW = 709.782712893384;
 const UNDERFLOW = -745.1332191019411;
 
-/** Halves of the exponent reach from -538 to 512. */
-const LOWEST_POWER = -540;
-
-/** 2^-540 … 2^540 by exact doubling: a table, since raising to a power at each call would cost more than all the rest. */
-const powersOfTwo = new Float64Array(1081);
+/** 2^-1021 … 2^1023 by exact doubling: a table, since raising to a power at each call would cost more than all the rest. */
+const LOWEST_POWER = -1021;
+const HIGHEST_POWER = 1023;
+const powersOfTwo = new Float64Array(HIGHEST_POWER - LOWEST_POWER + 1);
 powersOfTwo[-LOWEST_POWER] = 1;
-for (let n = 1; n <= -LOWEST_POWER; n += 1) {
-  powersOfTwo[-LOWEST_POWER + n] = 2 * (powersOfTwo[-LOWEST_POWER + n - 1] as number);
-  powersOfTwo[-LOWEST_POWER - n] = 0.5 * (powersOfTwo[-LOWEST_POWER - n + 1] as number);
+for (let n = 1; n <= HIGHEST_POWER; n += 1) {
+  powersOfTwo[n - LOWEST_POWER] = 2 * (powersOfTwo[n - 1 - LOWEST_POWER] as number);
+}
+for (let n = -1; n >= LOWEST_POWER; n -= 1) {
+  powersOfTwo[n - LOWEST_POWER] = 0.5 * (powersOfTwo[n + 1 - LOWEST_POWER] as number);
 }
 
 /**
@@ -39,6 +40,7 @@ export function exponential(x: number): number {
   const square = r * r;
   const c = r - square * ((((C5 * square + C4) * square + C3) * square + C2) * square + C1);
   const y = 1 - (low - (r * c) / (2 - c) - high);
+  if (k >= LOWEST_POWER && k <= HIGHEST_POWER) return y * (powersOfTwo[k - LOWEST_POWER] as number);
   // Two factors: 2^1024 alone overflows and 2^-1074 alone loses the digits of y.
   const half = Math.trunc(k / 2);
   return y * (powersOfTwo[half - LOWEST_POWER] as number) * (powersOfTwo[k - half - LOWEST_POWER] as number);

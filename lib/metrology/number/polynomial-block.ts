@@ -23,23 +23,26 @@ export function polynomialBlock(polynomials: readonly (readonly number[])[]): Po
 }
 
 /**
- * result[i] = polynomial number which[i] of the block at x[i], for i < count: Horner's scheme (Knuth, The Art of Computer
- * Programming 2, 4.6.4) for four values at a time, which saves most of the loop's own cost. The same bits as
- * `polynomial`. All arrays hold at least count values, rounded up to a multiple of four; what lies beyond count is waste.
+ * result[begin + i] = scale × polynomial number which[i] of the block at x[begin + i], for i < count: Horner's scheme (Knuth, The
+ * Art of Computer Programming 2, 4.6.4) for four values at a time, which saves most of the loop's own cost. The same bits as
+ * `polynomial`, times the scale. count is a multiple of four, and all arrays reach that far.
  */
 export function polynomialsAt(
   block: PolynomialBlock,
   which: Int32Array,
   x: Float64Array,
   result: Float64Array,
+  begin: number,
   count: number,
+  scale: number,
 ): void {
   const { coefficients, length } = block;
   for (let i = 0; i < count; i += 4) {
-    const x0 = x[i] as number;
-    const x1 = x[i + 1] as number;
-    const x2 = x[i + 2] as number;
-    const x3 = x[i + 3] as number;
+    const at = begin + i;
+    const x0 = x[at] as number;
+    const x1 = x[at + 1] as number;
+    const x2 = x[at + 2] as number;
+    const x3 = x[at + 3] as number;
     // A shift, not a product: the engine would have to look for -0, and would guess wrong at each change of piece.
     const at0 = (which[i] as number) << 4;
     const at1 = (which[i + 1] as number) << 4;
@@ -55,9 +58,9 @@ export function polynomialsAt(
       v2 = v2 * x2 + (coefficients[at2 + k] as number);
       v3 = v3 * x3 + (coefficients[at3 + k] as number);
     }
-    result[i] = v0;
-    result[i + 1] = v1;
-    result[i + 2] = v2;
-    result[i + 3] = v3;
+    result[at] = v0 * scale;
+    result[at + 1] = v1 * scale;
+    result[at + 2] = v2 * scale;
+    result[at + 3] = v3 * scale;
   }
 }

@@ -13,8 +13,11 @@ const TOLERANCE_CELSIUS = 1e-11;
  */
 const END_NOISE_MICROVOLT = 1e-7;
 
-/** Cells of equal emf a piece: the cubics miss by less than 1e-6 °C wherever a thermocouple is used (from −200 °C). */
-export const INVERSE_CELLS = 512;
+/** Cells of equal emf a piece: the cubics miss by less than 1e-6 °C but for the lowest few percent of some types. */
+const CELLS = 2000;
+
+/** Room for the cells of a piece and the one of its end. */
+const SHIFT = 11;
 
 /** Where a piece can be inverted: all of it, but for type B's foot, where the emf falls before it rises. */
 export type InversePiece = {
@@ -37,6 +40,8 @@ export type InverseTable = {
   readonly high: Float64Array;
   readonly origin: Float64Array;
   readonly cellsPerMicrovolt: Float64Array;
+  /** Cells of piece p are numbered from p·2^shift on. A field, since a name from another file is slow in a hot loop. */
+  readonly shift: number;
   /** Four numbers a cell, t = a₀ + a₁·s + a₂·s² + a₃·s³ in °C, s from 0 to 1; one cell more a piece, for its very end. */
   readonly cubics: Float64Array;
 };
@@ -77,12 +82,12 @@ function inversePiece(reference: ReferenceFunction, piece: Piece): InversePiece 
 /** Writes a piece's cubics: Hermite's, through t and dt/dE = 1/S at both ends of each cell. */
 function writeCubics(reference: ReferenceFunction, inverse: InversePiece, cubics: Float64Array): void {
   const { piece, fromMicrovolt, toMicrovolt } = inverse;
-  const width = (toMicrovolt - fromMicrovolt) / INVERSE_CELLS;
+  const width = (toMicrovolt - fromMicrovolt) / CELLS;
   let celsius = inverse.fromCelsius;
   let rate = width / pieceSeebeck(piece, celsius);
-  for (let cell = 0; cell < INVERSE_CELLS; cell += 1) {
+  for (let cell = 0; cell < CELLS; cell += 1) {
     const microvolt = fromMicrovolt + (cell + 1) * width;
-    const isLast = cell === INVERSE_CELLS - 1;
+    const isLast = cell === CELLS - 1;
     const next = isLast
       ? inverse.toCelsius
       : solvePiece(inverse, microvolt, startValue(reference, microvolt));
@@ -92,12 +97,12 @@ function writeCubics(reference: ReferenceFunction, inverse: InversePiece, cubics
     celsius = next;
     rate = nextRate;
   }
-  cubics.set([celsius, rate, 0, 0], 4 * INVERSE_CELLS);
+  cubics.set([celsius, rate, 0, 0], 4 * CELLS);
 }
 
 function makeTable(reference: ReferenceFunction): InverseTable {
   const pieces = reference.pieces.map((piece) => inversePiece(reference, piece));
-  const size = 4 * (INVERSE_CELLS + 1);
+  const size = 4 << SHIFT;
   const cubics = new Float64Array(size * pieces.length);
   pieces.forEach((piece, p) => {
     writeCubics(reference, piece, cubics.subarray(p * size, (p + 1) * size));
@@ -117,8 +122,9 @@ function makeTable(reference: ReferenceFunction): InverseTable {
     origin: Float64Array.from(starts),
     cellsPerMicrovolt: Float64Array.from(
       pieces,
-      (piece) => INVERSE_CELLS / (piece.toMicrovolt - piece.fromMicrovolt),
+      (piece) => CELLS / (piece.toMicrovolt - piece.fromMicrovolt),
     ),
+    shift: SHIFT,
     cubics,
   };
 }

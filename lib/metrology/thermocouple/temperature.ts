@@ -37,7 +37,7 @@ export function temperature(
     return refuseEmf(reference, microvolt, table.fromMicrovolt);
   }
   oneEmf[0] = microvolt;
-  temperaturesFrom(table, directBlock(reference), oneEmf, room, oneTemperature);
+  temperaturesFrom(table, directBlock(reference), oneEmf, 0, 1, room, oneTemperature);
   return found(oneTemperature[0] as number);
 }
 

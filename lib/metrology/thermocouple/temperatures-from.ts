@@ -1,5 +1,7 @@
 import { type DirectBlock, emfsAt } from "./direct-block";
-import { INVERSE_CELLS, type InversePiece, type InverseTable, solvePiece } from "./inverse-table";
+import { pieceEmf } from "./emf";
+import { type InversePiece, type InverseTable, solvePiece } from "./inverse-table";
+import { pieceSeebeck } from "./seebeck";
 
 /** A first step no longer than this leaves less than 1e-10 °C: the cubic's slope is good to 1e-4 where it is that near. */
 const LONGEST_STEP_CELSIUS = 1e-6;
@@ -9,7 +11,7 @@ export type InverseBatch = {
   readonly which: Int32Array;
   readonly start: Float64Array;
   readonly celsiusPerMicrovolt: Float64Array;
-  readonly microvolt: Float64Array;
+  readonly reached: Float64Array;
 };
 
 /** Room for at most `size` values, a multiple of four. */
@@ -18,36 +20,44 @@ export function inverseBatch(size: number): InverseBatch {
     which: new Int32Array(size),
     start: new Float64Array(size),
     celsiusPerMicrovolt: new Float64Array(size),
-    microvolt: new Float64Array(size),
+    reached: new Float64Array(size),
   };
 }
 
 /** Piece, start value and dt/dE of each emf, from the cell it lies in. */
-function startFromTable(table: InverseTable, microvolt: Float64Array, batch: InverseBatch): void {
-  const { firstJoin, secondJoin, origin, cellsPerMicrovolt, cubics } = table;
+function startFromTable(
+  table: InverseTable,
+  microvolt: Float64Array,
+  begin: number,
+  count: number,
+  batch: InverseBatch,
+): void {
+  const { firstJoin, secondJoin, origin, cellsPerMicrovolt, shift, cubics } = table;
   const { which, start, celsiusPerMicrovolt } = batch;
-  for (let i = 0; i < microvolt.length; i += 1) {
-    const target = microvolt[i] as number;
+  for (let i = 0; i < count; i += 1) {
+    const target = microvolt[begin + i] as number;
     // At a join the lower piece holds: an emf that both have belongs to the lower.
     const piece = Number(target > firstJoin) + Number(target > secondJoin);
     const scale = cellsPerMicrovolt[piece] as number;
     const position = (target - (origin[piece] as number)) * scale;
     const cell = position | 0;
     const s = position - cell;
-    const at = (cell + piece * (INVERSE_CELLS + 1)) << 2;
-    const a1 = cubics[at + 1] as number;
-    const a2 = cubics[at + 2] as number;
-    const a3 = cubics[at + 3] as number;
+    // A shift, not a product: the engine would have to look for -0, and would guess wrong at each change of piece.
+    const at = ((piece << shift) + cell) << 2;
+    // Value and slope in one Horner pass.
+    const cubic = cubics[at + 3] as number;
+    const square = cubic * s + (cubics[at + 2] as number);
+    const line = square * s + (cubics[at + 1] as number);
     which[i] = piece;
-    start[i] = ((a3 * s + a2) * s + a1) * s + (cubics[at] as number);
-    celsiusPerMicrovolt[i] = ((3 * a3 * s + 2 * a2) * s + a1) * scale;
+    start[i] = line * s + (cubics[at] as number);
+    celsiusPerMicrovolt[i] = ((cubic * s + square) * s + line) * scale;
   }
 }
 
 /**
- * celsius[i] = t in °C with E(t) = microvolt[i] in µV on the direct function (NIST Monograph 175), for all of microvolt,
- * which must lie within the table and not exceed the batch: a start value from the table, one Newton step with
- * the table's slope, and the whole of Newton's method where that step is not short enough (below −200 °C).
+ * celsius[i] = t in °C with E(t) = microvolt[i] in µV on the direct function (NIST Monograph 175), for count values from
+ * `begin` on, which must lie within the table and fit the batch: a start value from the table, one Newton step with
+ * the table's slope, and more of Newton's method where that step is not short enough (mostly below −200 °C).
  * |t(E(t)) − t| ≤ 1e-9 °C from −200 °C up, ≤ 1e-7 °C below. Two temperatures 1e-7 °C apart share an emf at the join of types R
  * and S at 1664.5 °C and of type B at 630.615 °C: the lower is given. No temperature has an emf in the gap at a join (type J at
  * 760 °C): the join is given.
@@ -56,23 +66,33 @@ export function temperaturesFrom(
   table: InverseTable,
   block: DirectBlock,
   microvolt: Float64Array,
+  begin: number,
+  count: number,
   batch: InverseBatch,
   celsius: Float64Array,
 ): void {
-  startFromTable(table, microvolt, batch);
-  emfsAt(block, batch.which, batch.start, batch.microvolt, microvolt.length);
-  for (let i = 0; i < microvolt.length; i += 1) {
-    const target = microvolt[i] as number;
-    const piece = batch.which[i] as number;
-    const start = batch.start[i] as number;
-    const step = (target - (batch.microvolt[i] as number)) * (batch.celsiusPerMicrovolt[i] as number);
-    if (Math.abs(step) <= LONGEST_STEP_CELSIUS) {
-      const low = table.low[piece] as number;
-      const high = table.high[piece] as number;
-      const t = start + step;
-      celsius[i] = Math.min(Math.max(t, low), high);
-    } else {
-      celsius[i] = solvePiece(table.pieces[piece] as InversePiece, target, start);
-    }
+  const { low, high, pieces } = table;
+  const { which, start, celsiusPerMicrovolt, reached } = batch;
+  startFromTable(table, microvolt, begin, count, batch);
+  emfsAt(block, which, start, reached, 0, count + (-count & 3));
+  for (let i = 0; i < count; i += 1) {
+    const target = microvolt[begin + i] as number;
+    const piece = which[i] as number;
+    const step = (target - (reached[i] as number)) * (celsiusPerMicrovolt[i] as number);
+    const t = (start[i] as number) + step;
+    const isWithin = t >= (low[piece] as number) && t <= (high[piece] as number);
+    // Comparisons, not min and max: those cost more than all the rest of this loop.
+    celsius[begin + i] =
+      isWithin && Math.abs(step) <= LONGEST_STEP_CELSIUS
+        ? t
+        : refine(pieces[piece] as InversePiece, target, t);
   }
+}
+
+/** One more Newton step with the function's own slope; the whole method where that step is not short either. Kept to the piece. */
+function refine(inverse: InversePiece, microvolt: number, near: number): number {
+  const { piece, fromCelsius, toCelsius } = inverse;
+  const step = (microvolt - pieceEmf(piece, near)) / pieceSeebeck(piece, near);
+  const t = Math.abs(step) <= LONGEST_STEP_CELSIUS ? near + step : solvePiece(inverse, microvolt, near);
+  return Math.min(Math.max(t, fromCelsius), toCelsius);
 }

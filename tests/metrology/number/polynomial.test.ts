@@ -44,9 +44,14 @@ describe("polynomialsAt", () => {
     const x = Float64Array.from({ length: 8 }, (_, i) => -3.3 + 1.7 * i);
     const which = Int32Array.from(x, (_, i) => i % 3);
     const result = new Float64Array(8);
-    polynomialsAt(block, which, x, result, 7);
-    for (let i = 0; i < 7; i += 1) {
-      expect(Object.is(result[i], polynomial(polynomials[i % 3] as number[], x[i] as number))).toBe(true);
+    polynomialsAt(block, which, x, result, 0, 8, 1);
+    const bits = (scale: number, i: number) =>
+      scale * polynomial(polynomials[i % 3] as number[], x[i] as number);
+    for (let i = 0; i < 8; i += 1) expect(Object.is(result[i], bits(1, i))).toBe(true);
+    polynomialsAt(block, which.subarray(1), x, result.fill(-1), 4, 4, 1000);
+    for (let i = 0; i < 4; i += 1) {
+      expect(result[i]).toBe(-1);
+      expect(Object.is(result[i + 4], bits(1000, i + 4))).toBe(true);
     }
   });
 });

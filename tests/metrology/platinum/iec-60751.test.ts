@@ -3,13 +3,13 @@ import { type CallendarVanDusen, iec60751 } from "@/lib/metrology/platinum/calle
 import { platinumResistance, resistanceAndSlope } from "@/lib/metrology/platinum/platinum-resistance";
 import { platinumTemperature } from "@/lib/metrology/platinum/platinum-temperature";
 import { type PlatinumClass, platinumTolerance } from "@/lib/metrology/platinum/platinum-tolerance";
-import { iec60751Resistances } from "../vectors/iec-60751";
+import { resistancesToFourDecimals } from "../vectors/platinum-recomputed";
 
 /** Coefficients as a calibration certificate might give them; invented. */
 const calibrated: CallendarVanDusen = { zeroOhm: 100.012, a: 3.9079e-3, b: -5.78e-7, c: -4.2e-12 };
 
 describe("IEC 60751", () => {
-  it.each(iec60751Resistances)("R at %d °C is %s Ω, and back", (celsius, ohm) => {
+  it.each(resistancesToFourDecimals)("R at %d °C is %s Ω, and back", (celsius, ohm) => {
     const result = platinumResistance(iec60751, celsius);
     expect(result.ok && result.value.toFixed(4)).toBe(ohm);
     const back = platinumTemperature(iec60751, Number(ohm));

@@ -106,6 +106,20 @@ describe("the inverse", () => {
     });
   });
 
+  it("a series of any length is written where it is told, and no further", () => {
+    for (const length of [1, 2, 3, 4, 5, 255, 256, 257, 1023]) {
+      const celsius = Float64Array.from({ length }, (_, i) => i);
+      const into = new Float64Array(length + 1).fill(-1);
+      expect(emfSeries(referenceFunctions.N, celsius, into)).toEqual({ ok: true, value: into });
+      expect(into[length - 1]).toBe(emfOf("N", length - 1));
+      expect(into[length]).toBe(-1);
+      const microvolt = into.slice(0, length);
+      expect(temperatureSeries(referenceFunctions.N, microvolt, into).ok).toBe(true);
+      expect(into[length - 1]).toBeCloseTo(length - 1, 9);
+      expect(into[length]).toBe(-1);
+    }
+  });
+
   it("does not take the published inverse for the answer", () => {
     // NIST's inverse for type K misses by up to 0.06 °C; here it is off by 0.02 °C or more somewhere.
     const range = referenceFunctions.K.startValues[2];
@@ -203,6 +217,12 @@ describe("an emf without a temperature", () => {
     for (const [result, kind, place] of cases) {
       expect(!result.ok && result.problem.kind).toBe(kind);
       expect(!result.ok && result.problem.message.startsWith(place)).toBe(true);
+    }
+    for (const result of [
+      emfSeries(K, Float64Array.of(1, 2), new Float64Array(1)),
+      temperatureSeries(K, Float64Array.of(1, 2), new Float64Array(1)),
+    ]) {
+      expect(!result.ok && result.problem.kind).toBe("not-applicable");
     }
     expect(emfSeries(K, new Float64Array(0))).toEqual({ ok: true, value: new Float64Array(0) });
     expect(temperatureSeries(K, new Float64Array(0))).toEqual({ ok: true, value: new Float64Array(0) });

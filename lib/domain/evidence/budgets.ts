@@ -1,7 +1,6 @@
 import { found, type Outcome } from "@/lib/metrology/outcome";
 import { combine } from "@/lib/metrology/uncertainty/combine";
 import { combineAndCover } from "./combine-and-cover";
-import type { Line } from "./contribution";
 import { emfLines, type SensorForBudget } from "./emf-budget";
 import type { Budget, EvaluatedCoverage, SharedError } from "./evaluation";
 import type { Evidence } from "./schema";
@@ -36,22 +35,12 @@ export function budgets(
   if (!covered.ok) return covered;
   const { standardUncertainty, degreesOfFreedom, coverageFactor, coverage } = covered.value;
   const whole = standardUncertainty * standardUncertainty;
-  const withShare = (line: Line, scale: number) => ({
-    ...line,
-    share: whole > 0 ? (line.variance * scale) / whole : 0,
-  });
+  const rows = [...emf, covarianceRow(evidence, shared, effects)];
+  for (const line of temperature) line.share = (line.variance * slope * slope) / whole;
+  for (const line of rows) line.share = line.variance / whole;
   return found({
-    temperature: {
-      unit: "°C",
-      contributions: temperature.map((line) => withShare(line, slope * slope)),
-      ...total,
-    },
-    emf: {
-      unit: "µV",
-      contributions: [...emf, covarianceRow(evidence, shared, effects)].map((line) => withShare(line, 1)),
-      combined: standardUncertainty,
-      degreesOfFreedom,
-    },
+    temperature: { unit: "°C", contributions: temperature, ...total },
+    emf: { unit: "µV", contributions: rows, combined: standardUncertainty, degreesOfFreedom },
     shared,
     effects,
     coverageFactor,

@@ -2,7 +2,7 @@ import { averagePolarity, type ChannelMean } from "@/lib/metrology/comparison/av
 import { interpolate } from "@/lib/metrology/comparison/interpolate";
 import { firstAfter, firstAtOrAfter } from "@/lib/metrology/stability/bounds";
 import { emf } from "@/lib/metrology/thermocouple/emf";
-import type { Mounted } from "./bench";
+import type { Mounted, Readings } from "./bench";
 import { type EvidenceOutcome, got, missing } from "./evidence-outcome";
 import type { Evidence } from "./schema";
 
@@ -43,13 +43,13 @@ export function indicationCorrector(corrections: Corrections): (microvolt: numbe
 }
 
 /**
- * One channel's corrected mean emf within a window, polarity reversal taken out. `zeroMicrovolt`, the mean of a
+ * One channel's mean emf within a window from its corrected readings, polarity reversal taken out. `zeroMicrovolt`, the mean of a
  * shorted channel, is taken off where no lead was reversed: a reversal has taken it out already.
  */
 export function channelInWindow<Item>(
   mounted: Mounted<Item>,
   window: Window,
-  corrections: Corrections,
+  microvolts: ArrayLike<number>,
   zeroMicrovolt = 0,
 ): EvidenceOutcome<ChannelInWindow> {
   const { readings, readingsPath, place, junction, reference } = mounted;
@@ -62,14 +62,8 @@ export function channelInWindow<Item>(
   if (to <= from) {
     return missing(readingsPath, `Channel ${place.channel} has no reading ${where}: move the window.`);
   }
-  const correct = indicationCorrector(corrections);
-  const microvolts = new Float64Array(to - from);
-  for (let i = from; i < to; i += 1) microvolts[i - from] = correct(readings.microvolts[i] as number);
-  const average = averagePolarity({
-    seconds: readings.seconds.slice(from, to),
-    microvolts,
-    polarity: readings.polarity.slice(from, to),
-  });
+  const { seconds, polarity } = readings;
+  const average = averagePolarity({ seconds, microvolts, polarity }, from, to);
   if (!average.ok) return missing(readingsPath, average.problem.message);
   if (!isBalanced(average.value)) {
     return missing(
@@ -92,4 +86,17 @@ export function channelInWindow<Item>(
 /** Reversed leads need forward ones: fewer than half as many of one than of the other is no reversal. */
 function isBalanced({ forward, reversed }: ChannelMean): boolean {
   return reversed === 0 || Math.min(forward, reversed) * 2 > Math.max(forward, reversed);
+}
+
+/** All indications of a channel with the voltmeter's correction, once for all windows. */
+export function correctedReadings(
+  readings: Readings | undefined,
+  corrections: Corrections,
+): ArrayLike<number> {
+  const raw = readings?.microvolts ?? [];
+  if (corrections.length === 0) return raw;
+  const correct = indicationCorrector(corrections);
+  const corrected = new Float64Array(raw.length);
+  for (let i = 0; i < raw.length; i += 1) corrected[i] = correct(raw[i] as number);
+  return corrected;
 }

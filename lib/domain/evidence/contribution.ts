@@ -4,8 +4,12 @@ import { budgetLines, excludedBy, type LineKey } from "./budget-lines";
 import type { EvaluatedContribution } from "./evaluation";
 import type { UncertaintyInput } from "./uncertainty-input";
 
-/** A line before its share of the whole is known. */
-export type Line = Omit<EvaluatedContribution, "share"> & { readonly key: LineKey };
+/** A line of a budget, made with a share of 0. */
+export type Line = Omit<EvaluatedContribution, "share" | "key"> & {
+  readonly key: LineKey;
+  /** Set by whoever made the lines, once all of them are known. */
+  share: number;
+};
 
 type Unit = EvaluatedContribution["unit"];
 
@@ -57,6 +61,7 @@ export function contribution(spec: LineSpec): Line {
     sensitivityUnit: size.sensitivityUnit,
     effect: size.effect,
     variance: size.effect * size.effect,
+    share: 0,
     excludes: excludedBy(spec.key),
     source: sourceOf(reads),
   };

@@ -82,6 +82,7 @@ function furnaceTemperature(sensor: SensorForBudget, temperature: StageTotal): L
     sensitivityUnit: "µV/°C",
     effect,
     variance: effect * effect,
+    share: 0,
     source: "temperature budget",
   };
 }

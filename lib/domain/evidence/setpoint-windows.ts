@@ -1,7 +1,13 @@
 import { mean } from "@/lib/metrology/number/mean";
 import { firstAfter, firstAtOrAfter } from "@/lib/metrology/stability/bounds";
 import type { Bench, Mounted, Reference, Sensor } from "./bench";
-import { type ChannelInWindow, channelInWindow, indicationCorrector, type Window } from "./channel-window";
+import {
+  type ChannelInWindow,
+  channelInWindow,
+  correctedReadings,
+  indicationCorrector,
+  type Window,
+} from "./channel-window";
 import type { EvidenceProblem } from "./evaluation";
 import { type EvidenceOutcome, got, missing } from "./evidence-outcome";
 import { prepareReference } from "./prepare-reference";
@@ -29,6 +35,11 @@ export function setpointsInWindows(evidence: Evidence, bench: Bench): EvidenceOu
     return [];
   });
   if (problems.length > 0) return { ok: false, problems };
+  const all: Mounted<Sensor | Reference>[] = [...bench.references, ...bench.sensors];
+  const mounteds = all.map((mounted) => ({
+    mounted,
+    microvolts: correctedReadings(mounted.readings, evidence.voltmeter.corrections),
+  }));
   for (const [i, setpoint] of evidence.setpoints.entries()) {
     const windowIndex = evidence.windows.findIndex((w) => w.setpoint === setpoint.id);
     const window = evidence.windows[windowIndex];
@@ -39,11 +50,10 @@ export function setpointsInWindows(evidence: Evidence, bench: Bench): EvidenceOu
       problems.push(...zero.problems);
       continue;
     }
-    const mounteds: Mounted<Sensor | Reference>[] = [...bench.references, ...bench.sensors];
     const channels = new Map(
-      mounteds.map((mounted) => [
+      mounteds.map(({ mounted, microvolts }) => [
         mounted.place.channel,
-        channelInWindow(mounted, window, evidence.voltmeter.corrections, zero.value),
+        channelInWindow(mounted, window, microvolts, zero.value),
       ]),
     );
     const references: ReferenceInWindow[] = [];

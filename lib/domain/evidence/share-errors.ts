@@ -74,16 +74,19 @@ export function flattened(
   temperature: readonly Line[],
   microvoltPerCelsius: number,
 ): FlatEffect[] {
+  const scaled =
+    (scale: number) =>
+    ({ key, label, effect, distribution, degreesOfFreedom }: Line): FlatEffect => ({
+      key,
+      label,
+      effect: scale * effect,
+      distribution,
+      degreesOfFreedom,
+    });
   return [
-    ...emf.filter(({ kind }) => kind === "input"),
-    ...temperature.map((line) => ({ ...line, effect: -microvoltPerCelsius * line.effect })),
-  ].map(({ key, label, effect, distribution, degreesOfFreedom }) => ({
-    key,
-    label,
-    effect,
-    distribution,
-    degreesOfFreedom,
-  }));
+    ...emf.filter(({ kind }) => kind === "input").map(scaled(1)),
+    ...temperature.map(scaled(-microvoltPerCelsius)),
+  ];
 }
 
 /** The covariance as a row of the emf budget: twice the sum of r·effect·effect, signed, µV². */
@@ -115,6 +118,7 @@ export function covarianceRow(
     effect: sign * size,
     // −0 would print a sign.
     variance: variance === 0 ? 0 : variance,
+    share: 0,
     source: `voltmeter r = ${voltmeter.coefficient}: ${voltmeter.reason}; junction r = ${junction.coefficient}: ${junction.reason}`,
   };
 }

@@ -3,13 +3,18 @@
  * The partial sums do not overlap, so the order of the terms does not change a bit of the result.
  */
 export function sum(values: ArrayLike<number>): number {
+  return sumBetween(values, 0, values.length);
+}
+
+/** `sum` of the values from the place `from` to before the place `to`, which lie within the list; same source and unit. */
+export function sumBetween(values: ArrayLike<number>, from: number, to: number): number {
   const partials: number[] = [];
   // The list never shrinks: setting its length costs more than all the additions.
   let count = 0;
-  for (let n = 0; n < values.length; n += 1) {
+  for (let n = from; n < to; n += 1) {
     let x = values[n] as number;
     // An infinity or NaN would turn into NaN inside the expansion; hand it on plainly.
-    if (!Number.isFinite(x)) return plainSum(values);
+    if (!Number.isFinite(x)) return plainSum(values, from, to);
     let kept = 0;
     for (let i = 0; i < count; i += 1) {
       const y = partials[i] as number;
@@ -29,9 +34,9 @@ export function sum(values: ArrayLike<number>): number {
   return roundPartials(partials, count);
 }
 
-function plainSum(values: ArrayLike<number>): number {
+function plainSum(values: ArrayLike<number>, from: number, to: number): number {
   let total = 0;
-  for (let n = 0; n < values.length; n += 1) total += values[n] as number;
+  for (let n = from; n < to; n += 1) total += values[n] as number;
   return total;
 }
 

@@ -15,7 +15,9 @@ const MICROVOLT_PER_MILLIVOLT = 1000;
 export function pieceEmf(piece: Piece, celsius: number): number {
   const isCompensated =
     piece.compensatedBelowCelsius !== undefined && celsius < piece.compensatedBelowCelsius;
-  let millivolt = (isCompensated ? compensatedPolynomial : polynomial)(piece.millivolt, celsius);
+  let millivolt = isCompensated
+    ? compensatedPolynomial(piece.millivolt, celsius)
+    : polynomial(piece.millivolt, celsius);
   if (piece.gaussian) {
     const d = celsius - piece.gaussian.centreCelsius;
     millivolt += piece.gaussian.millivolt * exponential(piece.gaussian.perSquareCelsius * d * d);

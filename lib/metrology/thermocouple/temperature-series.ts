@@ -1,5 +1,4 @@
 import { found, type Outcome, refused } from "../outcome";
-import { directBlock } from "./direct-block";
 import { type InverseTable, inverseTable } from "./inverse-table";
 import type { ReferenceFunction } from "./reference-function";
 import { refuseEmf } from "./refuse-emf";
@@ -33,11 +32,10 @@ export function temperatureSeries(
   const table = inverseTable(reference);
   const bad = firstOutside(table, microvolt);
   if (bad >= 0) return refuseEmf(reference, microvolt[bad] as number, table.fromMicrovolt, `value ${bad}: `);
-  const block = directBlock(reference);
   const batch = inverseBatch(BATCH);
   for (let begin = 0; begin < microvolt.length; begin += BATCH) {
     const count = Math.min(BATCH, microvolt.length - begin);
-    temperaturesFrom(table, block, microvolt, begin, count, batch, into);
+    temperaturesFrom(table, microvolt, begin, count, batch, into);
   }
   return found(into);
 }

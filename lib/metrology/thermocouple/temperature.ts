@@ -1,6 +1,5 @@
 import { solveIncreasing, type ValueAndSlope } from "../number/solve-increasing";
 import { found, type Outcome, refused } from "../outcome";
-import { directBlock } from "./direct-block";
 import { pieceEmf } from "./emf";
 import { inverseTable } from "./inverse-table";
 import type { ReferenceFunction } from "./reference-function";
@@ -37,7 +36,7 @@ export function temperature(
     return refuseEmf(reference, microvolt, table.fromMicrovolt);
   }
   oneEmf[0] = microvolt;
-  temperaturesFrom(table, directBlock(reference), oneEmf, 0, 1, room, oneTemperature);
+  temperaturesFrom(table, oneEmf, 0, 1, room, oneTemperature);
   return found(oneTemperature[0] as number);
 }
 

@@ -1,9 +1,9 @@
-import { type DirectBlock, emfsAt } from "./direct-block";
+import { emfsAt } from "./direct-block";
 import { pieceEmf } from "./emf";
 import { type InversePiece, type InverseTable, solvePiece } from "./inverse-table";
 import { pieceSeebeck } from "./seebeck";
 
-/** A first step no longer than this leaves less than 1e-10 °C: the cubic's slope is good to 1e-4 where it is that near. */
+/** A first step no longer than this leaves less than 1e-9 °C: the cubic's slope is good to 7e-4 where it is that near, to 2e-6 from −250 °C up. */
 const LONGEST_STEP_CELSIUS = 1e-6;
 
 /** Room for so many values at a time, used again for each batch. */
@@ -57,21 +57,20 @@ function startFromTable(
 /**
  * celsius[i] = t in °C with E(t) = microvolt[i] in µV on the direct function (NIST Monograph 175), for count values from
  * `begin` on, which must lie within the table and fit the batch: a start value from the table, one Newton step with
- * the table's slope, and more of Newton's method where that step is not short enough (mostly below −200 °C).
+ * the table's slope, and more of Newton's method where that step is not short enough (below −250 °C).
  * |t(E(t)) − t| ≤ 1e-9 °C from −200 °C up, ≤ 1e-7 °C below. Two temperatures 1e-7 °C apart share an emf at the join of types R
  * and S at 1664.5 °C and of type B at 630.615 °C: the lower is given. No temperature has an emf in the gap at a join (type J at
  * 760 °C): the join is given.
  */
 export function temperaturesFrom(
   table: InverseTable,
-  block: DirectBlock,
   microvolt: Float64Array,
   begin: number,
   count: number,
   batch: InverseBatch,
   celsius: Float64Array,
 ): void {
-  const { low, high, pieces } = table;
+  const { block, low, high, pieces } = table;
   const { which, start, celsiusPerMicrovolt, reached } = batch;
   startFromTable(table, microvolt, begin, count, batch);
   emfsAt(block, which, start, reached, 0, count + (-count & 3));

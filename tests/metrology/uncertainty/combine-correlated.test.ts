@@ -52,6 +52,12 @@ describe("combineCorrelated", () => {
     expect(degreesOfFreedom).toBeCloseTo((chain + 2.25) ** 2 / (chain ** 2 / 5 + 2.25 ** 2 / 4), 12);
   });
 
+  it("takes the finite ν of a group whose other member has infinitely many", () => {
+    const effects = [line(1), line(2, 6)];
+    const { degreesOfFreedom } = outcomeValue(combineCorrelated(effects, [pair(0, 1, 0.5)]));
+    expect(degreesOfFreedom).toBeCloseTo(6, 12);
+  });
+
   it("keeps infinite ν where no member has a finite one", () => {
     const { degreesOfFreedom } = outcomeValue(combineCorrelated([line(1), line(2)], [pair(0, 1, -0.3)]));
     expect(degreesOfFreedom).toBeNull();
@@ -75,6 +81,7 @@ describe("combineCorrelated", () => {
   it("refuses what is no number, and ν that is none", () => {
     const kindOf = (effects: Parameters<typeof combineCorrelated>[0]): string => {
       const outcome = combineCorrelated(effects, []);
+      if (!outcome.ok) expect(outcome.problem.message).toMatch(/input \d/i);
       return outcome.ok ? "found" : outcome.problem.kind;
     };
     expect(kindOf([line(1), line(Number.NaN)])).toBe("not-finite");
@@ -106,6 +113,11 @@ describe("correlationFactor", () => {
     for (const i of [0, 1, 2]) expect(product(rows, i, i)).toBeCloseTo(1, 14);
   });
 
+  it("keeps the inputs in their order, however the pairs are named", () => {
+    const { inputs } = outcomeValue(correlationFactor(12, [pair(10, 2, 0.1), pair(5, 2, 0.2)]));
+    expect(inputs).toEqual([2, 5, 10]);
+  });
+
   it("stands r = ±1, with one column for what is one quantity", () => {
     const { rows, rank } = outcomeValue(
       correlationFactor(3, [pair(0, 1, 1), pair(0, 2, -1), pair(1, 2, -1)]),
@@ -122,6 +134,9 @@ describe("correlationFactor", () => {
   ])("refuses %s", (_, correlations) => {
     const outcome = correlationFactor(3, correlations);
     expect(outcome.ok).toBe(false);
-    if (!outcome.ok) expect(outcome.problem.message).toContain("contradict");
+    if (!outcome.ok) {
+      expect(outcome.problem.kind).toBe("outside-range");
+      expect(outcome.problem.message).toContain("contradict");
+    }
   });
 });

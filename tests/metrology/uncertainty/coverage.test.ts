@@ -67,6 +67,26 @@ describe("chooseCoverage", () => {
     expect(methodWith(0, 1)).toBe("one-dominant-rectangle");
   });
 
+  it("lets a rectangle dominate while only the others are correlated, whichever way the pair is named", () => {
+    const effects = [line("normal", 0.1), line("normal", 0.1), rectangle(2)];
+    const chosenWith = (first: number, second: number) => {
+      const correlations = [{ first, second, coefficient: 0.5 }];
+      const combined = outcomeValue(combineCorrelated(effects, correlations));
+      return outcomeValue(chooseCoverage(effects, correlations, combined, dominantPolicy));
+    };
+    expect(chosenWith(0, 1)).toMatchObject({ kind: "one-dominant-rectangle", dominant: 2 });
+    expect(chosenWith(1, 2).kind).toBe("student");
+    expect(chosenWith(2, 1).kind).toBe("student");
+  });
+
+  it("states the ratio of the rest to both rectangles together, and changes at its limit", () => {
+    const two = (rest: number) =>
+      chosen([line("rectangular", 4), line("normal", rest), line("rectangular", 3)]);
+    expect(two(1)).toMatchObject({ kind: "two-dominant-rectangles", ratio: expect.closeTo(0.2, 14) });
+    expect(two(1.4999).kind).toBe("two-dominant-rectangles");
+    expect(two(1.5001).kind).toBe("student");
+  });
+
   it("hands on that there are too few degrees of freedom", () => {
     const effects = [line("normal", 1, 0.5)];
     const outcome = chooseCoverage(effects, [], combine(effects));

@@ -23,7 +23,7 @@ export function atCommonTimes(series: TimedValues, moments: readonly number[]): 
   return found({ seconds, values: seconds.map((moment) => interpolate(nodes, moment).value) });
 }
 
-/** Whether a series can be read at other times (source: `atCommonTimes`, whose problems these are); null if so. */
+/** Whether a series can be read at other times (source, units: `atCommonTimes`, whose problems these are); null if so. */
 export function checkTimedValues({ seconds, values }: TimedValues): ReturnType<typeof refused> | null {
   if (seconds.length !== values.length) return refused("not-applicable", "each value needs its time");
   if (seconds.length === 0) return refused("too-few", "the series holds no reading");

@@ -89,7 +89,7 @@ function row(at: CorrectionAt, degrees: number, input: CorrectionTableInput): Co
   };
 }
 
-/** A difference of temperatures in °C in the unit of a table (source and error cases: `correctionTable`). */
+/** A difference of temperatures in °C in the unit of a table (source: `correctionTable`). No error cases; NaN stays NaN. */
 export function differenceIn(celsius: number, unit: CorrectionTableInput["unit"]): number {
   return unit === "celsius" ? celsius : (celsius * 9) / 5;
 }

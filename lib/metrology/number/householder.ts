@@ -5,7 +5,7 @@ export type Triangulated = {
 };
 
 /**
- * QR by Householder reflections (Golub and Van Loan, Matrix Computations, section 5.2; from memory). `columns` are those
+ * QR by Householder's method of reflections (Golub and Van Loan, Matrix Computations, section 5.2; from memory). `columns` are those
  * of X, at least as long as they are many, with finite values; pure numbers. A column that the others make up leaves a
  * diagonal near zero in R: the caller looks there. No error cases.
  */

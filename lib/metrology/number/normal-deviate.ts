@@ -50,7 +50,7 @@ export function standardNormal(stream: RandomStream): number {
 
 /**
  * Adds Σ amountₖ·(the next standard normal draw) to each of values[from … to − 1]: the draws of `standardNormal` in the same
- * order, one for each amount and value. Amounts and values in one unit; no error cases. Its own loop, so that the sum and
+ * order (its source holds here), one for each amount and value. Amounts and values in one unit; no error cases. Its own loop, so that the sum and
  * the place in the supply of words stay in registers: draws are what a propagation spends its time on.
  */
 export function addNormals(

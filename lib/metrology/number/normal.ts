@@ -10,7 +10,7 @@ export function normalProbability(z: number): number {
 }
 
 /**
- * z with Φ(z) = p, by halving between −40 and 0 (the inverse of `normalProbability`; pure numbers). Solved in the lower tail,
+ * z with Φ(z) = p, by the method of halving between −40 and 0 (the inverse of `normalProbability`, with its source; pure numbers). Solved in the lower tail,
  * where Φ keeps its relative accuracy; p near 1 is only as good as 1 − p. NaN unless 0 < p < 1.
  */
 export function normalQuantile(p: number): number {

@@ -9,7 +9,8 @@ export type PolynomialBlock = {
 
 /**
  * Polynomials of at most 15th degree laid out for `polynomialsAt`. Each list of coefficients begins with the constant term.
- * Zeros put before the highest power change no bit of Horner's scheme.
+ * Zeros put before the highest power change no bit of Horner's scheme (source and units: `polynomialsAt`). The caller keeps to
+ * that degree; no error cases.
  */
 export function polynomialBlock(polynomials: readonly (readonly number[])[]): PolynomialBlock {
   const length = polynomials.reduce((longest, list) => Math.max(longest, list.length), 0);
@@ -25,7 +26,8 @@ export function polynomialBlock(polynomials: readonly (readonly number[])[]): Po
 /**
  * result[begin + i] = scale × polynomial number which[i] of the block at x[begin + i], for i < count: Horner's scheme (Knuth, The
  * Art of Computer Programming 2, 4.6.4) for four values at a time, which saves most of the loop's own cost. The same bits as
- * `polynomial`, times the scale. count is a multiple of four, and all arrays reach that far.
+ * `polynomial`, times the scale. count is a multiple of four, and all arrays reach that far;
+ * the caller sees to both. Unit: that of coefficient × xⁱ × scale. NaN stays NaN.
  */
 export function polynomialsAt(
   block: PolynomialBlock,

@@ -17,7 +17,7 @@ const TWO_TO_MINUS_53 = 1 / 9007199254740992;
 
 /**
  * A stream that depends on nothing but its two numbers: the same in every engine and on every day.
- * Streams of one seed lie 2^64 words apart (`jump`) and cannot overlap: one for each point of a run. A stream with
+ * Source: `fillWords`; the seed is spread over the state by this project's own scheme. Streams of one seed lie 2^64 words apart (`jump`) and cannot overlap: one for each point of a run. A stream with
  * number n takes n jumps to reach, about a microsecond each.
  *
  * `seed`: a whole number from 0 to 2^53 − 1, every bit of which counts; `number`: whole, ≥ 0. No unit.
@@ -31,7 +31,7 @@ export function createStream(seed: number, number = 0): RandomStream {
   return { state, words: new Int32Array(SUPPLY), next: SUPPLY };
 }
 
-/** Draws the next words when all are used (`fillWords`); no unit, no error cases. */
+/** Draws the next words when all are used (source: `fillWords`); no unit, no error cases. */
 export function refill(stream: RandomStream): void {
   fillWords(stream.state, stream.words);
   stream.next = 0;

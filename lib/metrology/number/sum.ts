@@ -1,12 +1,14 @@
 /**
  * Sum rounded once: J. R. Shewchuk's growing expansion (Discrete Comput. Geom. 18 (1997) 305).
- * The partial sums do not overlap, so the order of the terms does not change a bit of the result.
+ * The partial sums do not overlap, so the order of the terms does not change a bit of the result. In the unit of the
+ * values; no values: 0. An infinity or NaN among them is handed on as plain addition gives it. No error cases.
  */
 export function sum(values: ArrayLike<number>): number {
   return sumBetween(values, 0, values.length);
 }
 
-/** `sum` of the values from the place `from` to before the place `to`, which lie within the list; same source and unit. */
+/** `sum` of the values from the place `from` to before the place `to`, which lie within the list; same source and unit,
+ * and the same for NaN. */
 export function sumBetween(values: ArrayLike<number>, from: number, to: number): number {
   const partials: number[] = [];
   // The list never shrinks: setting its length costs more than all the additions.

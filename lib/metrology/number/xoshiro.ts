@@ -8,7 +8,7 @@ const JUMP = [0x8764000b, 0xf542d2d3, 0x6fa035c3, 0x77f2db5b] as const;
  * (2021) 36; their reference program is in the public domain. Period 2^128 − 1. Only shifts, additions and exclusive
  * ors of 32-bit integers, which ECMA-262 defines to the bit; ·5 and ·9 are a shift and an addition.
  *
- * `state`: four words, not all zero (that state never leaves zero). Words are signed: `>>> 0` gives them as published.
+ * `state`: four words, not all zero (that state never leaves zero). No unit. Words are signed: `>>> 0` gives them as published.
  */
 export function fillWords(state: Int32Array, words: Int32Array): void {
   let s0 = state[0] as number;
@@ -35,7 +35,7 @@ export function fillWords(state: Int32Array, words: Int32Array): void {
 
 /**
  * Moves `state` on by 2^64 words at once, so that streams from one seed cannot overlap (the reference program's
- * jump()). Range and source as for `fillWords`; no error cases.
+ * jump()). Range and source as for `fillWords`; no unit, no error cases.
  */
 export function jump(state: Int32Array): void {
   const jumped = new Int32Array(4);

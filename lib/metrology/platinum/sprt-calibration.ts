@@ -14,7 +14,10 @@ export type SprtCalibration = {
   readonly aluminiumRatio: number;
 };
 
-/** x of the deviation function: W − 1, or ln W in the subrange 3.3.1.3. */
+/**
+ * x of the deviation function: W − 1, or ln W in the subrange 3.3.1.3 (ITS-90, Metrologia 27 (1990) 3, section 3.3). W and x are
+ * pure numbers. NaN for a W that is not a number, or not positive under the logarithm.
+ */
 export function deviationVariable(subrange: SprtSubrange, ratio: number): number {
   return subrange.variable === "logarithm" ? logarithm(ratio) : ratio - 1;
 }

@@ -1,4 +1,4 @@
-/** First index whose time is ≥ t (times ascending). */
+/** First place whose time is ≥ t, by the method of halving: times ascending and t in one unit. None is: the length. NaN for t: 0. */
 export function firstAtOrAfter(seconds: ArrayLike<number>, t: number): number {
   let low = 0;
   let high = seconds.length;
@@ -10,7 +10,7 @@ export function firstAtOrAfter(seconds: ArrayLike<number>, t: number): number {
   return low;
 }
 
-/** One past the last index whose time is ≤ t (times ascending). */
+/** One past the last place whose time is ≤ t, by the method of halving: times ascending and t in one unit. None is, or t is NaN: 0. */
 export function firstAfter(seconds: ArrayLike<number>, t: number): number {
   let low = 0;
   let high = seconds.length;

@@ -13,7 +13,7 @@ export type Dwell = { readonly fromSeconds: number; readonly toSeconds: number }
 
 /**
  * The longest unbroken stretch in which the references' mean lies within 5 °C of the nominal, or null.
- * Judged at the times of the first reference; the others are read off between their readings.
+ * Within 5 °C is this project's rule, no source. Judged at the times of the first reference; the others are read off between their readings.
  */
 export function findDwell(references: readonly ReferenceSeries[], nominalCelsius: number): Dwell | null {
   const lead = references[0];

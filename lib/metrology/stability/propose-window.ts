@@ -13,7 +13,9 @@ import {
 /**
  * Proposes a window for one setpoint: within its dwell, the latest stretch of the least length that meets
  * the criterion, taken back towards the beginning for as long as it still does. The end of a dwell is
- * where the load is most at rest, and a person sees why the window begins where it begins.
+ * where the load is most at rest (this project's own rule), and a person sees why the window begins where it begins.
+ * Times in s, temperatures in °C. What stops it (no reference, a reading that is no number, no dwell, a criterion not met) comes
+ * back as the reason, in words.
  */
 export function proposeWindow(
   references: readonly ReferenceSeries[],

@@ -12,7 +12,8 @@ export type RunningSums = {
 /**
  * Running sums of t, T, t² and t·T, so that searching all windows of a dwell is cheap. Times count from
  * the first reading and temperatures from the nominal, which keeps about 1e-9 °C. Good enough to search
- * by; what is reported is computed afresh by assessWindow.
+ * by (this project's own method; its sums are those of a straight line, JCGM 100:2008, H.3). A reading that is not a number makes
+ * NaN of every line over it. What is reported is computed afresh by assessWindow.
  */
 export function runningSums(reference: ReferenceSeries, nominalCelsius: number): RunningSums {
   const { seconds, celsius } = reference;

@@ -9,6 +9,7 @@ const TOO_MANY = 6;
 /**
  * How many of the last values of a dwell belong to the ramp that ends it. A ramp of 10 °C/min stays within 5 °C of the
  * setpoint for half a minute; its first readings hardly change the slope of a long window, but they are not rest.
+ * No source: this project's own rule. Values in °C at equal steps; NaN never departs.
  * `recent`: how many values tell what rest looks like. One value more than departs is given up: the scan in which the
  * ramp began is of both. Returns 0 where nothing departs.
  */

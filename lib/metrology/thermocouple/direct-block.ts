@@ -21,7 +21,10 @@ export type DirectBlock = {
 
 const blocks = new WeakMap<ReferenceFunction, DirectBlock>();
 
-/** The layout of a reference function, made when first asked for and kept with it. */
+/**
+ * The layout of a reference function (source: the function's own file; polynomials for t in °C, units of mV), made when first
+ * asked for and kept with it. No error cases.
+ */
 export function directBlock(reference: ReferenceFunction): DirectBlock {
   const known = blocks.get(reference);
   if (known) return known;

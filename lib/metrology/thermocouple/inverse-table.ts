@@ -58,7 +58,8 @@ function startValue(reference: ReferenceFunction, microvolt: number): number {
   return Number.NaN;
 }
 
-/** t in °C with E(t) = emf in µV on one piece, by Newton's method on the direct function. The emf lies on the piece. */
+/** t in °C with E(t) = emf in µV on one piece, by Newton's method on the direct function. The emf lies on the piece;
+ * the caller sees to that. */
 export function solvePiece(inverse: InversePiece, microvolt: number, start: number): number {
   const { piece, fromCelsius, toCelsius } = inverse;
   return solveIncreasing(
@@ -137,7 +138,7 @@ const tables = new WeakMap<ReferenceFunction, InverseTable>();
 /**
  * Start values for the inverse of a reference function, made on the direct function when first asked for and kept
  * with it. emf in µV, t in °C. The published inverse polynomials (NIST SRD 60) miss by up to 0.06 °C: they only
- * start the search for the ends of the cells.
+ * start the search for the ends of the cells. No error cases: every published function has its table.
  */
 export function inverseTable(reference: ReferenceFunction): InverseTable {
   const known = tables.get(reference);

@@ -62,7 +62,7 @@ export function pieceAt(reference: ReferenceFunction, celsius: number): Piece | 
   return null;
 }
 
-/** The range in words, for a problem's message. Temperatures in °C. */
+/** The range in words, for a problem's message, as `temperatureRange` has it (source there). Temperatures in °C; no error cases. */
 export function describeRange(reference: ReferenceFunction): string {
   const { fromCelsius, toCelsius } = temperatureRange(reference);
   return `type ${reference.letter} is defined from ${fromCelsius} °C to ${toCelsius} °C`;

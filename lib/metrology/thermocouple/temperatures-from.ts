@@ -14,7 +14,7 @@ export type InverseBatch = {
   readonly reached: Float64Array;
 };
 
-/** Room for at most `size` values, a multiple of four. */
+/** Room for at most `size` values, a multiple of four, as `temperaturesFrom` needs it (source and units there); no error cases. */
 export function inverseBatch(size: number): InverseBatch {
   return {
     which: new Int32Array(size),
@@ -56,7 +56,7 @@ function startFromTable(
 
 /**
  * celsius[i] = t in °C with E(t) = microvolt[i] in µV on the direct function (NIST Monograph 175), for count values from
- * `begin` on, which must lie within the table and fit the batch: a start value from the table, one Newton step with
+ * `begin` on, which must lie within the table and fit the batch (the caller sees to it): a start value from the table, one Newton step with
  * the table's slope, and more of Newton's method where that step is not short enough (below −250 °C).
  * |t(E(t)) − t| ≤ 1e-9 °C from −200 °C up, ≤ 1e-7 °C below. Two temperatures 1e-7 °C apart share an emf at the join of types R
  * and S at 1664.5 °C and of type B at 630.615 °C: the lower is given. No temperature has an emf in the gap at a join (type J at

@@ -24,6 +24,7 @@ type Running = { mean: number; squares: number };
  * blocks of y, u and both ends of the symmetric interval is at most δ (`numericalTolerance` of u over all trials). At the end
  * every trial lies in the workspace, for `summarize` to take them all together. A workspace that is full first ends it
  * with isSettled false. u = 0 to the last digit is settled: there is nothing to wait for.
+ * Everything in the unit of the sampler's trials; p without unit.
  *
  * Refuses: a workspace for fewer than two blocks ("too-few"), and what `summarize` refuses of a block.
  */

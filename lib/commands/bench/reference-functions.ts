@@ -9,7 +9,10 @@ import { compare, type Figure } from "./measure";
 const count = 1_000_000;
 const rounds = 15;
 
-/** In no order, as the worst case: neighbouring values are on different pieces. Evenly spread by the golden ratio. */
+/**
+ * In no order, as the worst case: neighbouring values are on different pieces. Evenly spread by the golden
+ * ratio.
+ */
 const spread = (from: number, to: number): Float64Array =>
   Float64Array.from({ length: count }, (_, i) => from + (to - from) * ((i * 0.618033988749895) % 1));
 
@@ -18,7 +21,10 @@ const known = (outcome: Outcome<Float64Array>): Float64Array => {
   return outcome.value;
 };
 
-/** The baseline: Horner's scheme and nothing else, no range, no pieces; with the piece's exponential where it has one. */
+/**
+ * The baseline: Horner's scheme and nothing else, no range, no pieces; with the piece's exponential where it
+ * has one.
+ */
 const bareLoop = (piece: Piece, celsius: Float64Array, into: Float64Array): void => {
   const c = piece.millivolt;
   const { gaussian } = piece;
@@ -41,7 +47,10 @@ const bareLoop = (piece: Piece, celsius: Float64Array, into: Float64Array): void
   }
 };
 
-/** emf and exact inverse of a type over its whole range (from −200 °C), against the bare loop of its longest piece, or of the one with the exponential. */
+/**
+ * emf and exact inverse of a type over its whole range (from −200 °C), against the bare loop of its longest
+ * piece, or of the one with the exponential.
+ */
 export const benchReferenceFunction = async (type: ThermocoupleType): Promise<Figure[]> => {
   const reference = referenceFunctions[type];
   const { fromCelsius, toCelsius } = temperatureRange(reference);

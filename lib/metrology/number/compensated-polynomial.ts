@@ -2,10 +2,10 @@
 const SPLITTER = 134217729;
 
 /**
- * Σ cᵢ·xⁱ as if computed with twice the digits and rounded once: Horner's scheme that carries along the exact rounding
- * error of each product (Dekker) and sum (Knuth). S. Graillat, P. Langlois, N. Louvet, Compensated Horner Scheme (2005;
- * reference from memory). Some ten times slower than `polynomial`; for sums whose terms cancel. |x| and the terms
- * below 1e290; the unit is that of c₀; no coefficients: 0; NaN stays NaN.
+ * Σ cᵢ·xⁱ as if computed with twice the digits and rounded once: Horner's scheme that carries along the exact
+ * rounding error of each product (Dekker) and sum (Knuth). S. Graillat, P. Langlois, N. Louvet, Compensated
+ * Horner Scheme (2005; reference from memory). Some ten times slower than `polynomial`; for sums whose terms
+ * cancel. |x| and the terms below 1e290; the unit is that of c₀; no coefficients: 0; NaN stays NaN.
  */
 export function compensatedPolynomial(coefficients: readonly number[], x: number): number {
   const xHigh = SPLITTER * x - (SPLITTER * x - x);

@@ -12,7 +12,10 @@ const C5 = 4.1381367970572385e-8;
 const OVERFLOW = 709.782712893384;
 const UNDERFLOW = -745.1332191019411;
 
-/** 2^-1021 … 2^1023 by exact doubling: a table, since raising to a power at each call would cost more than all the rest. */
+/**
+ * 2^-1021 … 2^1023 by exact doubling: a table, since raising to a power at each call would cost more than all
+ * the rest.
+ */
 const LOWEST_POWER = -1021;
 const HIGHEST_POWER = 1023;
 const powersOfTwo = new Float64Array(HIGHEST_POWER - LOWEST_POWER + 1);
@@ -25,9 +28,10 @@ for (let n = -1; n >= LOWEST_POWER; n -= 1) {
 }
 
 /**
- * eˣ by fdlibm's method (e_exp.c): x = k·ln 2 + r, a rational form of e^r, times 2ᵏ. x and eˣ are pure numbers. Error
- * below one unit in the last place, and the same bits in every engine: `Math.exp` is left to the engine by ECMA-262 and
- * does differ between versions. Above 709.78 infinity, below -745.13 zero; NaN gives NaN.
+ * eˣ by fdlibm's method (e_exp.c): x = k·ln 2 + r, a rational form of e^r, times 2ᵏ. x and eˣ are pure
+ * numbers. Error below one unit in the last place, and the same bits in every engine: `Math.exp` is left to
+ * the engine by ECMA-262 and does differ between versions. Above 709.78 infinity, below -745.13 zero; NaN
+ * gives NaN.
  */
 export function exponential(x: number): number {
   if (x > OVERFLOW) return Number.POSITIVE_INFINITY;

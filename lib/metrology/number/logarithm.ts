@@ -1,4 +1,5 @@
-// The method and constants of fdlibm (e_log.c, 1993): x = 2ᵏ·(1 + f) with √½ < 1 + f < √2, s = f/(2 + f), and a
+// The method and constants of fdlibm (e_log.c, 1993): x = 2ᵏ·(1 + f) with √½ < 1 + f < √2, s = f/(2 + f), and
+// a
 // minimax polynomial in s² for what ln(1 + f) is beyond 2s.
 const LN2_HIGH = 0.6931471803691238;
 const LN2_LOW = 1.9082149292705877e-10;
@@ -14,8 +15,9 @@ const SMALLEST_NORMAL = 2.2250738585072014e-308;
 const view = new DataView(new ArrayBuffer(8));
 
 /**
- * ln x by fdlibm's method (e_log.c): x and ln x are pure numbers. Error below one unit in the last place, and the same bits in
- * every engine: `Math.log` is left to the engine by ECMA-262. 0 gives −∞, +∞ gives +∞; below 0 and NaN give NaN.
+ * ln x by fdlibm's method (e_log.c): x and ln x are pure numbers. Error below one unit in the last place, and
+ * the same bits in every engine: `Math.log` is left to the engine by ECMA-262. 0 gives −∞, +∞ gives +∞; below
+ * 0 and NaN give NaN.
  */
 export function logarithm(x: number): number {
   if (!(x > 0)) return x === 0 ? Number.NEGATIVE_INFINITY : Number.NaN;

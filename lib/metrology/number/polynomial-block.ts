@@ -1,4 +1,7 @@
-/** Coefficients of one polynomial in a block: highest power first, with zeros before it where the degree is less. */
+/**
+ * Coefficients of one polynomial in a block: highest power first, with zeros before it where the degree is
+ * less.
+ */
 export const BLOCK_STRIDE = 16;
 
 export type PolynomialBlock = {
@@ -8,9 +11,10 @@ export type PolynomialBlock = {
 };
 
 /**
- * Polynomials of at most 15th degree laid out for `polynomialsAt`. Each list of coefficients begins with the constant term.
- * Zeros put before the highest power change no bit of Horner's scheme (source and units: `polynomialsAt`). The caller keeps to
- * that degree; no error cases.
+ * Polynomials of at most 15th degree laid out for `polynomialsAt`. Each list of coefficients begins with the
+ * constant term.
+ * Zeros put before the highest power change no bit of Horner's scheme (source and units: `polynomialsAt`).
+ * The caller keeps to that degree; no error cases.
  */
 export function polynomialBlock(polynomials: readonly (readonly number[])[]): PolynomialBlock {
   const length = polynomials.reduce((longest, list) => Math.max(longest, list.length), 0);
@@ -24,10 +28,11 @@ export function polynomialBlock(polynomials: readonly (readonly number[])[]): Po
 }
 
 /**
- * result[begin + i] = scale × polynomial number which[i] of the block at x[begin + i], for i < count: Horner's scheme (Knuth, The
- * Art of Computer Programming 2, 4.6.4) for four values at a time, which saves most of the loop's own cost. The same bits as
- * `polynomial`, times the scale. count is a multiple of four, and all arrays reach that far;
- * the caller sees to both. Unit: that of coefficient × xⁱ × scale. NaN stays NaN.
+ * result[begin + i] = scale × polynomial number which[i] of the block at x[begin + i], for i < count:
+ * Horner's scheme (Knuth, The Art of Computer Programming 2, 4.6.4) for four values at a time, which saves
+ * most of the loop's own cost. The same bits as `polynomial`, times the scale. count is a multiple of four,
+ * and all arrays reach that far; the caller sees to both. Unit: that of coefficient × xⁱ × scale. NaN stays
+ * NaN.
  */
 export function polynomialsAt(
   block: PolynomialBlock,
@@ -45,7 +50,8 @@ export function polynomialsAt(
     const x1 = x[at + 1] as number;
     const x2 = x[at + 2] as number;
     const x3 = x[at + 3] as number;
-    // A shift, not a product: the engine would have to look for -0, and would guess wrong at each change of piece.
+    // A shift, not a product: the engine would have to look for -0, and would guess wrong at each change of
+    // piece.
     const at0 = (which[i] as number) << 4;
     const at1 = (which[i + 1] as number) << 4;
     const at2 = (which[i + 2] as number) << 4;

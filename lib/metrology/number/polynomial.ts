@@ -1,6 +1,6 @@
 /**
- * Σ cᵢ·xⁱ by Horner's scheme (Knuth, The Art of Computer Programming 2, 4.6.4): only + and ×, so the same bits
- * in every engine. In the unit of c₀. No coefficients: 0. x that is not a number comes back as NaN.
+ * Σ cᵢ·xⁱ by Horner's scheme (Knuth, The Art of Computer Programming 2, 4.6.4): only + and ×, so the same
+ * bits in every engine. In the unit of c₀. No coefficients: 0. x that is not a number comes back as NaN.
  */
 export function polynomial(coefficients: readonly number[], x: number): number {
   let value = 0;

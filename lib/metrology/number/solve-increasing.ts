@@ -4,11 +4,13 @@ export type ValueAndSlope = { readonly value: number; readonly slope: number };
 const MAXIMUM_STEPS = 200;
 
 /**
- * x in [low, high] with f(x) = target, f rising: Newton's method kept inside a shrinking bracket, halving where it would
- * leave (Press et al., Numerical Recipes, section 9.4, "rtsafe": from memory). `target` must lie within f(low) … f(high);
- * the caller checks. `start` outside the bracket or NaN: the middle. Ends when a step falls below `tolerance` (unit of x), or
- * when the bracket does (a jump at a join leaves no exact root; the place of the jump comes back).
- * NaN when f gives a value that is not a number, or after 200 steps, as a slope that is none of f's can cause.
+ * x in [low, high] with f(x) = target, f rising: Newton's method kept inside a shrinking bracket, halving
+ * where it would leave (Press et al., Numerical Recipes, section 9.4, "rtsafe": from memory). `target` must
+ * lie within f(low) … f(high); the caller checks. `start` outside the bracket or NaN: the middle. Ends when a
+ * step falls below `tolerance` (unit of x), or when the bracket does (a jump at a join leaves no exact root;
+ * the place of the jump comes back).
+ * NaN when f gives a value that is not a number, or after 200 steps, as a slope that is none of f's can
+ * cause.
  */
 export function solveIncreasing(
   f: (x: number) => ValueAndSlope,

@@ -1,6 +1,8 @@
 /**
- * Defining fixed points of the ITS-90 at which standard platinum resistance thermometers are calibrated, T in kelvin: H. Preston-Thomas,
- * Metrologia 27 (1990) 3, table 1. Triple points of argon and mercury, melting point of gallium, freezing points of the others.
+ * Defining fixed points of the ITS-90 at which standard platinum resistance thermometers are calibrated, T in
+ * kelvin: H. Preston-Thomas,
+ * Metrologia 27 (1990) 3, table 1. Triple points of argon and mercury, melting point of gallium, freezing
+ * points of the others.
  */
 export const fixedPointKelvin = {
   Ar: 83.8058,

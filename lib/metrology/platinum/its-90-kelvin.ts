@@ -10,7 +10,10 @@ import {
   ZERO_CELSIUS_KELVIN,
 } from "./its-90-ratio";
 
-/** H. Preston-Thomas, Metrologia 27 (1990) 3: the inverse functions, equations (9b) and (10b), good to 0.1 mK and 0.13 mK. */
+/**
+ * H. Preston-Thomas, Metrologia 27 (1990) 3: the inverse functions, equations (9b) and (10b), good to 0.1 mK
+ * and 0.13 mK.
+ */
 const B = [
   0.183324722, 0.240975303, 0.209108771, 0.190439972, 0.142648498, 0.077993465, 0.012475611, -0.032267127,
   -0.075291522, -0.05647067, 0.076201285, 0.123893204, -0.029201193, -0.091173542, 0.001317696, 0.026025526,
@@ -29,9 +32,9 @@ function startValue(ratio: number): number {
 }
 
 /**
- * T in kelvin with W_r(T) = ratio: ITS-90, the exact inverse of equations (9a) and (10a). The published inverses (9b) and (10b) are
- * off by up to 0.13 mK and serve as start values for Newton's method on the direct functions. |T(W_r(T)) − T| ≤ 1e-9 K, where the
- * two functions meet at 273.15 K within 2e-6 K.
+ * T in kelvin with W_r(T) = ratio: ITS-90, the exact inverse of equations (9a) and (10a). The published
+ * inverses (9b) and (10b) are off by up to 0.13 mK and serve as start values for Newton's method on the
+ * direct functions. |T(W_r(T)) − T| ≤ 1e-9 K, where the two functions meet at 273.15 K within 2e-6 K.
  * Problems: `not-finite`; `outside-range` for a ratio that no temperature from 13.8033 K to 1234.93 K has.
  */
 export function its90Kelvin(ratio: number): Outcome<number> {

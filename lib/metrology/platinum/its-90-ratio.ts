@@ -4,7 +4,10 @@ import { polynomial, polynomialSlope } from "../number/polynomial";
 import type { ValueAndSlope } from "../number/solve-increasing";
 import { found, type Outcome, refused } from "../outcome";
 
-/** H. Preston-Thomas, The International Temperature Scale of 1990, Metrologia 27 (1990) 3: equations (9a) and (10a). */
+/**
+ * H. Preston-Thomas, The International Temperature Scale of 1990, Metrologia 27 (1990) 3: equations (9a) and
+ * (10a).
+ */
 const A = [
   -2.13534729, 3.1832472, -1.80143597, 0.71727204, 0.50344027, -0.61899395, -0.05332322, 0.28021362,
   0.10715224, -0.29302865, 0.04459872, 0.11868632, -0.05248134,
@@ -21,8 +24,9 @@ export const RATIO_FROM_KELVIN = 13.8033;
 export const RATIO_TO_KELVIN = 1234.93;
 
 /**
- * W_r(T) and dW_r/dT in K⁻¹, T in kelvin: ITS-90, equation (9a) below 273.15 K, ln W_r = A₀ + Σ Aᵢ·[(ln(T/273.16) +
- * 1.5)/1.5]ⁱ, and (10a) above, W_r = C₀ + Σ Cᵢ·[(T − 754.15)/481]ⁱ. No range is checked; NaN stays NaN.
+ * W_r(T) and dW_r/dT in K⁻¹, T in kelvin: ITS-90, equation (9a) below 273.15 K, ln W_r = A₀ + Σ
+ * Aᵢ·[(ln(T/273.16) + 1.5)/1.5]ⁱ, and (10a) above, W_r = C₀ + Σ Cᵢ·[(T − 754.15)/481]ⁱ. No range is checked;
+ * NaN stays NaN.
  */
 export function ratioAndSlope(kelvin: number): ValueAndSlope {
   if (kelvin < ZERO_CELSIUS_KELVIN) {
@@ -35,8 +39,10 @@ export function ratioAndSlope(kelvin: number): ValueAndSlope {
 }
 
 /**
- * W_r(T), the reference function of the standard platinum resistance thermometer, R(T)/R(273.16 K) of an ideal one: ITS-90,
- * equations (9a) and (10a), T in kelvin from 13.8033 K to 1234.93 K. Agrees with the published W_r at the fixed points to 1e-8.
+ * W_r(T), the reference function of the standard platinum resistance thermometer, R(T)/R(273.16 K) of an
+ * ideal one: ITS-90,
+ * equations (9a) and (10a), T in kelvin from 13.8033 K to 1234.93 K. Agrees with the published W_r at the
+ * fixed points to 1e-8.
  * Problems: `not-finite`; `outside-range`.
  */
 export function its90Ratio(kelvin: number): Outcome<number> {

@@ -2,8 +2,8 @@ import { found, type Outcome, refused } from "../outcome";
 import { type CallendarVanDusen, PLATINUM_FROM_CELSIUS, PLATINUM_TO_CELSIUS } from "./callendar-van-dusen";
 
 /**
- * R(t) in Ω and dR/dt in Ω/°C, t in °C: IEC 60751, R = R₀·[1 + At + Bt² + C(t − 100)t³], the last term below 0 °C
- * only. No range is checked; NaN stays NaN.
+ * R(t) in Ω and dR/dt in Ω/°C, t in °C: IEC 60751, R = R₀·[1 + At + Bt² + C(t − 100)t³], the last term below
+ * 0 °C only. No range is checked; NaN stays NaN.
  */
 export function resistanceAndSlope(
   sensor: CallendarVanDusen,
@@ -19,8 +19,8 @@ export function resistanceAndSlope(
 }
 
 /**
- * R(t) in Ω of an industrial platinum thermometer, t in °C (ITS-90) from −200 °C to 850 °C: IEC 60751:2008 and 2022. The standard
- * warns that for an uncertainty below 0.1 °C this function may not be good enough.
+ * R(t) in Ω of an industrial platinum thermometer, t in °C (ITS-90) from −200 °C to 850 °C: IEC 60751:2008
+ * and 2022. The standard warns that for an uncertainty below 0.1 °C this function may not be good enough.
  * Problems: `not-finite`; `outside-range`.
  */
 export function platinumResistance(sensor: CallendarVanDusen, celsius: number): Outcome<number> {

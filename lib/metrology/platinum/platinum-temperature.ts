@@ -6,11 +6,11 @@ import { resistanceAndSlope } from "./platinum-resistance";
 const TOLERANCE_CELSIUS = 1e-11;
 
 /**
- * t in °C (ITS-90) from R in Ω, −200 °C to 850 °C: the exact inverse of IEC 60751:2008 and 2022 on both sides of 0 °C. The root of
- * the square (IEC 60751, for t ≥ 0 °C) is the start value; below 0 °C it misses by up to 2.4 °C, and Newton's method on the direct
- * function takes over. |t(R(t)) − t| ≤ 1e-9 °C.
- * Problems: `not-finite`; `outside-range` for an R that no temperature of the range has; `no-solution` when the
- * coefficients are not numbers or give no rising function.
+ * t in °C (ITS-90) from R in Ω, −200 °C to 850 °C: the exact inverse of IEC 60751:2008 and 2022 on both sides
+ * of 0 °C. The root of the square (IEC 60751, for t ≥ 0 °C) is the start value; below 0 °C it misses by up to
+ * 2.4 °C, and Newton's method on the direct function takes over. |t(R(t)) − t| ≤ 1e-9 °C.
+ * Problems: `not-finite`; `outside-range` for an R that no temperature of the range has; `no-solution` when
+ * the coefficients are not numbers or give no rising function.
  */
 export function platinumTemperature(sensor: CallendarVanDusen, ohm: number): Outcome<number> {
   if (!Number.isFinite(ohm)) return refused("not-finite", `resistance ${ohm} is not a number`);

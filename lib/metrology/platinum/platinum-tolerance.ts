@@ -11,8 +11,8 @@ type Rule = {
 };
 
 /**
- * IEC 60751:2008, tolerance classes of thermometers with wire-wound and film elements. ALL FROM MEMORY: a laboratory
- * checks them against its own copy of the standard before it decides by them.
+ * IEC 60751:2008, tolerance classes of thermometers with wire-wound and film elements. ALL FROM MEMORY: a
+ * laboratory checks them against its own copy of the standard before it decides by them.
  */
 const rules: Record<PlatinumClass, Rule> = {
   AA: { fixedCelsius: 0.1, fraction: 0.0017, wire: [-50, 250], film: [0, 150] },
@@ -22,8 +22,9 @@ const rules: Record<PlatinumClass, Rule> = {
 };
 
 /**
- * Half-width in °C of the tolerance of an industrial platinum thermometer, fixed + fraction·|t|, t in °C: IEC 60751:2008 (values and
- * ranges from memory). Problems: `not-finite`; `outside-range` where the class has no tolerance.
+ * Half-width in °C of the tolerance of an industrial platinum thermometer, fixed + fraction·|t|, t in °C: IEC
+ * 60751:2008 (values and ranges from memory). Problems: `not-finite`; `outside-range` where the class has no
+ * tolerance.
  */
 export function platinumTolerance(
   toleranceClass: PlatinumClass,

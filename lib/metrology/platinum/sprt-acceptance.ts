@@ -1,6 +1,9 @@
 import type { FixedPointRatios } from "./fixed-point";
 
-/** ITS-90 (Metrologia 27 (1990) 3), section 3.3: W(29.7646 °C) ≥ 1.118 07 or W(−38.8344 °C) ≤ 0.844 235; the second from memory. */
+/**
+ * ITS-90 (Metrologia 27 (1990) 3), section 3.3: W(29.7646 °C) ≥ 1.118 07 or W(−38.8344 °C) ≤ 0.844 235; the
+ * second from memory.
+ */
 const LEAST_GALLIUM = 1.11807;
 const MOST_MERCURY = 0.844235;
 /** The same, for use up to the silver point: W(961.78 °C) ≥ 4.2844 (from memory). */
@@ -12,9 +15,10 @@ export type SprtAcceptance =
   | { readonly kind: "not-shown"; readonly reason: string };
 
 /**
- * Whether the platinum is pure and strain-free enough for the ITS-90, from W at the fixed points (pure numbers): W(Ga) ≥ 1.11807 or W(Hg) ≤
- * 0.844235, and W(Ag) ≥ 4.2844 too for use to the silver point. "not-shown" when the ratios that would decide were not
- * measured; a ratio that is not a number shows nothing.
+ * Whether the platinum is pure and strain-free enough for the ITS-90, from W at the fixed points (pure
+ * numbers): W(Ga) ≥ 1.11807 or W(Hg) ≤ 0.844235, and W(Ag) ≥ 4.2844 too for use to the silver point.
+ * "not-shown" when the ratios that would decide were not measured; a ratio that is not a number shows
+ * nothing.
  */
 export function sprtAcceptance(ratios: FixedPointRatios, isForSilver: boolean): SprtAcceptance {
   const { Ga = Number.NaN, Hg = Number.NaN, Ag = Number.NaN } = ratios;

@@ -4,7 +4,10 @@ import { type FixedPoint, type FixedPointRatios, fixedPointKelvin } from "./fixe
 import { ratioAndSlope } from "./its-90-ratio";
 import { type SprtSection, type SprtSubrange, sprtSubranges } from "./sprt-subrange";
 
-/** Coefficients of the deviation function of one thermometer in one subrange; W(Al) as measured, where d is used. */
+/**
+ * Coefficients of the deviation function of one thermometer in one subrange; W(Al) as measured, where d is
+ * used.
+ */
 export type SprtCalibration = {
   readonly subrange: SprtSubrange;
   readonly a: number;
@@ -15,14 +18,18 @@ export type SprtCalibration = {
 };
 
 /**
- * x of the deviation function: W − 1, or ln W in the subrange 3.3.1.3 (ITS-90, Metrologia 27 (1990) 3, section 3.3). W and x are
- * pure numbers. NaN for a W that is not a number, or not positive under the logarithm.
+ * x of the deviation function: W − 1, or ln W in the subrange 3.3.1.3 (ITS-90, Metrologia 27 (1990) 3,
+ * section 3.3). W and x are pure numbers. NaN for a W that is not a number, or not positive under the
+ * logarithm.
  */
 export function deviationVariable(subrange: SprtSubrange, ratio: number): number {
   return subrange.variable === "logarithm" ? logarithm(ratio) : ratio - 1;
 }
 
-/** ΔW/(W − 1) of a fixed point against x. W_r is the reference function's own, so that the point comes back exactly. */
+/**
+ * ΔW/(W − 1) of a fixed point against x. W_r is the reference function's own, so that the point comes back
+ * exactly.
+ */
 function reduced(subrange: SprtSubrange, point: FixedPoint, ratio: number): { x: number; y: number } {
   const deviation = ratio - ratioAndSlope(fixedPointKelvin[point]).value;
   return { x: deviationVariable(subrange, ratio), y: deviation / (ratio - 1) };
@@ -30,7 +37,10 @@ function reduced(subrange: SprtSubrange, point: FixedPoint, ratio: number): { x:
 
 type Terms = { readonly a: number; readonly b: number; readonly c: number };
 
-/** a + b·x + c·x² through one, two or three points, by Newton's divided differences; fewer points, fewer terms. */
+/**
+ * a + b·x + c·x² through one, two or three points, by Newton's divided differences; fewer points, fewer
+ * terms.
+ */
 function interpolate(points: readonly { readonly x: number; readonly y: number }[]): Terms {
   const [first, second, third] = points as [(typeof points)[number], ...typeof points];
   if (!second) return { a: first.y, b: 0, c: 0 };
@@ -43,11 +53,12 @@ function interpolate(points: readonly { readonly x: number; readonly y: number }
 }
 
 /**
- * The deviation function of a standard platinum resistance thermometer from W = R(T)/R(273.16 K) measured at the fixed points of
- * the subrange (pure numbers): ITS-90, H. Preston-Thomas, Metrologia 27 (1990) 3, section 3.3. Through each point exactly, as the
- * scale defines it; points that the subrange does not use are ignored.
- * Problems: `too-few` with the points that are missing; `not-finite` for a ratio that is not a positive number; `no-solution` when
- * two ratios are equal or one is 1.
+ * The deviation function of a standard platinum resistance thermometer from W = R(T)/R(273.16 K) measured at
+ * the fixed points of the subrange (pure numbers): ITS-90, H. Preston-Thomas, Metrologia 27 (1990) 3, section
+ * 3.3. Through each point exactly, as the scale defines it; points that the subrange does not use are
+ * ignored.
+ * Problems: `too-few` with the points that are missing; `not-finite` for a ratio that is not a positive
+ * number; `no-solution` when two ratios are equal or one is 1.
  */
 export function sprtCalibration(section: SprtSection, ratios: FixedPointRatios): Outcome<SprtCalibration> {
   const subrange: SprtSubrange = sprtSubranges[section];

@@ -3,8 +3,8 @@ import { deviationVariable, type SprtCalibration } from "./sprt-calibration";
 
 /**
  * ΔW(W) = W − W_r and its derivative, pure numbers: ITS-90 (Metrologia 27 (1990) 3), section 3.3,
- * ΔW = (W − 1)·(a + b·x + c·x²) + d·[W − W(Al)]², x = W − 1 or ln W (3.3.1.3), the term in d above the aluminium
- * point only. No range is checked; NaN stays NaN.
+ * ΔW = (W − 1)·(a + b·x + c·x²) + d·[W − W(Al)]², x = W − 1 or ln W (3.3.1.3), the term in d above the
+ * aluminium point only. No range is checked; NaN stays NaN.
  */
 export function sprtDeviation(calibration: SprtCalibration, ratio: number): ValueAndSlope {
   const { subrange, a, b, c, d, aluminiumRatio } = calibration;

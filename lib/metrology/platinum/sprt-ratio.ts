@@ -10,10 +10,10 @@ const LARGEST_DEVIATION = 0.05;
 const TOLERANCE = 1e-15;
 
 /**
- * W = R(t)/R(273.16 K) of a calibrated standard platinum resistance thermometer at t in °C: solves W − ΔW(W) = W_r(T), the inverse of
- * `sprtTemperature`. ITS-90 (Metrologia 27 (1990) 3), section 3.3.
- * Problems: `not-finite`; `outside-range` outside the subrange; `no-solution` when ΔW is larger than 0.05, as no
- * standard thermometer's is.
+ * W = R(t)/R(273.16 K) of a calibrated standard platinum resistance thermometer at t in °C: solves W − ΔW(W)
+ * = W_r(T), the inverse of `sprtTemperature`. ITS-90 (Metrologia 27 (1990) 3), section 3.3.
+ * Problems: `not-finite`; `outside-range` outside the subrange; `no-solution` when ΔW is larger than 0.05, as
+ * no standard thermometer's is.
  */
 export function sprtRatio(calibration: SprtCalibration, celsius: number): Outcome<number> {
   if (!Number.isFinite(celsius)) return refused("not-finite", `temperature ${celsius} is not a number`);

@@ -1,10 +1,12 @@
 import { type FixedPoint, fixedPointKelvin } from "./fixed-point";
 
 /**
- * One subrange of the ITS-90 for the standard platinum resistance thermometer: H. Preston-Thomas, Metrologia 27 (1990) 3,
- * sections 3.3.1.3 to 3.3.3. Its deviation function is
- * ΔW = (W − 1)·[a + b·x + c·x²] + d·[W − W(Al)]², x = W − 1 or, in 3.3.1.3, ln W; the term in d above the aluminium point only.
- * Of 3.3.1 only the subrange from the argon point up is here; the ones below need gas and vapour-pressure points.
+ * One subrange of the ITS-90 for the standard platinum resistance thermometer: H. Preston-Thomas, Metrologia
+ * 27 (1990) 3,
+ * sections 3.3.1.3 to 3.3.3. Its deviation function is ΔW = (W − 1)·[a + b·x + c·x²] + d·[W − W(Al)]², x = W
+ * − 1 or, in 3.3.1.3, ln W; the term in d above the aluminium point only.
+ * Of 3.3.1 only the subrange from the argon point up is here; the ones below need gas and vapour-pressure
+ * points.
  */
 export type SprtSubrange = {
   readonly section: string;
@@ -17,7 +19,10 @@ export type SprtSubrange = {
   readonly hasSilver: boolean;
 };
 
-/** Beyond the ends of a subrange by no more than this counts as at the end: the rounding of a temperature at a fixed point. */
+/**
+ * Beyond the ends of a subrange by no more than this counts as at the end: the rounding of a temperature at a
+ * fixed point.
+ */
 export const SUBRANGE_END_KELVIN = 1e-6;
 
 const { Ar, Hg, Ga, In, Sn, Zn, Al, Ag } = fixedPointKelvin;

@@ -6,9 +6,9 @@ import { sprtDeviation } from "./sprt-deviation";
 import { SUBRANGE_END_KELVIN } from "./sprt-subrange";
 
 /**
- * t in °C (ITS-90) from W = R(t)/R(273.16 K) of a calibrated standard platinum resistance thermometer: W_r = W − ΔW(W), then the exact
- * inverse of the reference function. ITS-90 (Metrologia 27 (1990) 3), section 3.3. Both resistances are at the same current, or at
- * zero current, and R at the triple point is of the same day.
+ * t in °C (ITS-90) from W = R(t)/R(273.16 K) of a calibrated standard platinum resistance thermometer: W_r =
+ * W − ΔW(W), then the exact inverse of the reference function. ITS-90 (Metrologia 27 (1990) 3), section 3.3.
+ * Both resistances are at the same current, or at zero current, and R at the triple point is of the same day.
  * Problems: `not-finite`; `outside-range` outside the subrange of the calibration.
  */
 export function sprtTemperature(calibration: SprtCalibration, ratio: number): Outcome<number> {

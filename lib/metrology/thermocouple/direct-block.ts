@@ -22,8 +22,8 @@ export type DirectBlock = {
 const blocks = new WeakMap<ReferenceFunction, DirectBlock>();
 
 /**
- * The layout of a reference function (source: the function's own file; polynomials for t in °C, units of mV), made when first
- * asked for and kept with it. No error cases.
+ * The layout of a reference function (source: the function's own file; polynomials for t in °C, units of mV),
+ * made when first asked for and kept with it. No error cases.
  */
 export function directBlock(reference: ReferenceFunction): DirectBlock {
   const known = blocks.get(reference);
@@ -44,8 +44,9 @@ export function directBlock(reference: ReferenceFunction): DirectBlock {
 }
 
 /**
- * microvolt[begin + i] = E(t) in µV of piece which[i] at celsius[begin + i] (°C), for i < count: NIST Monograph 175, the same
- * bits as `pieceEmf`. No range is checked. count is a multiple of four, and all arrays reach that far.
+ * microvolt[begin + i] = E(t) in µV of piece which[i] at celsius[begin + i] (°C), for i < count: NIST
+ * Monograph 175, the same bits as `pieceEmf`. No range is checked. count is a multiple of four, and all
+ * arrays reach that far.
  */
 export function emfsAt(
   block: DirectBlock,

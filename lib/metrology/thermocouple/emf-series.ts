@@ -6,7 +6,9 @@ import { refuseTemperature } from "./refuse-temperature";
 /** Values worked on at a time: what they need stays in the processor's nearest memory. A multiple of four. */
 const BATCH = 256;
 
-/** Bounds in °C: of the function, and where its second and third piece begin (the end where there is none). */
+/**
+ * Bounds in °C: of the function, and where its second and third piece begin (the end where there is none).
+ */
 type Bounds = {
   readonly from: number;
   readonly to: number;
@@ -31,7 +33,9 @@ function numberPieces(
   return -1;
 }
 
-/** The last values, fewer than four: in arrays of their own, since four at a time would reach beyond the end. */
+/**
+ * The last values, fewer than four: in arrays of their own, since four at a time would reach beyond the end.
+ */
 function finish(block: DirectBlock, which: Int32Array, celsius: Float64Array, into: Float64Array): void {
   const begin = celsius.length - (celsius.length % 4);
   const last = new Float64Array(4);
@@ -42,9 +46,11 @@ function finish(block: DirectBlock, which: Int32Array, celsius: Float64Array, in
 }
 
 /**
- * E(t) in µV of many temperatures in °C, the same bits as `emf` one by one and its source; several times faster. Written to
- * `into` and given back, or to a new array; `into` may be longer, and what lies beyond stays.
- * Problems: those of `emf`, of the first value that has one, with its place counted from 0; `not-applicable` when `into` is too short.
+ * E(t) in µV of many temperatures in °C, the same bits as `emf` one by one and its source; several times
+ * faster. Written to `into` and given back, or to a new array; `into` may be longer, and what lies beyond
+ * stays.
+ * Problems: those of `emf`, of the first value that has one, with its place counted from 0; `not-applicable`
+ * when `into` is too short.
  * Then the content of `into` means nothing.
  */
 export function emfSeries(

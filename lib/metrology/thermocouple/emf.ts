@@ -8,9 +8,9 @@ import { refuseTemperature } from "./refuse-temperature";
 const MICROVOLT_PER_MILLIVOLT = 1000;
 
 /**
- * E(t) in µV of one piece, t in °C, reference junction at 0 °C: NIST Monograph 175 (1993), for type K with its
- * Gaussian. No range is checked; a NaN stays one. Rounding: some units in the last place, more where the terms
- * cancel (1e-8 µV for types E and T below −200 °C).
+ * E(t) in µV of one piece, t in °C, reference junction at 0 °C: NIST Monograph 175 (1993), for type K with
+ * its Gaussian. No range is checked; a NaN stays one. Rounding: some units in the last place, more where the
+ * terms cancel (1e-8 µV for types E and T below −200 °C).
  */
 export function pieceEmf(piece: Piece, celsius: number): number {
   const isCompensated =
@@ -26,8 +26,8 @@ export function pieceEmf(piece: Piece, celsius: number): number {
 }
 
 /**
- * E(t) in µV, t in °C (ITS-90), reference junction at 0 °C: NIST SRD 60 = NIST Monograph 175 (1993) = IEC 60584-1:2013
- * for the letter types; the other types' files name theirs. At a join the lower piece holds.
+ * E(t) in µV, t in °C (ITS-90), reference junction at 0 °C: NIST SRD 60 = NIST Monograph 175 (1993) = IEC
+ * 60584-1:2013 for the letter types; the other types' files name theirs. At a join the lower piece holds.
  * Problems: `not-finite`; `outside-range` beyond the range of the function.
  */
 export function emf(reference: ReferenceFunction, celsius: number): Outcome<number> {

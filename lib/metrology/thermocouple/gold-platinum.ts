@@ -1,8 +1,10 @@
 import type { ReferenceFunction } from "./reference-function";
 
 /**
- * Gold against platinum, both pure. ASTM E1751-00, table 15, 0 °C to 1000 °C (the same function as IEC 62460:2008,
- * from memory): E/µV = Σ cᵢ·tⁱ, t in °C, reference junction at 0 °C. Published in µV; here in mV as for the others.
+ * Gold against platinum, both pure. ASTM E1751-00, table 15, 0 °C to 1000 °C (the same function as IEC
+ * 62460:2008,
+ * from memory): E/µV = Σ cᵢ·tⁱ, t in °C, reference junction at 0 °C. Published in µV; here in mV as for the
+ * others.
  */
 export const goldPlatinum: ReferenceFunction = {
   letter: "Au/Pt",

@@ -9,8 +9,8 @@ import { pieceSeebeck } from "./seebeck";
 const TOLERANCE_CELSIUS = 1e-11;
 
 /**
- * So much beyond the emf of an end still belongs to the end: rounding makes E(t) of types E and T uncertain by some
- * 1e-8 µV at −270 °C, and a temperature just inside must find its way back.
+ * So much beyond the emf of an end still belongs to the end: rounding makes E(t) of types E and T uncertain
+ * by some 1e-8 µV at −270 °C, and a temperature just inside must find its way back.
  */
 const END_NOISE_MICROVOLT = 1e-7;
 
@@ -42,9 +42,15 @@ export type InverseTable = {
   readonly high: Float64Array;
   readonly origin: Float64Array;
   readonly cellsPerMicrovolt: Float64Array;
-  /** Cells of piece p are numbered from p·2^shift on. A field, since a name from another file is slow in a hot loop. */
+  /**
+   * Cells of piece p are numbered from p·2^shift on. A field, since a name from another file is slow in a hot
+   * loop.
+   */
   readonly shift: number;
-  /** Four numbers a cell, t = a₀ + a₁·s + a₂·s² + a₃·s³ in °C, s from 0 to 1; one cell more a piece, for its very end. */
+  /**
+   * Four numbers a cell, t = a₀ + a₁·s + a₂·s² + a₃·s³ in °C, s from 0 to 1; one cell more a piece, for its
+   * very end.
+   */
   readonly cubics: Float64Array;
 };
 
@@ -136,9 +142,10 @@ function makeTable(reference: ReferenceFunction): InverseTable {
 const tables = new WeakMap<ReferenceFunction, InverseTable>();
 
 /**
- * Start values for the inverse of a reference function, made on the direct function when first asked for and kept
- * with it. emf in µV, t in °C. The published inverse polynomials (NIST SRD 60) miss by up to 0.06 °C: they only
- * start the search for the ends of the cells. No error cases: every published function has its table.
+ * Start values for the inverse of a reference function, made on the direct function when first asked for and
+ * kept with it. emf in µV, t in °C. The published inverse polynomials (NIST SRD 60) miss by up to 0.06 °C:
+ * they only start the search for the ends of the cells. No error cases: every published function has its
+ * table.
  */
 export function inverseTable(reference: ReferenceFunction): InverseTable {
   const known = tables.get(reference);

@@ -2,8 +2,8 @@ import type { ReferenceFunction } from "./reference-function";
 
 /**
  * Platinum against palladium, both pure. ASTM E1751-00, table 17, 0 °C to 1500 °C (the same function as IEC
- * 62460:2008, from memory): E/µV = Σ cᵢ·tⁱ, t in °C, reference junction at 0 °C. Published in µV; here in mV as for
- * the others.
+ * 62460:2008, from memory): E/µV = Σ cᵢ·tⁱ, t in °C, reference junction at 0 °C. Published in µV; here in mV
+ * as for the others.
  */
 export const platinumPalladium: ReferenceFunction = {
   letter: "Pt/Pd",

@@ -10,11 +10,20 @@ export type ReferenceFunction = {
   /** Tungsten-rhenium (C and A): destroyed by air when hot, so refused in a furnace with air in it. */
   readonly isOxidisingInAir: boolean;
   readonly source: string;
-  /** Where IEC 60584-1:2013 uses this function: shorter than the function for type K; null when it has no such type. */
+  /**
+   * Where IEC 60584-1:2013 uses this function: shorter than the function for type K; null when it has no such
+   * type.
+   */
   readonly iecRange: TemperatureRange | null;
-  /** Where the inverse begins, when the function falls before it rises (type B); else it begins with the function. */
+  /**
+   * Where the inverse begins, when the function falls before it rises (type B); else it begins with the
+   * function.
+   */
   readonly inverseFromCelsius?: number;
-  /** Ascending, each piece beginning where the one before ends: at most three. At a join the lower piece holds. */
+  /**
+   * Ascending, each piece beginning where the one before ends: at most three. At a join the lower piece
+   * holds.
+   */
   readonly pieces: readonly [Piece] | readonly [Piece, Piece] | readonly [Piece, Piece, Piece];
   /** Where two ranges overlap (R and S), the first that holds the emf is taken. None published: empty. */
   readonly startValues: readonly StartValue[];
@@ -25,7 +34,10 @@ export type Piece = {
   readonly toCelsius: number;
   readonly millivolt: readonly number[];
   readonly gaussian?: Gaussian;
-  /** Below it the terms cancel so far that the polynomial is summed with twice the digits (type T: 9 V to 6 mV). */
+  /**
+   * Below it the terms cancel so far that the polynomial is summed with twice the digits (type T: 9 V to 6
+   * mV).
+   */
   readonly compensatedBelowCelsius?: number;
 };
 
@@ -44,7 +56,10 @@ export type StartValue = {
 
 export type TemperatureRange = { readonly fromCelsius: number; readonly toCelsius: number };
 
-/** Range of the direct function in °C, both ends included: as published (NIST SRD 60; each type's file names its own). */
+/**
+ * Range of the direct function in °C, both ends included: as published (NIST SRD 60; each type's file names
+ * its own).
+ */
 export function temperatureRange(reference: ReferenceFunction): TemperatureRange {
   const { fromCelsius } = reference.pieces[0];
   let { toCelsius } = reference.pieces[0];
@@ -62,7 +77,10 @@ export function pieceAt(reference: ReferenceFunction, celsius: number): Piece | 
   return null;
 }
 
-/** The range in words, for a problem's message, as `temperatureRange` has it (source there). Temperatures in °C; no error cases. */
+/**
+ * The range in words, for a problem's message, as `temperatureRange` has it (source there). Temperatures in
+ * °C; no error cases.
+ */
 export function describeRange(reference: ReferenceFunction): string {
   const { fromCelsius, toCelsius } = temperatureRange(reference);
   return `type ${reference.letter} is defined from ${fromCelsius} °C to ${toCelsius} °C`;

@@ -2,9 +2,10 @@ import { type Outcome, refused } from "../outcome";
 import { describeRange, type ReferenceFunction } from "./reference-function";
 
 /**
- * The problem of an emf (µV) that no temperature of the reference function gives: `not-finite`; `no-solution` on the foot of
- * a function that falls before it rises (type B below 250 °C, 0.291 mV), where two temperatures or none give it; else
- * `outside-range`. `lowestMicrovolt` is where the inverse begins (source: the function's file); `place` goes before the message.
+ * The problem of an emf (µV) that no temperature of the reference function gives: `not-finite`; `no-solution`
+ * on the foot of a function that falls before it rises (type B below 250 °C, 0.291 mV), where two
+ * temperatures or none give it; else `outside-range`. `lowestMicrovolt` is where the inverse begins (source:
+ * the function's file); `place` goes before the message.
  */
 export function refuseEmf(
   reference: ReferenceFunction,

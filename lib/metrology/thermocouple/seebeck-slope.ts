@@ -17,9 +17,9 @@ function pieceSeebeckSlope(piece: Piece, celsius: number): number {
 }
 
 /**
- * S′(t) = d²E/dt² in µV/°C², t in °C: the second derivative of the direct function of NIST Monograph 175 (or of the source
- * that the type's file names), for the second-order term ½·S′·Δt² of a carry over Δt (type K at 1000 °C: −0.0105
- * µV/°C², so 0.13 µV at 5 °C). At a join the lower piece holds.
+ * S′(t) = d²E/dt² in µV/°C², t in °C: the second derivative of the direct function of NIST Monograph 175 (or
+ * of the source that the type's file names), for the second-order term ½·S′·Δt² of a carry over Δt (type K at
+ * 1000 °C: −0.0105 µV/°C², so 0.13 µV at 5 °C). At a join the lower piece holds.
  * Problems: `not-finite`; `outside-range` beyond the range of the function.
  */
 export function seebeckSlope(reference: ReferenceFunction, celsius: number): Outcome<number> {

@@ -7,8 +7,8 @@ import { refuseTemperature } from "./refuse-temperature";
 const MICROVOLT_PER_MILLIVOLT = 1000;
 
 /**
- * S(t) = dE/dt in µV/°C of one piece, t in °C: the derivative of the polynomial by Horner's scheme and, for type K, of the
- * Gaussian a₀·exp[a₁(t − a₂)²]. No range is checked; a NaN stays one.
+ * S(t) = dE/dt in µV/°C of one piece, t in °C: the derivative of the polynomial by Horner's scheme and, for
+ * type K, of the Gaussian a₀·exp[a₁(t − a₂)²]. No range is checked; a NaN stays one.
  */
 export function pieceSeebeck(piece: Piece, celsius: number): number {
   let millivolt = polynomialSlope(piece.millivolt, celsius);
@@ -21,8 +21,9 @@ export function pieceSeebeck(piece: Piece, celsius: number): number {
 }
 
 /**
- * S(t) = dE/dt in µV/°C, t in °C: the derivative of the direct function of NIST Monograph 175 (or of the source that the
- * type's file names). At a join the lower piece holds; type N jumps at 0 °C from 26.159 to 25.929 µV/°C.
+ * S(t) = dE/dt in µV/°C, t in °C: the derivative of the direct function of NIST Monograph 175 (or of the
+ * source that the type's file names). At a join the lower piece holds; type N jumps at 0 °C from 26.159 to
+ * 25.929 µV/°C.
  * Problems: `not-finite`; `outside-range` beyond the range of the function.
  */
 export function seebeck(reference: ReferenceFunction, celsius: number): Outcome<number> {

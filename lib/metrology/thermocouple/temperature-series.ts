@@ -18,10 +18,11 @@ function firstOutside(table: InverseTable, microvolt: Float64Array): number {
 }
 
 /**
- * t in °C (ITS-90) with E(t) = emf in µV for many values, the same bits as `temperature` one by one, its source and accuracy.
+ * t in °C (ITS-90) with E(t) = emf in µV for many values, the same bits as `temperature` one by one, its
+ * source and accuracy.
  * Written to `into` and given back, or to a new array; `into` may be longer, and what lies beyond stays.
- * Problems: those of `temperature`, of the first value that has one, with its place counted from 0; `not-applicable` when `into`
- * is too short.
+ * Problems: those of `temperature`, of the first value that has one, with its place counted from 0;
+ * `not-applicable` when `into` is too short.
  */
 export function temperatureSeries(
   reference: ReferenceFunction,

@@ -19,11 +19,12 @@ const oneTemperature = new Float64Array(1);
 const room = inverseBatch(4);
 
 /**
- * t in °C (ITS-90) with E(t) + added(t) = emf in µV, reference junction at 0 °C. The published inverse polynomials (NIST SRD
- * 60) miss by up to 0.06 °C, so the direct function is solved: |t(E(t)) − t| ≤ 1e-9 °C from −200 °C up, ≤ 1e-7 °C below,
+ * t in °C (ITS-90) with E(t) + added(t) = emf in µV, reference junction at 0 °C. The published inverse
+ * polynomials (NIST SRD 60) miss by up to 0.06 °C, so the direct function is solved: |t(E(t)) − t| ≤ 1e-9 °C
+ * from −200 °C up, ≤ 1e-7 °C below,
  * where its terms cancel. At a join the lower piece holds. What is added must leave the sum rising.
- * Problems: `not-finite`; `outside-range` for an emf that no temperature of the range gives; `no-solution` below 250 °C
- * (0.291 mV) of type B, and where what is added gives no number.
+ * Problems: `not-finite`; `outside-range` for an emf that no temperature of the range gives; `no-solution`
+ * below 250 °C (0.291 mV) of type B, and where what is added gives no number.
  */
 export function temperature(
   reference: ReferenceFunction,

@@ -3,7 +3,10 @@ import { pieceEmf } from "./emf";
 import { type InversePiece, type InverseTable, solvePiece } from "./inverse-table";
 import { pieceSeebeck } from "./seebeck";
 
-/** A first step no longer than this leaves less than 1e-9 °C: the cubic's slope is good to 7e-4 where it is that near, to 2e-6 from −250 °C up. */
+/**
+ * A first step no longer than this leaves less than 1e-9 °C: the cubic's slope is good to 7e-4 where it is
+ * that near, to 2e-6 from −250 °C up.
+ */
 const LONGEST_STEP_CELSIUS = 1e-6;
 
 /** Room for so many values at a time, used again for each batch. */
@@ -14,7 +17,10 @@ export type InverseBatch = {
   readonly reached: Float64Array;
 };
 
-/** Room for at most `size` values, a multiple of four, as `temperaturesFrom` needs it (source and units there); no error cases. */
+/**
+ * Room for at most `size` values, a multiple of four, as `temperaturesFrom` needs it (source and units
+ * there); no error cases.
+ */
 export function inverseBatch(size: number): InverseBatch {
   return {
     which: new Int32Array(size),
@@ -42,7 +48,8 @@ function startFromTable(
     const position = (target - (origin[piece] as number)) * scale;
     const cell = position | 0;
     const s = position - cell;
-    // A shift, not a product: the engine would have to look for -0, and would guess wrong at each change of piece.
+    // A shift, not a product: the engine would have to look for -0, and would guess wrong at each change of
+    // piece.
     const at = ((piece << shift) + cell) << 2;
     // Value and slope in one Horner pass.
     const cubic = cubics[at + 3] as number;
@@ -55,12 +62,13 @@ function startFromTable(
 }
 
 /**
- * celsius[i] = t in °C with E(t) = microvolt[i] in µV on the direct function (NIST Monograph 175), for count values from
- * `begin` on, which must lie within the table and fit the batch (the caller sees to it): a start value from the table, one Newton step with
- * the table's slope, and more of Newton's method where that step is not short enough (below −250 °C).
- * |t(E(t)) − t| ≤ 1e-9 °C from −200 °C up, ≤ 1e-7 °C below. Two temperatures 1e-7 °C apart share an emf at the join of types R
- * and S at 1664.5 °C and of type B at 630.615 °C: the lower is given. No temperature has an emf in the gap at a join (type J at
- * 760 °C): the join is given.
+ * celsius[i] = t in °C with E(t) = microvolt[i] in µV on the direct function (NIST Monograph 175), for count
+ * values from `begin` on, which must lie within the table and fit the batch (the caller sees to it): a start
+ * value from the table, one Newton step with the table's slope, and more of Newton's method where that step
+ * is not short enough (below −250 °C).
+ * |t(E(t)) − t| ≤ 1e-9 °C from −200 °C up, ≤ 1e-7 °C below. Two temperatures 1e-7 °C apart share an emf at
+ * the join of types R and S at 1664.5 °C and of type B at 630.615 °C: the lower is given. No temperature has
+ * an emf in the gap at a join (type J at 760 °C): the join is given.
  */
 export function temperaturesFrom(
   table: InverseTable,
@@ -88,7 +96,10 @@ export function temperaturesFrom(
   }
 }
 
-/** One more Newton step with the function's own slope; the whole method where that step is not short either. Kept to the piece. */
+/**
+ * One more Newton step with the function's own slope; the whole method where that step is not short either.
+ * Kept to the piece.
+ */
 function refine(inverse: InversePiece, microvolt: number, near: number): number {
   const { piece, fromCelsius, toCelsius } = inverse;
   const step = (microvolt - pieceEmf(piece, near)) / pieceSeebeck(piece, near);

@@ -1,10 +1,12 @@
 import type { ReferenceFunction } from "./reference-function";
 
 /**
- * Type A, W5Re/W20Re (tungsten-rhenium). GOST R 8.585-2001, type A-1, from 0 °C to 2500 °C: E/mV = Σ cᵢ·tⁱ, t in
- * °C, reference junction at 0 °C. IEC 60584-1:2013 takes the same polynomial over. UNSETTLED: the constant term,
- * 0.7156 µV at 0 °C, stands in the GOST table of coefficients and is kept here; whether IEC keeps it or sets it to
- * 0 is to be checked against a copy of the standard before it matters (0.06 °C at 0 °C, where S is 11.95 µV/°C).
+ * Type A, W5Re/W20Re (tungsten-rhenium). GOST R 8.585-2001, type A-1, from 0 °C to 2500 °C: E/mV = Σ cᵢ·tⁱ, t
+ * in °C, reference junction at 0 °C. IEC 60584-1:2013 takes the same polynomial over. UNSETTLED: the constant
+ * term,
+ * 0.7156 µV at 0 °C, stands in the GOST table of coefficients and is kept here; whether IEC keeps it or sets
+ * it to 0 is to be checked against a copy of the standard before it matters (0.06 °C at 0 °C, where S is
+ * 11.95 µV/°C).
  * Tungsten oxidises in air.
  */
 export const typeA: ReferenceFunction = {

@@ -1,12 +1,13 @@
 import type { ReferenceFunction } from "./reference-function";
 
 /**
- * Type B. NIST Standard Reference Database 60 (ITS-90 Thermocouple Database), the functions of NIST
- * Monograph 175 (1993), identical to IEC 60584-1:2013 and ASTM E230: E/mV = Σ cᵢ·tⁱ, t in °C,
+ * Type B. NIST Standard Reference Database 60 (ITS-90 Thermocouple Database), the functions of NIST Monograph
+ * 175 (1993), identical to IEC 60584-1:2013 and ASTM E230: E/mV = Σ cᵢ·tⁱ, t in °C,
  * reference junction at 0 °C.
- * Not monotonic: E falls from 0 °C to a minimum of -2.585 µV near 21.0 °C and is 0 again near 42.1 °C. No inverse is
- * published below 250 °C (0.291 mV), and none is given here. At 0 to 50 °C the emf stays within 3 µV, so the
- * temperature of the reference junctions hardly matters. The pieces meet at 630.615 °C within 2.2e-6 µV.
+ * Not monotonic: E falls from 0 °C to a minimum of -2.585 µV near 21.0 °C and is 0 again near 42.1 °C. No
+ * inverse is published below 250 °C (0.291 mV), and none is given here. At 0 to 50 °C the emf stays within 3
+ * µV, so the temperature of the reference junctions hardly matters. The pieces meet at 630.615 °C within
+ * 2.2e-6 µV.
  */
 export const typeB: ReferenceFunction = {
   letter: "B",

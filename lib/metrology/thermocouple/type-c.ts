@@ -1,9 +1,10 @@
 import type { ReferenceFunction } from "./reference-function";
 
 /**
- * Type C, W5Re/W26Re (tungsten-rhenium). The function of ASTM E230 and IEC 60584-1:2013, from 0 °C to 2315 °C:
- * E/mV = Σ cᵢ·tⁱ, t in °C, reference junction at 0 °C. The coefficients were taken from public copies, not from
- * the standards themselves; that the two pieces meet at 630.615 °C in value (11.206529 mV) and in slope
+ * Type C, W5Re/W26Re (tungsten-rhenium). The function of ASTM E230 and IEC 60584-1:2013, from 0 °C to 2315
+ * °C:
+ * E/mV = Σ cᵢ·tⁱ, t in °C, reference junction at 0 °C. The coefficients were taken from public copies, not
+ * from the standards themselves; that the two pieces meet at 630.615 °C in value (11.206529 mV) and in slope
  * (19.5008 µV/°C) supports them. A join at 783 °C that circulates is wrong: there they differ by 49 µV.
  * No inverse is published here; tungsten oxidises in air.
  */

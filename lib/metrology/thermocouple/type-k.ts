@@ -1,10 +1,11 @@
 import type { ReferenceFunction } from "./reference-function";
 
 /**
- * Type K. NIST Standard Reference Database 60 (ITS-90 Thermocouple Database), the functions of NIST
- * Monograph 175 (1993), identical to IEC 60584-1:2013 and ASTM E230: E/mV = Σ cᵢ·tⁱ, t in °C,
+ * Type K. NIST Standard Reference Database 60 (ITS-90 Thermocouple Database), the functions of NIST Monograph
+ * 175 (1993), identical to IEC 60584-1:2013 and ASTM E230: E/mV = Σ cᵢ·tⁱ, t in °C,
  * reference junction at 0 °C.
- * Above 0 °C a Gaussian term a0·exp[a1·(t − a2)²] is added. IEC 60584-1:2013 uses the function to 1300 °C only.
+ * Above 0 °C a Gaussian term a0·exp[a1·(t − a2)²] is added. IEC 60584-1:2013 uses the function to 1300 °C
+ * only.
  */
 export const typeK: ReferenceFunction = {
   letter: "K",

@@ -23,6 +23,11 @@ test("the front desk records an order, mends what is refused, accepts it, takes 
   const number =
     /O-\d{4}-\d{4}/.exec((await page.getByRole("heading", { level: 1 }).textContent()) ?? "")?.[0] ?? "";
 
+  // Contract review knows what U to expect before anything is measured.
+  const review = page.locator("#review");
+  await expect(review).toContainText("Type K at 700 °C");
+  await expect(review).toContainText(/U about \d\.\d °C/);
+
   await page.getByLabel(/defined, documented and understood/).check();
   await page.getByLabel(/capability and the resources/).check();
   await page.getByLabel(/method suits what is required/).check();

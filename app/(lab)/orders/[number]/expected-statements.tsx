@@ -31,7 +31,7 @@ const row = (point: Point) => ({
     state: <Mark state={point.state} />,
     sentence: (
       <>
-        {point.sentence}
+        {point.sentence.replace(/\.$/, "")}.
         {point.help.length > 0 ? (
           <span className="quiet"> What would help: {point.help.join("; ")}.</span>
         ) : null}

@@ -10,6 +10,7 @@ import type { DecisionRule, TypeLetter } from "../evidence/schema";
 import type { ExpectedUncertainty } from "./expected-uncertainty";
 import { type TemperatureUnit, type ToleranceChoice, temperatureUnitLabels } from "./labels";
 import type { Setpoint } from "./setpoint";
+import { toleranceText } from "./setpoint-tolerances";
 
 export type PointDecidability = {
   readonly position: number;
@@ -49,7 +50,7 @@ const size = (celsius: number, unit: TemperatureUnit): string => {
 
 /** A tolerance as it is written: no digit lost, none added beyond the hundredth. */
 const limit = (celsius: number, unit: TemperatureUnit): string =>
-  `± ${roundHalfEven(unit === "F" ? celsius * 1.8 : celsius, 2).replace(/\.?0+$/, "")} ${temperatureUnitLabels[unit]}`;
+  `± ${toleranceText(celsius, unit).replace(/\.?0+$/, "")} ${temperatureUnitLabels[unit]}`;
 
 /**
  * Whether the laboratory could say anything at a line's setpoints with the U it can expect, class and rule as asked

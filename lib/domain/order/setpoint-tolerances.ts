@@ -1,5 +1,6 @@
 import { tolerance } from "@/lib/metrology/conformity/tolerance";
 import { roundHalfEven } from "@/lib/metrology/number/decimal";
+import { fahrenheitText } from "@/lib/metrology/reporting/fahrenheit";
 import { typeset } from "@/lib/metrology/reporting/typeset";
 import type { TypeLetter } from "../evidence/schema";
 import { type TemperatureUnit, type ToleranceChoice, temperatureUnitLabels } from "./labels";
@@ -24,6 +25,13 @@ type Line = {
   readonly tolerance: ToleranceChoice;
 };
 
+/** A tolerance (a difference) in the customer's unit, to the hundredth, converted exactly: "2.70". */
+export const toleranceText = (celsius: number, unit: TemperatureUnit): string => {
+  if (unit === "C") return roundHalfEven(celsius, 2);
+  const text = fahrenheitText(celsius, 2, "difference");
+  return text.ok ? text.value : `${celsius}`;
+};
+
 /** What a line's class says at each of its setpoints, in the customer's unit (a difference of 1 °C is 1.8 °F). */
 export const setpointTolerances = (line: Line): readonly SetpointTolerance[] =>
   line.setpoints.map((setpoint) => {
@@ -36,6 +44,6 @@ export const setpointTolerances = (line: Line): readonly SetpointTolerance[] =>
     const found = tolerance(line.typeLetter, line.tolerance, setpoint.celsius);
     if (found.kind === "not-defined")
       return { ...base, tolerance: "no tolerance defined", state: "not-defined", reason: found.reason };
-    const size = line.temperatureUnit === "F" ? found.celsius * 1.8 : found.celsius;
-    return { ...base, tolerance: `± ${roundHalfEven(size, 2)} ${unit}`, state: "defined", reason: "" };
+    const size = toleranceText(found.celsius, line.temperatureUnit);
+    return { ...base, tolerance: `± ${size} ${unit}`, state: "defined", reason: "" };
   });

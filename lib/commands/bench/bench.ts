@@ -6,6 +6,7 @@ import { ensureLogin, ensureRoles, ownerRole, prepareDatabase } from "@/lib/comm
 import { simulateRun } from "@/lib/station/simulation/simulate-run";
 import { migrate } from "@/prisma/migrate";
 import { benchContent } from "./content";
+import { benchHeavyEvaluation } from "./evaluate-heavy";
 import type { Figure } from "./measure";
 
 const fixed = (value: number): string => (value >= 100 ? value.toFixed(0) : value.toPrecision(3));
@@ -67,6 +68,7 @@ for (const type of ["K", "N", "R", "S"] as const) {
   for (const figure of await benchReferenceFunction(type)) print(figure);
 }
 print(await benchEvaluate(evidence), { name: "runs", count: 1 });
+print(await benchHeavyEvaluation());
 const monteCarlo = await benchMonteCarlo();
 print(monteCarlo.figure, { name: "trials", count: monteCarlo.trials });
 for (const note of monteCarlo.notes) console.log(`  ${note}`);

@@ -20,26 +20,8 @@ type Corrections = Evidence["voltmeter"]["corrections"];
 
 /** Adds the voltmeter's correction at the indication, sign included, to the indication. */
 export function indicationCorrector(corrections: Corrections): (microvolt: number) => number {
-  if (corrections.length === 0) return (microvolt) => microvolt;
   const nodes = corrections.map(({ microvolt: x, correctionMicrovolt: y }) => ({ x, y }));
-  // Readings of a window lie close together: most stand between the same two nodes as the one before.
-  let from = Number.NaN;
-  let to = Number.NaN;
-  let at = 0;
-  let slope = 0;
-  return (microvolt) => {
-    if (microvolt >= from && microvolt < to) return microvolt + (at + slope * (microvolt - from));
-    const place = nodes.findIndex(({ x }) => x > microvolt);
-    const below = place > 0 ? nodes[place - 1] : undefined;
-    const here = interpolate(nodes, microvolt);
-    if (below) {
-      from = below.x;
-      to = nodes[place]?.x ?? below.x;
-      at = below.y;
-      slope = here.slope;
-    }
-    return microvolt + here.value;
-  };
+  return nodes.length === 0 ? (v) => v : (v) => v + interpolate(nodes, v).value;
 }
 
 /**
@@ -49,21 +31,20 @@ export function indicationCorrector(corrections: Corrections): (microvolt: numbe
 export function channelInWindow<Item>(
   mounted: Mounted<Item>,
   window: Window,
-  microvolts: ArrayLike<number>,
+  corrected: CorrectedReadings,
   zeroMicrovolt = 0,
 ): EvidenceOutcome<ChannelInWindow> {
   const { readings, readingsPath, place, junction, reference } = mounted;
   if (!readings) {
     return missing(readingsPath, `Channel ${place.channel} is in the load but has no readings.`);
   }
-  const from = firstAtOrAfter(readings.seconds, window.fromSeconds);
-  const to = firstAfter(readings.seconds, window.toSeconds);
+  const from = firstAtOrAfter(corrected.seconds, window.fromSeconds);
+  const to = firstAfter(corrected.seconds, window.toSeconds);
   const where = `between ${window.fromSeconds} s and ${window.toSeconds} s`;
   if (to <= from) {
     return missing(readingsPath, `Channel ${place.channel} has no reading ${where}: move the window.`);
   }
-  const { seconds, polarity } = readings;
-  const average = averagePolarity({ seconds, microvolts, polarity }, from, to);
+  const average = averagePolarity(corrected, from, to);
   if (!average.ok) return missing(readingsPath, average.problem.message);
   if (!isBalanced(average.value)) {
     return missing(
@@ -88,15 +69,45 @@ function isBalanced({ forward, reversed }: ChannelMean): boolean {
   return reversed === 0 || Math.min(forward, reversed) * 2 > Math.max(forward, reversed);
 }
 
-/** All indications of a channel with the voltmeter's correction, once for all windows. */
+/** A channel's times and corrected indications as typed arrays: made once, read in every window. */
+export type CorrectedReadings = {
+  readonly seconds: Float64Array;
+  readonly microvolts: Float64Array;
+  readonly polarity: readonly number[];
+};
+
 export function correctedReadings(
   readings: Readings | undefined,
   corrections: Corrections,
-): ArrayLike<number> {
-  const raw = readings?.microvolts ?? [];
-  if (corrections.length === 0) return raw;
-  const correct = indicationCorrector(corrections);
-  const corrected = new Float64Array(raw.length);
-  for (let i = 0; i < raw.length; i += 1) corrected[i] = correct(raw[i] as number);
-  return corrected;
+): CorrectedReadings {
+  const microvolts = new Float64Array(readings?.microvolts ?? []);
+  if (corrections.length > 0) correctInPlace(microvolts, corrections);
+  return {
+    seconds: new Float64Array(readings?.seconds ?? []),
+    microvolts,
+    polarity: readings?.polarity ?? [],
+  };
+}
+
+/** `indicationCorrector` for a whole series: most readings stand between the same two nodes as the one before. */
+function correctInPlace(microvolts: Float64Array, corrections: Corrections): void {
+  const nodes = corrections.map(({ microvolt: x, correctionMicrovolt: y }) => ({ x, y }));
+  let from = Number.NaN;
+  let to = Number.NaN;
+  let at = 0;
+  let slope = 0;
+  for (let i = 0; i < microvolts.length; i += 1) {
+    const indicated = microvolts[i] as number;
+    if (!(indicated >= from && indicated < to)) {
+      const above = nodes.findIndex(({ x }) => x > indicated);
+      const below = nodes[above - 1];
+      const here = interpolate(nodes, indicated);
+      // Beyond the ends the correction is constant: a segment of this reading alone.
+      from = below?.x ?? indicated;
+      to = below ? (nodes[above] as { readonly x: number }).x : indicated;
+      at = below?.y ?? here.value;
+      slope = here.slope;
+    }
+    microvolts[i] = indicated + (at + slope * (indicated - from));
+  }
 }

@@ -44,7 +44,7 @@ type Read = {
 /** A line of a budget. A zero input stays in the list, with effect 0 and its reason. */
 export function contribution(spec: LineSpec): Line {
   const reads = spec.parts.map(readPart);
-  const acting = reads.filter((read) => read.unit !== null);
+  const acting = reads.filter(isActing);
   const { label, symbol } = budgetLines[spec.key];
   const size = acting.length === 0 ? nothing(spec.stage) : average(reads, acting, spec);
   return {
@@ -66,6 +66,8 @@ export function contribution(spec: LineSpec): Line {
     source: sourceOf(reads),
   };
 }
+
+const isActing = (read: Read): boolean => read.unit !== null;
 
 const nothing = (stage: Unit): Size => ({
   standardUncertainty: 0,

@@ -36,7 +36,11 @@ export function signArray() {
 }
 
 function firstThatIsNoNumber(values: readonly unknown[]): number {
-  for (let i = 0; i < values.length; i += 1) if (!Number.isFinite(values[i])) return i;
+  for (let i = 0; i < values.length; i += 1) {
+    const value = values[i];
+    // NaN and the infinities are the numbers that are not 0 less themselves.
+    if (typeof value !== "number" || value - value !== 0) return i;
+  }
   return -1;
 }
 

@@ -3,9 +3,10 @@ import type { ReferenceSeries } from "@/lib/metrology/stability/stability-types"
 import { emf } from "@/lib/metrology/thermocouple/emf";
 import { temperature } from "@/lib/metrology/thermocouple/temperature";
 import { type BenchInput, type Mounted, mountBench, type Reference } from "./bench";
+import { certifiedTemperatures } from "./certified-temperatures";
 import { indicationCorrector, type Window } from "./channel-window";
 import type { EvidenceProblem } from "./evaluation";
-import { prepareReference } from "./prepare-reference";
+import { type PreparedReference, prepareReference } from "./prepare-reference";
 import type { Evidence } from "./schema";
 
 /** A reading that has no temperature (an open circuit, say) is left out of the series and named here. */
@@ -38,9 +39,6 @@ function convert(
   correct: (microvolt: number) => number,
   window: Window,
 ): ReferenceTemperatures {
-  const seconds: number[] = [];
-  const celsius: number[] = [];
-  const refused: RefusedReading[] = [];
   const prepared = prepareReference(mounted, input);
   if (!prepared.ok) return nothing(mounted, prepared.problems);
   const { curve, drift } = prepared.value;
@@ -49,19 +47,40 @@ function convert(
   // Times rise: only the window's own readings are visited.
   const first = readings ? firstAtOrAfter(readings.seconds, window.fromSeconds) : 0;
   const end = readings ? firstAfter(readings.seconds, window.toSeconds) : 0;
+  const seconds = readings?.seconds.slice(first, end) ?? [];
+  const totals = new Float64Array(seconds.length);
   for (let i = first; readings && i < end; i += 1) {
-    const at = readings.seconds[i] as number;
     const signed = correct(readings.microvolts[i] as number) * (readings.polarity[i] as number);
-    const total = junction.ok ? signed + junction.value : Number.NaN;
-    const converted = temperature(mounted.reference, total, curve.added);
+    totals[i - first] = junction.ok ? signed + junction.value : Number.NaN;
+  }
+  const identity = { id: mounted.item.id, channel: mounted.place.channel };
+  const all = certifiedTemperatures(mounted.reference, totals, curve.added);
+  if (all) {
+    return { ...identity, seconds, celsius: Array.from(all, (t) => t - drift.correctedCelsius), refused: [] };
+  }
+  return { ...identity, ...oneByOne(mounted, seconds, totals, prepared.value) };
+}
+
+/** Where one reading has no temperature, the others still have theirs. */
+function oneByOne(
+  { reference }: Mounted<Reference>,
+  seconds: readonly number[],
+  totals: Float64Array,
+  { curve, drift }: PreparedReference,
+): Pick<ReferenceTemperatures, "seconds" | "celsius" | "refused"> {
+  const kept: number[] = [];
+  const celsius: number[] = [];
+  const refused: RefusedReading[] = [];
+  for (const [i, at] of seconds.entries()) {
+    const converted = temperature(reference, totals[i] as number, curve.added);
     if (converted.ok) {
-      seconds.push(at);
+      kept.push(at);
       celsius.push(converted.value - drift.correctedCelsius);
     } else {
       refused.push({ seconds: at, message: converted.problem.message });
     }
   }
-  return { id: mounted.item.id, channel: mounted.place.channel, seconds, celsius, refused };
+  return { seconds: kept, celsius, refused };
 }
 
 /** A certificate that cannot be used gives no temperatures; why is said once, at the first reading. */

@@ -38,7 +38,7 @@ export function setpointsInWindows(evidence: Evidence, bench: Bench): EvidenceOu
   const all: Mounted<Sensor | Reference>[] = [...bench.references, ...bench.sensors];
   const mounteds = all.map((mounted) => ({
     mounted,
-    microvolts: correctedReadings(mounted.readings, evidence.voltmeter.corrections),
+    corrected: correctedReadings(mounted.readings, evidence.voltmeter.corrections),
   }));
   for (const [i, setpoint] of evidence.setpoints.entries()) {
     const windowIndex = evidence.windows.findIndex((w) => w.setpoint === setpoint.id);
@@ -51,9 +51,9 @@ export function setpointsInWindows(evidence: Evidence, bench: Bench): EvidenceOu
       continue;
     }
     const channels = new Map(
-      mounteds.map(({ mounted, microvolts }) => [
+      mounteds.map(({ mounted, corrected }) => [
         mounted.place.channel,
-        channelInWindow(mounted, window, microvolts, zero.value),
+        channelInWindow(mounted, window, corrected, zero.value),
       ]),
     );
     const references: ReferenceInWindow[] = [];

@@ -64,8 +64,8 @@ function meanOf(readings: PolarReadings, polarity: 1 | -1, from: number, to: num
   for (let i = from; i < to; i += 1) if (readings.polarity[i] === polarity) count += 1;
   // Where all readings are forward, as in a continuous scan, they are averaged where they stand.
   if (polarity === 1 && count === to - from) {
-    const average = (values: ArrayLike<number>): number => sumBetween(values, from, to) / count;
-    return { count, seconds: average(readings.seconds), microvolt: average(readings.microvolts) };
+    const seconds = sumBetween(readings.seconds, from, to) / count;
+    return { count, seconds, microvolt: sumBetween(readings.microvolts, from, to) / count };
   }
   const seconds = new Float64Array(count);
   const microvolts = new Float64Array(count);

@@ -1,14 +1,12 @@
-import { roundHalfEven } from "../number/decimal";
 import { lineAt, linearFit } from "../number/linear-fit";
-import { mean } from "../number/mean";
 import { found, type Outcome, refused } from "../outcome";
 import { firstAfter, firstAtOrAfter } from "./bounds";
-import {
-  LEAST_READINGS,
-  type ReferenceInWindow,
-  type ReferenceSeries,
-  type StabilityCriterion,
-  type WindowAssessment,
+import { judgeWindow } from "./judge-window";
+import type {
+  ReferenceInWindow,
+  ReferenceSeries,
+  StabilityCriterion,
+  WindowAssessment,
 } from "./stability-types";
 
 const SECONDS_PER_MINUTE = 60;
@@ -16,7 +14,9 @@ const SECONDS_PER_MINUTE = 60;
 /**
  * The numbers of a stability window, the same for a proposed one and for one a person has moved: both
  * ends belong to it. A problem only where there is nothing to compute from; a window that fails the
- * criterion is assessed, with its reasons.
+ * criterion is assessed, with its reasons. Times in s, temperatures in °C, slope in °C/min (this project's own rule; slope as
+ * `linearFit`). Problems: `too-few` references or readings; `outside-range` for a window that ends before it begins;
+ * `not-finite`.
  */
 export function assessWindow(
   references: readonly ReferenceSeries[],
@@ -33,23 +33,7 @@ export function assessWindow(
     if (!one.ok) return one;
     inWindow.push(one.value);
   }
-  const temperatures = inWindow.map(({ celsius }) => celsius);
-  const slope = mean(inWindow.map(({ slopeCelsiusPerMinute }) => slopeCelsiusPerMinute));
-  const lengthSeconds = toSeconds - fromSeconds;
-  const numbers = {
-    fromSeconds,
-    toSeconds,
-    lengthSeconds,
-    meanCelsius: mean(temperatures),
-    slopeCelsiusPerMinute: slope,
-    slopeTimesLengthCelsius: (Math.abs(slope) * lengthSeconds) / SECONDS_PER_MINUTE,
-    spreadCelsius: Math.max(...inWindow.map(({ spreadCelsius }) => spreadCelsius)),
-    differenceCelsius: inWindow.length > 1 ? Math.max(...temperatures) - Math.min(...temperatures) : null,
-    references: inWindow,
-    criterion,
-  };
-  const reasons = reasonsAgainst(numbers);
-  return found({ ...numbers, meets: reasons.length === 0, reasons });
+  return found(judgeWindow(inWindow, fromSeconds, toSeconds, criterion));
 }
 
 function assessReference(
@@ -89,38 +73,4 @@ function largest(values: readonly number[]): number {
 
 function smallest(values: readonly number[]): number {
   return values.reduce((a, b) => Math.min(a, b), Number.POSITIVE_INFINITY);
-}
-
-function reasonsAgainst(numbers: Omit<WindowAssessment, "meets" | "reasons">): string[] {
-  const { criterion } = numbers;
-  const reasons: string[] = [];
-  if (numbers.lengthSeconds < criterion.minimumSeconds) {
-    reasons.push(
-      `The window is ${minutes(numbers.lengthSeconds)} min long; at least ${minutes(criterion.minimumSeconds)} min are asked for.`,
-    );
-  }
-  for (const reference of numbers.references) {
-    if (reference.readings < LEAST_READINGS) {
-      reasons.push(`Reference ${reference.id} has only ${reference.readings} readings in the window.`);
-    }
-  }
-  if (numbers.slopeTimesLengthCelsius > criterion.slopeTimesLengthCelsius) {
-    reasons.push(
-      `The references drift by ${celsius(numbers.slopeTimesLengthCelsius)} °C over the window; at most ${criterion.slopeTimesLengthCelsius} °C is allowed.`,
-    );
-  }
-  if (numbers.differenceCelsius !== null && numbers.differenceCelsius > criterion.agreementCelsius) {
-    reasons.push(
-      `The references differ by ${celsius(numbers.differenceCelsius)} °C; U of their difference is ${celsius(criterion.agreementCelsius)} °C.`,
-    );
-  }
-  return reasons;
-}
-
-function minutes(seconds: number): string {
-  return roundHalfEven(seconds / SECONDS_PER_MINUTE, 1);
-}
-
-function celsius(value: number): string {
-  return roundHalfEven(value, 3);
 }

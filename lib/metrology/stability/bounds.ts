@@ -4,7 +4,7 @@ export function firstAtOrAfter(seconds: ArrayLike<number>, t: number): number {
   let high = seconds.length;
   while (low < high) {
     const middle = (low + high) >> 1;
-    if ((seconds[middle] ?? Number.NaN) < t) low = middle + 1;
+    if ((seconds[middle] as number) < t) low = middle + 1;
     else high = middle;
   }
   return low;
@@ -16,7 +16,7 @@ export function firstAfter(seconds: ArrayLike<number>, t: number): number {
   let high = seconds.length;
   while (low < high) {
     const middle = (low + high) >> 1;
-    if ((seconds[middle] ?? Number.NaN) <= t) low = middle + 1;
+    if ((seconds[middle] as number) <= t) low = middle + 1;
     else high = middle;
   }
   return low;

@@ -19,11 +19,11 @@ export function findDwell(references: readonly ReferenceSeries[], nominalCelsius
   const lead = references[0];
   if (!lead) return null;
   const celsius = Array.from(lead.seconds, (t) => mean(references.map((r) => valueAt(r, t))));
-  const time = (i: number): number => lead.seconds[i] ?? Number.NaN;
+  const time = (i: number): number => lead.seconds[i] as number;
   let best: { readonly first: number; readonly last: number } | null = null;
   let first: number | null = null;
   for (let i = 0; i < celsius.length; i += 1) {
-    if (!(Math.abs((celsius[i] ?? Number.NaN) - nominalCelsius) <= DWELL_CELSIUS)) {
+    if (!(Math.abs((celsius[i] as number) - nominalCelsius) <= DWELL_CELSIUS)) {
       first = null;
       continue;
     }
@@ -34,12 +34,12 @@ export function findDwell(references: readonly ReferenceSeries[], nominalCelsius
   if (!best) return null;
   const wasLeft = best.last < celsius.length - 1;
   const last = wasLeft ? atRest(celsius, lead.seconds, best.first, best.last) : best.last;
-  return extendToScan(references, { fromSeconds: time(best.first), toSeconds: time(last) });
+  return extendToScan(references, lead, { fromSeconds: time(best.first), toSeconds: time(last) });
 }
 
 /** The last reading before the ramp that ends the dwell; what rest looks like is told by the last ten minutes. */
 function atRest(celsius: readonly number[], seconds: ArrayLike<number>, first: number, last: number): number {
-  const recent = last - firstAtOrAfter(seconds, (seconds[last] ?? 0) - REST_SECONDS) + 1;
+  const recent = last - firstAtOrAfter(seconds, (seconds[last] as number) - REST_SECONDS) + 1;
   return Math.max(first, last - departing(celsius.slice(first, last + 1), recent));
 }
 
@@ -48,21 +48,19 @@ function valueAt(reference: ReferenceSeries, t: number): number {
   const { seconds, celsius } = reference;
   const last = seconds.length - 1;
   const i = firstAtOrAfter(seconds, t);
-  if (i <= 0) return celsius[0] ?? Number.NaN;
-  if (i > last) return celsius[last] ?? Number.NaN;
-  const a = seconds[i - 1] ?? Number.NaN;
-  const b = seconds[i] ?? Number.NaN;
-  const low = celsius[i - 1] ?? Number.NaN;
-  return low + (((celsius[i] ?? Number.NaN) - low) * (t - a)) / (b - a);
+  if (i <= 0) return celsius.length > 0 ? (celsius[0] as number) : Number.NaN;
+  if (i > last) return celsius[last] as number;
+  const a = seconds[i - 1] as number;
+  const b = seconds[i] as number;
+  const low = celsius[i - 1] as number;
+  return low + (((celsius[i] as number) - low) * (t - a)) / (b - a);
 }
 
 /**
  * References may stand first and last in a scan: the scan that opens with the lead reference's last
  * reading belongs to the dwell as a whole, up to just before the lead reads again.
  */
-function extendToScan(references: readonly ReferenceSeries[], dwell: Dwell): Dwell {
-  const lead = references[0];
-  if (!lead) return dwell;
+function extendToScan(references: readonly ReferenceSeries[], lead: ReferenceSeries, dwell: Dwell): Dwell {
   const next = lead.seconds[firstAtOrAfter(lead.seconds, dwell.toSeconds) + 1] ?? Number.POSITIVE_INFINITY;
   let toSeconds = dwell.toSeconds;
   for (const { seconds } of references.slice(1)) {

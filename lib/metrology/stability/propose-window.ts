@@ -14,7 +14,7 @@ import {
  * Proposes a window for one setpoint: within its dwell, the latest stretch of the least length that meets
  * the criterion, taken back towards the beginning for as long as it still does. The end of a dwell is
  * where the load is most at rest (this project's own rule), and a person sees why the window begins where it begins.
- * Times in s, temperatures in °C. What stops it (no reference, a reading that is no number, no dwell, a criterion not met) comes
+ * Times in s, temperatures in °C. Problems (no reference, a reading that is no number, no dwell, a criterion not met) come
  * back as the reason, in words.
  */
 export function proposeWindow(
@@ -91,7 +91,7 @@ class WindowSearch {
     const times = new Set<number>();
     for (const { seconds } of references) {
       for (let i = 0; i < seconds.length; i += 1) {
-        const t = seconds[i] ?? Number.NaN;
+        const t = seconds[i] as number;
         if (t >= dwell.fromSeconds && t <= dwell.toSeconds) times.add(t);
       }
     }

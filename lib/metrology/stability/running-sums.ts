@@ -18,18 +18,19 @@ export type RunningSums = {
 export function runningSums(reference: ReferenceSeries, nominalCelsius: number): RunningSums {
   const { seconds, celsius } = reference;
   const count = seconds.length;
-  const origin = seconds[0] ?? 0;
+  const origin = seconds[0] as number;
   const sums = [0, 1, 2, 3].map(() => new Float64Array(count + 1));
   const [sx, sy, sxx, sxy] = sums as [Float64Array, Float64Array, Float64Array, Float64Array];
   for (let i = 0; i < count; i += 1) {
-    const x = (seconds[i] ?? Number.NaN) - origin;
-    const y = (celsius[i] ?? Number.NaN) - nominalCelsius;
-    sx[i + 1] = (sx[i] ?? 0) + x;
-    sy[i + 1] = (sy[i] ?? 0) + y;
-    sxx[i + 1] = (sxx[i] ?? 0) + x * x;
-    sxy[i + 1] = (sxy[i] ?? 0) + x * y;
+    const x = (seconds[i] as number) - origin;
+    const y = (celsius[i] as number) - nominalCelsius;
+    sx[i + 1] = (sx[i] as number) + x;
+    sy[i + 1] = (sy[i] as number) + y;
+    sxx[i + 1] = (sxx[i] as number) + x * x;
+    sxy[i + 1] = (sxy[i] as number) + x * y;
   }
-  const between = (s: Float64Array, from: number, to: number): number => (s[to] ?? 0) - (s[from] ?? 0);
+  const between = (s: Float64Array, from: number, to: number): number =>
+    (s[to] as number) - (s[from] as number);
   return {
     line(fromSeconds, toSeconds) {
       const from = firstAtOrAfter(seconds, fromSeconds);

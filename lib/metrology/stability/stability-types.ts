@@ -11,6 +11,8 @@ export type StabilityCriterion = {
   readonly slopeTimesLengthCelsius: number;
   /** Limit of the references' difference, °C: U of that difference. */
   readonly agreementCelsius: number;
+  /** Limit of the largest minus smallest reading of any reference, °C; without it the spread is shown, not judged. */
+  readonly spreadCelsius?: number;
 };
 
 export type ReferenceInWindow = {

@@ -27,7 +27,7 @@ export type Exported = {
 
 /** Each exported function with the text of its docstring and its result's type as written. */
 export function exportedFunctions(source: Source): readonly Exported[] {
-  return nodesOf(source).flatMap((node) => {
+  return nodesOf(source).flatMap((node): readonly Exported[] => {
     if (ts.isFunctionDeclaration(node) && isExported(node)) {
       return [
         { name: node.name?.text ?? "default", node, text: docstring(node), type: node.type?.getText() ?? "" },

@@ -1,7 +1,11 @@
-import { all, type BigNumber, create } from "mathjs";
+import { all, type BigNumber, create, type FactoryFunctionMap } from "mathjs";
 
 /** An independent engine: 64 decimal digits, none of our code. */
-export const math = create(all, { number: "BigNumber", precision: 64, matrix: "Array" });
+export const math = create(all as FactoryFunctionMap, {
+  number: "BigNumber",
+  precision: 64,
+  matrix: "Array",
+});
 
 export type Big = BigNumber;
 

@@ -33,9 +33,10 @@ export function proposeWindow(
   }
   const search = new WindowSearch(references, nominalCelsius, criterion, dwell);
   const bounds = search.latest();
-  if (!bounds) return { kind: "none", reason: whyNone(references, dwell, nominalCelsius, criterion) };
-  const assessment = assessWindow(references, bounds.fromSeconds, bounds.toSeconds, criterion);
-  if (!assessment.ok) return { kind: "none", reason: assessment.problem.message };
+  const assessment = bounds && assessWindow(references, bounds.fromSeconds, bounds.toSeconds, criterion);
+  if (!assessment?.ok) {
+    return { kind: "none", reason: whyNone(references, dwell, nominalCelsius, criterion) };
+  }
   return { kind: "proposed", window: assessment.value };
 }
 

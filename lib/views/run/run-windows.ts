@@ -1,8 +1,13 @@
 import { blocksDigest } from "@/lib/data/evidence/blocks-digest";
 import type { Tx } from "@/lib/data/in-scope";
 import type { RunEvidence } from "@/lib/data/run/load-evidence";
+import { awaitStability, type StabilityWait } from "@/lib/domain/evidence/await-stability";
 import { proposeWindows } from "@/lib/domain/evidence/propose-windows";
-import { referenceTemperatures } from "@/lib/domain/evidence/reference-temperatures";
+import {
+  type ReferenceTemperatures,
+  referenceTemperatures,
+} from "@/lib/domain/evidence/reference-temperatures";
+import { stabilityCriterion } from "@/lib/domain/evidence/stability-criterion";
 import { currentSetpoint, lastTemperature, readAssessment } from "@/lib/domain/run/reference-summary";
 import { setpointId } from "@/lib/domain/run/setpoint-id";
 import type { Actor } from "@/lib/domain/staff/actor";
@@ -19,19 +24,34 @@ const loadWithReferences = async (tx: Tx, number: string): Promise<RunEvidence> 
   );
 };
 
-const setpointsOf = (loaded: RunEvidence, proposals: ReturnType<typeof proposeWindows>) => {
+/** Only where neither a person nor the search has a window: at any other setpoint there is nothing to wait for. */
+const waitAt = (
+  { evidence }: RunEvidence,
+  series: readonly ReferenceTemperatures[],
+  nominalCelsius: number,
+  isOpen: boolean,
+): StabilityWait | null =>
+  isOpen ? awaitStability(series, nominalCelsius, stabilityCriterion(evidence, nominalCelsius)) : null;
+
+const setpointsOf = (
+  loaded: RunEvidence,
+  series: readonly ReferenceTemperatures[],
+  proposals: ReturnType<typeof proposeWindows>,
+) => {
   const { run, standing, sensors } = loaded;
   return run.setpoints.map((setpoint) => {
     const id = setpointId(setpoint);
     const accepted = standing.windows.find((one) => one.setpointId === setpoint.id);
+    const proposal = proposals.find((one) => one.setpoint === id)?.proposal ?? {
+      kind: "none" as const,
+      reason: "",
+    };
     return {
       id,
       position: setpoint.position,
       celsius: setpoint.celsius,
-      proposal: proposals.find((one) => one.setpoint === id)?.proposal ?? {
-        kind: "none" as const,
-        reason: "",
-      },
+      proposal,
+      wait: waitAt(loaded, series, setpoint.celsius, !accepted && proposal.kind === "none"),
       accepted: accepted
         ? {
             fromSeconds: accepted.fromSeconds,
@@ -75,7 +95,7 @@ export const runWindowsView = (actor: Actor, number: string) =>
       ),
       now,
       current: currentSetpoint(head.setpoints, now?.celsius ?? null),
-      setpoints: setpointsOf(loaded, proposals),
+      setpoints: setpointsOf(loaded, series, proposals),
     };
   });
 

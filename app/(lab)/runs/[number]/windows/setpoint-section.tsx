@@ -4,6 +4,7 @@ import type { RunWindowsView } from "@/lib/views/run/run-windows";
 import { celsiusText } from "../../run-marks";
 import { AcceptForm } from "./accept-form";
 import { SensorStates } from "./sensor-states";
+import { SetpointWait } from "./setpoint-wait";
 import { WindowNumbers } from "./window-numbers";
 
 type Setpoint = RunWindowsView["setpoints"][number];
@@ -41,6 +42,8 @@ export function SetpointSection({
         </>
       ) : proposal.kind === "proposed" ? (
         <WindowNumbers window={proposal.window} />
+      ) : setpoint.wait ? (
+        <SetpointWait wait={setpoint.wait} />
       ) : (
         <p>{proposal.reason || "There are no readings of the references yet."}</p>
       )}

@@ -9,6 +9,9 @@ const withDatabase = ["data", "operations", "views", "web", "jobs", "seed", "com
   (folder) => `tests/${folder}/**/*.test.{ts,tsx}`,
 );
 
+/** `npm test` runs these first and by themselves, to count branches; then all else, without running them twice. */
+const apart = process.env.EMFOLIO_METROLOGY_APART === "yes" ? ["tests/metrology/**"] : [];
+
 const setupFiles = [here("support", "no-console-error.ts")];
 
 export default defineConfig({
@@ -27,7 +30,7 @@ export default defineConfig({
         test: {
           name: "unit",
           include: ["tests/**/*.test.{ts,tsx}"],
-          exclude: withDatabase,
+          exclude: [...withDatabase, ...apart],
           setupFiles,
           testTimeout: 20_000,
         },

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { countBranches } from "@/lib/commands/test/branch-coverage";
 import { countPlaywright } from "@/lib/commands/test/browser";
 import { countVitest } from "@/lib/commands/test/vitest";
 
@@ -45,5 +46,28 @@ describe("what npm test counts", () => {
   it("a crash of a runner as a failure", () => {
     expect(countVitest(undefined, 139)).toMatchObject({ passed: 0, failed: 1 });
     expect(countPlaywright(undefined, null)).toMatchObject({ passed: 0, failed: 1 });
+  });
+
+  const place = { start: { line: 7 } };
+  const branches = (...counts: number[]) => ({
+    x: {
+      path: "x.ts",
+      branchMap: { 0: { loc: place, locations: counts.map(() => place) } },
+      b: { 0: counts },
+    },
+  });
+
+  it.each([
+    ["all taken", branches(3, 1), 1, 0],
+    ["one not taken", branches(3, 0), 0, 1],
+    ["nothing measured", {}, 0, 1],
+  ])("of branches: %s", (_, coverage, good, bad) => {
+    const { passed: counted, failed: missed } = countBranches(coverage);
+    expect([counted, missed]).toEqual([good, bad]);
+  });
+
+  it("names the branches that no test takes", () => {
+    expect(countBranches(branches(1, 0)).notes.join()).toContain("50.00 %");
+    expect(countBranches(branches(1, 0)).notes.join()).toContain("x.ts:7");
   });
 });

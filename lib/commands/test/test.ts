@@ -31,7 +31,7 @@ async function test(args: readonly string[]): Promise<number> {
     .map((part) => checks[part]());
   if (running.length > 0) log("Checking types, lint and boundaries");
   outcomes.push(...(await Promise.all(running)));
-  if (wanted("vitest")) outcomes.push(await runVitest(filters));
+  if (wanted("vitest")) outcomes.push(...(await runVitest(filters)));
   if (wanted("browser")) outcomes.push(await runBrowser(filters, log));
   return summarise(outcomes);
 }

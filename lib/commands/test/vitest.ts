@@ -1,6 +1,7 @@
 import { readFileSync, rmSync } from "node:fs";
 import path from "node:path";
 import { inCheckout, stateFolder } from "@/lib/commands/checkout";
+import { branchCoverage, coverageArguments } from "@/lib/commands/test/branch-coverage";
 import { type Outcome, outcome } from "@/lib/commands/test/outcome";
 import { run } from "@/lib/commands/test/run";
 
@@ -13,21 +14,48 @@ type Report = {
   }[];
 };
 
-/** Unit and database tests. The reporter's file is believed only if the runner ended as the file says. */
-export async function runVitest(filters: readonly string[]): Promise<Outcome> {
-  const file = path.join(stateFolder, "vitest.json");
-  rmSync(file, { force: true });
-  const program = inCheckout("node_modules", "vitest", "vitest.mjs");
-  const reporters = ["--reporter=dot", "--reporter=json", `--outputFile.json=${file}`];
-  const { code } = await run(program, ["run", "-c", "tests/vitest.config.ts", ...reporters, ...filters], {
-    show: true,
-    minutes: 10,
-  });
-  return countVitest(readReport(file), code);
+const program = inCheckout("node_modules", "vitest", "vitest.mjs");
+
+/** What computes is tested apart from the rest, so that its branches can be counted without counting anything twice. */
+const metrology = "tests/metrology/";
+const withoutMetrology = { EMFOLIO_METROLOGY_APART: "yes" };
+
+/** Unit and database tests; of all of them, also how many branches of metrology its own tests take. */
+export async function runVitest(filters: readonly string[]): Promise<readonly Outcome[]> {
+  if (filters.length > 0) return [await tested("unit and database tests", filters)];
+  const folder = path.join(stateFolder, "coverage");
+  rmSync(folder, { recursive: true, force: true });
+  const proof = await tested("tests of metrology", [
+    metrology,
+    "--project=unit",
+    ...coverageArguments(folder),
+  ]);
+  const rest = await tested("unit and database tests", [], withoutMetrology);
+  return [proof, branchCoverage(folder), rest];
 }
 
-export function countVitest(report: Report | undefined, code: number | null): Outcome {
-  const name = "unit and database tests";
+/** The reporter's file is believed only if the runner ended as the file says. */
+async function tested(
+  name: string,
+  args: readonly string[],
+  environment: Readonly<Record<string, string>> = {},
+): Promise<Outcome> {
+  const file = path.join(stateFolder, "vitest.json");
+  rmSync(file, { force: true });
+  const reporters = ["--reporter=dot", "--reporter=json", `--outputFile.json=${file}`];
+  const { code } = await run(program, ["run", "-c", "tests/vitest.config.ts", ...reporters, ...args], {
+    show: true,
+    minutes: 10,
+    environment,
+  });
+  return countVitest(readReport(file), code, name);
+}
+
+export function countVitest(
+  report: Report | undefined,
+  code: number | null,
+  name = "unit and database tests",
+): Outcome {
   if (report === undefined) return outcome(name, 0, 1, [`${name}: the runner crashed (code ${code})`]);
   const tests = report.testResults.flatMap((file) => file.assertionResults);
   const passed = tests.filter(({ status }) => status === "passed").length;

@@ -11,7 +11,7 @@ export type Stretch = {
   readonly highest: number;
 };
 
-/** One reading as a stretch: seconds and °C. No error cases; NaN stays NaN. */
+/** One reading as a stretch (arithmetic: the sums over one reading): seconds and °C. No error cases; NaN stays NaN. */
 export function stretchOf(seconds: number, celsius: number): Stretch {
   return {
     count: 1,

@@ -70,13 +70,13 @@ export function timeToStable(
   const fit = settlingFit(blocks);
   const earliest = Math.max(nowSeconds, sinceSeconds + criterion.minimumSeconds) - origin;
   const density = blocks.seconds.length / (nowSeconds - origin);
-  const window: Window = {
+  const sought: Window = {
     criterion,
     earliest,
     slopeNoise: fit.blockCelsius * Math.sqrt(12 / (density * criterion.minimumSeconds)),
     noiseRange: rangeOfNoise(references, fit.best, origin, nowSeconds, criterion.minimumSeconds),
   };
-  const times = drawTimes(fit, window);
+  const times = drawTimes(fit, sought);
   const [low, median, high] = [0.05, 0.5, 0.95].map((p) => quantile(times, p)) as [number, number, number];
   if (!(high < HORIZON_SECONDS + earliest)) {
     return refused("no-solution", "too early to say: the approach does not show yet when it will end");
@@ -102,7 +102,7 @@ type Window = {
   readonly noiseRange: number;
 };
 
-function drawTimes(fit: SettlingFit, window: Window): number[] {
+function drawTimes(fit: SettlingFit, sought: Window): number[] {
   const stream = createStream(1);
   const cumulative: number[] = [];
   let total = 0;
@@ -113,7 +113,7 @@ function drawTimes(fit: SettlingFit, window: Window): number[] {
   return Array.from({ length: DRAWS }, () => {
     const place = uniform(stream) * total;
     const index = cumulative.findIndex((sum) => sum > place);
-    return firstStable(drawn(fit.nodes[index] as SettlingNode, fit.blockCelsius, stream), window, stream);
+    return firstStable(drawn(fit.nodes[index] as SettlingNode, fit.blockCelsius, stream), sought, stream);
   });
 }
 
@@ -130,10 +130,10 @@ function drawn(node: SettlingNode, s: number, stream: RandomStream): SettlingNod
   };
 }
 
-function firstStable(node: SettlingNode, window: Window, stream: RandomStream): number {
-  const { criterion, earliest } = window;
+function firstStable(node: SettlingNode, sought: Window, stream: RandomStream): number {
+  const { criterion, earliest } = sought;
   const length = criterion.minimumSeconds;
-  const noise = window.slopeNoise * standardNormal(stream);
+  const noise = sought.slopeNoise * standardNormal(stream);
   const fast = node.fastCelsius * driftOfExponential(length, node.fastSeconds);
   const slow = node.slowCelsius * driftOfExponential(length, node.slowSeconds);
   const a = { celsius: node.fastCelsius, tauSeconds: node.fastSeconds };
@@ -145,7 +145,7 @@ function firstStable(node: SettlingNode, window: Window, stream: RandomStream): 
       fast * exponential(-x / node.fastSeconds) + slow * exponential(-x / node.slowSeconds) + noise;
     if (Math.abs(drift) > criterion.slopeTimesLengthCelsius) continue;
     const range = rangeOfExponentials(a, b, x - length, x);
-    if (Math.sqrt(range * range + window.noiseRange * window.noiseRange) <= spreadLimit) return x;
+    if (Math.sqrt(range * range + sought.noiseRange * sought.noiseRange) <= spreadLimit) return x;
   }
   return earliest + HORIZON_SECONDS;
 }

@@ -1,20 +1,20 @@
-import { describe, expect, it } from "vitest";
+import { expect, it } from "vitest";
 import { approachSince } from "@/lib/metrology/stability/approach-since";
 
-const of = (...celsius: number[]) => ({ id: "A", seconds: celsius.map((_, i) => 10 * i), celsius });
+const reference = (id: string, ...celsius: readonly number[]) => ({
+  id,
+  seconds: celsius.map((_, n) => 10 * n),
+  celsius,
+});
 
-describe("approachSince", () => {
-  it("is the latest time since which all stand within 5 °C", () => {
-    expect(approachSince([of(590, 595, 605, 600)], 600)).toBe(10);
-    expect(approachSince([of(590, 595, 605, 600), of(500, 550, 598, 600)], 600)).toBe(20);
-    expect(approachSince([of(600, 590, 600, 600)], 600)).toBe(20);
-    expect(approachSince([of(600, 600)], 600)).toBe(0);
-  });
-
-  it("is none away from the setpoint, without readings, or without a reference", () => {
-    expect(approachSince([of(600, 606)], 600)).toBeNull();
-    expect(approachSince([of(600, Number.NaN)], 600)).toBeNull();
-    expect(approachSince([of(600, 600), of()], 600)).toBeNull();
-    expect(approachSince([], 600)).toBeNull();
-  });
+it.each([
+  ["the later of two arrivals", [reference("A", 590, 596, 600), reference("B", 590, 590, 604)], 20],
+  ["the first reading, where it never was elsewhere", [reference("A", 600, 601)], 0],
+  ["the return, after a break", [reference("A", 600, 590, 600, 600)], 20],
+  ["nothing while one is away", [reference("A", 600, 600), reference("B", 600, 594)], null],
+  ["nothing for a reading that is no number", [reference("A", 600, Number.NaN)], null],
+  ["nothing without readings", [reference("A")], null],
+  ["nothing without references", [], null],
+])("stands at the setpoint since %s", (_, references, since) => {
+  expect(approachSince(references, 600)).toBe(since);
 });

@@ -9,6 +9,8 @@ export default defineConfig({
   resolve: { alias: { "@": root } },
   test: {
     include: ["tests/metrology/{uncertainty,conformity,reporting}/**/*.test.ts"],
+    // Millions of trials each: they prove the numbers, and would make the mutants take hours.
+    exclude: ["tests/metrology/uncertainty/monte-carlo/published.test.ts"],
     setupFiles: [path.join(import.meta.dirname, "support", "no-console-error.ts")],
     testTimeout: 20_000,
   },

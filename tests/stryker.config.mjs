@@ -22,12 +22,12 @@ const config = {
   ],
   tempDirName: ".emfolio/mutation",
   cleanTempDir: "always",
-  reporters: ["clear-text", "json"],
+  reporters: ["progress-append-only", "clear-text", "json"],
   jsonReporter: { fileName: ".emfolio/mutation.json" },
   clearTextReporter: { allowColor: false, allowEmojis: false, logTests: false, reportTests: false },
   allowConsoleColors: false,
   concurrency: 2,
-  timeoutMS: 20_000,
+  timeoutMS: 5_000,
   thresholds: { high: 95, low: 90, break: 90 },
 };
 

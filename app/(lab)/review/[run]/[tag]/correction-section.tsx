@@ -37,6 +37,7 @@ export function CorrectionSection({ view, result }: Props) {
         tabs={steps.map((one) => ({ label: `Every ${one}°`, href: href(unit, one) }))}
       />
       <DataTable
+        scrolls
         caption={`Corrections of ${view.tag}, every ${step} ${units[unit]}`}
         columns={[
           { key: "degrees", header: "Temperature", unit: units[unit], align: "number" },

@@ -19,9 +19,9 @@ function Scientific({ text }: { readonly text: string }) {
   if (exponent === undefined || Number(exponent) === 0 || Number(mantissa) === 0)
     return <Quantity value={String(Number(mantissa))} />;
   return (
-    <>
+    <span>
       <Quantity value={mantissa} /> × 10<sup>{String(Number(exponent)).replace("-", "\u2212")}</sup>
-    </>
+    </span>
   );
 }
 

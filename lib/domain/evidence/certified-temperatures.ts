@@ -2,8 +2,8 @@ import type { ReferenceFunction } from "@/lib/metrology/thermocouple/reference-f
 import type { AddedEmf } from "@/lib/metrology/thermocouple/temperature";
 import { temperatureSeries } from "@/lib/metrology/thermocouple/temperature-series";
 
-/** Far below anything a plot or a window's slope can show. */
-const TOLERANCE_CELSIUS = 1e-9;
+/** The last step; what is still off after it is a thousandth of that, below anything a window can show. */
+const TOLERANCE_CELSIUS = 1e-6;
 const MOST_ROUNDS = 8;
 
 /**

@@ -10,17 +10,52 @@ export function sum(values: ArrayLike<number>): number {
 /** `sum` of the values from the place `from` to before the place `to`, which lie within the list; same source and unit,
  * and the same for NaN. */
 export function sumBetween(values: ArrayLike<number>, from: number, to: number): number {
-  const partials: number[] = [];
-  // The list never shrinks: setting its length costs more than all the additions.
-  let count = 0;
+  // Readings of one kind need three partial sums: kept in variables, they cost a third of a list.
+  let small = 0;
+  let middle = 0;
+  let large = 0;
   for (let n = from; n < to; n += 1) {
-    let x = values[n] as number;
+    const x = values[n] as number;
     // An infinity or NaN would turn into NaN inside the expansion; hand it on plainly.
+    if (!Number.isFinite(x)) return plainSum(values, from, to);
+    // x + y and what its rounding lost, whichever of the two is larger (D. E. Knuth, TAOCP 2, 4.2.2).
+    const first = x + small;
+    let taken = first - x;
+    const low = x - (first - taken) + (small - taken);
+    const second = first + middle;
+    taken = second - first;
+    const lower = first - (second - taken) + (middle - taken);
+    const third = second + large;
+    taken = third - second;
+    const rest = second - (third - taken) + (large - taken);
+    if (low !== 0 && lower !== 0 && rest !== 0) {
+      return sumInList(values, from, n, to, [small, middle, large]);
+    }
+    small = low === 0 ? lower : low;
+    middle = rest === 0 ? (low === 0 ? 0 : lower) : rest;
+    large = third;
+  }
+  const partials = [small, middle, large].filter((partial) => partial !== 0);
+  return roundPartials(partials, partials.length);
+}
+
+/** The same with as many partial sums as it takes, from the place `at` on; what went before is in `begun`. */
+function sumInList(
+  values: ArrayLike<number>,
+  from: number,
+  at: number,
+  to: number,
+  begun: readonly number[],
+): number {
+  const partials = begun.filter((partial) => partial !== 0);
+  // The list never shrinks: setting its length costs more than all the additions.
+  let count = partials.length;
+  for (let n = at; n < to; n += 1) {
+    let x = values[n] as number;
     if (!Number.isFinite(x)) return plainSum(values, from, to);
     let kept = 0;
     for (let i = 0; i < count; i += 1) {
       const y = partials[i] as number;
-      // x + y and what its rounding lost, whichever of the two is larger (D. E. Knuth, TAOCP 2, 4.2.2).
       const high = x + y;
       const taken = high - x;
       const low = x - (high - taken) + (y - taken);

@@ -2,9 +2,32 @@ import { describe, expect, it } from "vitest";
 import { lineAt, linearFit } from "@/lib/metrology/number/linear-fit";
 import { mean } from "@/lib/metrology/number/mean";
 import { solveIncreasing } from "@/lib/metrology/number/solve-increasing";
-import { sum } from "@/lib/metrology/number/sum";
+import { sum, sumBetween } from "@/lib/metrology/number/sum";
 
 describe("sum", () => {
+  /** Magnitudes so far apart that none takes up a bit of another: more partial sums than three. */
+  const apart = [1, 2 ** 60, 2 ** -60, 2 ** 120, 2 ** -120, 2 ** 180];
+
+  it("is rounded once however far apart its terms are, in any order", () => {
+    expect(sum([...apart, -(2 ** 180), -(2 ** 120), -(2 ** 60), -1])).toBe(2 ** -60 + 2 ** -120);
+    expect(sum([...apart].reverse())).toBe(2 ** 180);
+    expect(sum([...apart, -(2 ** 180), -(2 ** 120), -(2 ** 60)])).toBe(1 + 2 ** -60);
+  });
+
+  it("hands a value that is no number on, early or late", () => {
+    expect(sum([Number.NaN, 1])).toBeNaN();
+    expect(sum([...apart, Number.POSITIVE_INFINITY])).toBe(Number.POSITIVE_INFINITY);
+    expect(sum([...apart, Number.NaN])).toBeNaN();
+  });
+
+  it("of a part takes that part alone", () => {
+    const values = [Number.NaN, ...apart, 5, Number.NaN];
+    expect(sumBetween(values, 1, 3)).toBe(1 + 2 ** 60);
+    expect(sumBetween(values, 7, 8)).toBe(5);
+    expect(sumBetween(values, 4, 4)).toBe(0);
+    expect(sumBetween([Number.NaN, ...apart, Number.POSITIVE_INFINITY], 1, 8)).toBe(Number.POSITIVE_INFINITY);
+  });
+
   it("is rounded once", () => {
     expect(sum([0.1, 0.2, 0.3])).toBe(0.6);
     expect(sum(Array.from({ length: 10 }, () => 0.1))).toBe(1);

@@ -1,7 +1,8 @@
-import type { CorrectionTable } from "@/lib/metrology/deviation/correction-table";
+import type { CorrectionRow, CorrectionTable } from "@/lib/metrology/deviation/correction-table";
 import type { DeviationFunction } from "@/lib/metrology/deviation/deviation-function";
 import type { PrintedCoefficients } from "@/lib/metrology/deviation/printed-coefficients";
-import type { DeviationFunctionChoice, TypeLetter } from "./schema";
+import type { FunctionChoice } from "./fit-sensor";
+import type { TypeLetter } from "./schema";
 
 /** What `evaluateEvidence` returns: unrounded numbers, and the strings as printed. Rounded once, here. */
 
@@ -163,14 +164,18 @@ export type EvidenceFinding = {
   readonly message: string;
 };
 
+/** A row of a correction table; its printed U is never below the capability where a scope is stated. */
+export type ScopedRow = CorrectionRow & { readonly scope: EvaluatedScope };
+export type ScopedTable = Omit<CorrectionTable, "rows"> & { readonly rows: readonly ScopedRow[] };
+
 /** A sensor's deviation function with all that a document shows of it. */
 export type EvaluatedFunction = {
   readonly sensor: string;
-  readonly choice: DeviationFunctionChoice;
+  readonly choice: FunctionChoice;
   /** k of the table's U: the largest of the points. */
   readonly coverageFactor: number;
   readonly fitted: DeviationFunction;
-  readonly table: CorrectionTable;
+  readonly table: ScopedTable;
   readonly coefficients: PrintedCoefficients;
 };
 

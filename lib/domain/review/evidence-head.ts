@@ -2,6 +2,7 @@ import { z } from "zod";
 import {
   ConfigurationEvidence,
   DecisionRule,
+  Evidence,
   JunctionEvidence,
   ReferenceEvidence,
   ScannerEvidence,
@@ -24,10 +25,12 @@ export const EvidenceHead = z.object({
         id: shape.id,
         decisionRule: shape.decisionRule,
         uncertaintyDigits: shape.uncertaintyDigits,
+        deviationFunction: shape.deviationFunction,
       }),
     )
     .default([]),
   decisionRule: DecisionRule,
+  scope: Evidence.shape.scope,
   rounding: z.object({ uncertaintyDigits: z.union([z.literal(1), z.literal(2)]) }),
 });
 export type EvidenceHead = z.infer<typeof EvidenceHead>;

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { EvidenceInput } from "@/lib/domain/evidence/schema";
+import { askFunction, lineThroughZero } from "./ask-function";
 import { buildEvidence, microvoltOf } from "./build-evidence";
 import { evaluate, measured } from "./measured";
 
@@ -93,32 +94,8 @@ describe("k after a dominant rectangle", () => {
 
 describe("a deviation function that the evidence asks for", () => {
   const nominals = [300, 500, 700, 900, 1100];
-  const dwell = 900;
-  const choice = {
-    degreeRule: { kind: "fixed", degree: 1 },
-    isThroughZero: true,
-    method: "propagated",
-    allowBelow: null,
-    table: { unit: "fahrenheit", step: 100 },
-  } as const;
-  const asked = (over: readonly number[]): EvidenceInput => {
-    const evidence = buildEvidence({
-      sensors: ["N"],
-      nominals: over,
-      errorCelsius: 0.5,
-      scans: (over.length * dwell) / 10,
-      furnace: (t) => over[Math.min(over.length - 1, Math.floor(t / dwell))] ?? 300,
-    });
-    return {
-      ...evidence,
-      sensors: evidence.sensors.map((s) => ({ ...s, deviationFunction: choice })),
-      windows: over.map((nominal, i) => ({
-        setpoint: `${nominal}`,
-        fromSeconds: i * dwell + 10,
-        toSeconds: (i + 1) * dwell - 10,
-      })),
-    };
-  };
+  const choice = { ...lineThroughZero, table: { unit: "fahrenheit", step: 100 } } as const;
+  const asked = (over: readonly number[]) => askFunction({ over, choice });
 
   it("comes with its choice, its table in the unit asked for, and its coefficients", () => {
     const [fitted, ...others] = evaluate(asked(nominals)).functions;

@@ -2,6 +2,7 @@ import { DataTable } from "@/app/_ui/data-table";
 import { Quantity } from "@/app/_ui/quantity";
 import { Section } from "@/app/_ui/section";
 import { Tabs } from "@/app/_ui/tabs";
+import type { EvaluatedScope } from "@/lib/domain/evidence/evaluation";
 import { typeset } from "@/lib/metrology/reporting/typeset";
 import type { SensorFunctionPage } from "@/lib/views/sensor-function";
 import { steps } from "./read-table-choice";
@@ -12,6 +13,10 @@ type Props = {
 };
 
 const units = { celsius: "°C", fahrenheit: "°F" } as const;
+
+/** Outside is marked row by row, as the results are; inside, where the capability stands in place of a smaller U. */
+const scopeText = ({ state, isRaised }: EvaluatedScope): string =>
+  state === "outside" ? "Outside the scope" : isRaised ? "U raised to the capability" : "Inside";
 
 /** What is added to an indication to get the temperature, at whole degrees of the customer's unit. */
 export function CorrectionSection({ view, result }: Props) {
@@ -43,6 +48,7 @@ export function CorrectionSection({ view, result }: Props) {
           { key: "degrees", header: "Temperature", unit: units[unit], align: "number" },
           { key: "correction", header: "Correction", unit: units[unit], align: "number" },
           { key: "expanded", header: "U", unit: units[unit], align: "number" },
+          ...(view.isScopeStated ? [{ key: "scope", header: "Scope" }] : []),
         ]}
         rows={result.table.rows.map((row) => ({
           key: String(row.degrees),
@@ -50,6 +56,7 @@ export function CorrectionSection({ view, result }: Props) {
             degrees: row.degrees,
             correction: <Quantity value={typeset(row.printedCorrection)} />,
             expanded: <Quantity value={row.printedExpanded} />,
+            scope: scopeText(row.scope),
           },
         }))}
       />

@@ -42,4 +42,4 @@ export function goldenBits(): string {
 }
 
 /** Changes only together with the engine version. */
-export const GOLDEN = { engineVersion: "2.0.0", bits: "45970-f5b654ed73a86a05" } as const;
+export const GOLDEN = { engineVersion: "2.1.0", bits: "45970-06022d7735c983a7" } as const;

@@ -19,9 +19,10 @@ export type Decidability = {
 
 /**
  * Whether a result could be judged at all, before anything is measured: from the expected U, the tolerance and the rule
- * (ISO/IEC 17025:2017, 7.1.1 and 7.1.3; ILAC-G8:09/2019, 4.2: the acceptance zone AL = TL − w must not be empty). Says as
+ * (ISO/IEC 17025:2017, 7.1.1 and 7.1.3; ILAC-G8:09/2019, 4.2: the acceptance zone AL = TL − w must not be empty; by a target risk p_c at zero error must exceed 1 − PFA, both tails
+ * counted, JCGM 106:2012, 7.4). Says as
  * well what would be needed: the U below which, and the tolerance above which, it is decidable.
- * Symbols: TL = `toleranceCelsius`, u and U expected, °C, ν without unit. Refused: TL not a number above 0, and whatever
+ * Symbols: TL = `toleranceCelsius`, u and U expected, °C, ν without unit. Refused: TL not finite, and whatever
  * `guardBand` refuses.
  */
 export function decidability(
@@ -32,12 +33,9 @@ export function decidability(
   if (!Number.isFinite(toleranceCelsius)) {
     return refused("not-finite", `a tolerance of ${toleranceCelsius} °C is not a number`);
   }
-  if (!(toleranceCelsius > 0)) {
-    return refused("outside-range", `± ${toleranceCelsius} °C: a tolerance must be above zero`);
-  }
-  const band = guardBand(rule, expected);
+  const band = guardBand(rule, expected, toleranceCelsius);
   if (!band.ok) return band;
-  const w = band.value;
+  const { guardBandCelsius: w, closingCelsius: closing } = band.value;
   const { expandedCelsius: expanded } = expected;
   if (rule.kind === "simple") return found(simpleDecidability(toleranceCelsius, rule.largestRatio, expanded));
   const isOpen = w < toleranceCelsius;
@@ -45,10 +43,10 @@ export function decidability(
     kind: isOpen ? "decidable" : "not-decidable",
     guardBandCelsius: w,
     acceptanceCelsius: isOpen ? toleranceCelsius - w : null,
-    // w is proportional to U: the zone closes where U has grown, or shrunk, by TL/w.
-    limitExpandedCelsius: w > 0 ? (expanded * toleranceCelsius) / w : null,
+    // The closing tolerance is proportional to U: the zone closes where U has grown, or shrunk, by TL over it.
+    limitExpandedCelsius: closing > 0 ? (expanded * toleranceCelsius) / closing : null,
     isLimitIncluded: false,
-    limitToleranceCelsius: Math.max(0, w),
+    limitToleranceCelsius: Math.max(0, closing),
   });
 }
 

@@ -17,7 +17,7 @@ export type ConformityInput = {
 
 export type ConformityDecision = {
   readonly verdict: ConformityVerdict;
-  /** w = TL − AL, °C. */
+  /** w = TL − AL, °C; TL or more where no acceptance zone is left. */
   readonly guardBandCelsius: number;
   /** Half-width of the acceptance zone; null when it is empty. */
   readonly acceptanceCelsius: number | null;
@@ -31,18 +31,17 @@ export type ConformityDecision = {
  * themselves belong to the better side. If w reaches TL no result could pass, and nothing is decided, however large the
  * error; likewise where a simple rule asks for a smaller U than there is.
  * Symbols: error D, u, U, TL in °C, ν without unit; `probability` = p_c (JCGM 106:2012, 7.4), by Student's t where ν is
- * given. More uncertainty never gives a better verdict, but for the rule with r below 0, which is made to do that.
- * Refused: D or TL not finite, TL not above 0, and whatever `guardBand` refuses.
+ * given; a pass by a target risk never has p_c below 1 − PFA. More uncertainty never gives a better verdict, but for the rule with r below 0, which is made to do that.
+ * Refused: D or TL not finite, and whatever `guardBand` refuses.
  */
 export function decideConformity(input: ConformityInput): Outcome<ConformityDecision> {
   const { errorCelsius, toleranceCelsius: limit, rule } = input;
   if (!(Number.isFinite(errorCelsius) && Number.isFinite(limit))) {
     return refused("not-finite", `an error of ${errorCelsius} °C within ± ${limit} °C cannot be judged`);
   }
-  if (!(limit > 0)) return refused("outside-range", `± ${limit} °C: a tolerance must be above zero`);
-  const band = guardBand(rule, input);
+  const band = guardBand(rule, input, limit);
   if (!band.ok) return band;
-  const w = band.value;
+  const { guardBandCelsius: w } = band.value;
   const probability = conformanceProbability(
     errorCelsius,
     input.standardUncertaintyCelsius,

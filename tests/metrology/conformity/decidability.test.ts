@@ -77,9 +77,13 @@ describe("decidability", () => {
     }
   });
 
-  it("by target risk: U = 2·TL/1.645 is the end", () => {
+  // At zero error each tail holds half of the 5 %: 1.96, not 1.645.
+  it("by target risk: U = 2·TL/1.96 is the end", () => {
     const rule = { kind: "target-risk", falseAcceptance: 0.05, isBinary: false } as const;
-    expect(judge(1, rule, 1).limitExpandedCelsius).toBeCloseTo(2 / 1.6448536269514722, 9);
+    expect(judge(1, rule, 1).limitExpandedCelsius).toBeCloseTo(2 / 1.959963984540054, 9);
+    expect(judge(1.9599, rule, 2).kind).toBe("not-decidable");
+    expect(judge(1.96, rule, 2).kind).toBe("decidable");
+    expect(judge(1.7, rule, 2).limitToleranceCelsius).toBeCloseTo(1.959963984540054, 9);
     expect(judge(1, rule, 0).limitExpandedCelsius).toBeNull();
   });
 
@@ -93,7 +97,11 @@ describe("decidability", () => {
         kind: fc.constant("simple" as const),
         largestRatio: fc.double({ min: 0.1, max: 2, noNaN: true }),
       }),
-      fc.constant({ kind: "target-risk" as const, falseAcceptance: 0.01, isBinary: true }),
+      fc.record({
+        kind: fc.constant("target-risk" as const),
+        falseAcceptance: fc.constantFrom(0.01, 0.05, 0.5),
+        isBinary: fc.boolean(),
+      }),
     );
     const size = fc.double({ min: 0.01, max: 5, noNaN: true });
     fc.assert(

@@ -11,9 +11,10 @@ import { type ConformityRule, guardBand } from "@/lib/metrology/conformity/guard
 
 const uncertainty = { standardUncertaintyCelsius: 0.25, expandedCelsius: 0.5 } as const;
 
+/** About a tolerance so wide that one tail is left. */
 const band = (rule: ConformityRule, change: object = {}) => {
-  const w = guardBand(rule, { ...uncertainty, ...change });
-  return w.ok ? w.value : w.problem.kind;
+  const w = guardBand(rule, { ...uncertainty, ...change }, Number.POSITIVE_INFINITY);
+  return w.ok ? w.value.guardBandCelsius : w.problem.kind;
 };
 
 const decide = (change: Partial<ConformityInput>) => {

@@ -9,7 +9,8 @@ import { unwrap } from "./unwrap";
 /** Risk in percent of a result that lies at the acceptance limit of a wide tolerance; u = 1, U = 2. */
 function riskAtLimit(rule: ConformityRule): number {
   const tolerance = 100;
-  const w = unwrap(guardBand(rule, { standardUncertaintyCelsius: 1, expandedCelsius: 2 }));
+  const u = { standardUncertaintyCelsius: 1, expandedCelsius: 2 };
+  const { guardBandCelsius: w } = unwrap(guardBand(rule, u, tolerance));
   return 100 * specificRisk(true, tolerance - w, 1, -tolerance, tolerance).probability;
 }
 

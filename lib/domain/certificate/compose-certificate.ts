@@ -1,11 +1,15 @@
+import type { MeasuredPoint } from "../evidence/evaluation";
 import type { DecisionRule } from "../evidence/schema";
+import { tolerancePhrase } from "../order/tolerance-phrase";
 import { ok, type Result, refuse } from "../refusal";
-import { composeRows, missingSetpoints, statesConformity } from "./compose-rows";
+import { composeRows, missingSetpoints, setpointText, statesConformity } from "./compose-rows";
 import { CertificateContent, type CertificateStandard } from "./content";
 import { protectionLabels } from "./labels";
 import type { CertificateIssue, CertificateParts } from "./parts";
+import { referenceSource } from "./reference-source";
 import { unissued } from "./reviewed-form";
 import * as texts from "./texts";
+import { uncertaintyStatement } from "./uncertainty-statement";
 
 const sameRule = (left: DecisionRule, right: DecisionRule): boolean => {
   const [one, other] = [new Map(Object.entries(left)), new Map(Object.entries(right))];
@@ -22,11 +26,17 @@ const checks = (intake: CertificateParts["intake"]): string[] => [
   ] ?? "Type not checked",
 ];
 
+const measuredOf = ({ points }: CertificateParts): readonly MeasuredPoint[] =>
+  points.flatMap((point) => (point.state === "measured" ? [point] : []));
+
+const sourceOf = (parts: CertificateParts): string =>
+  referenceSource(measuredOf(parts), (celsius) => setpointText(parts.order, celsius));
+
 const conditions = (parts: CertificateParts): string[] => {
   const { run } = parts;
   return [
     texts.scale,
-    texts.referenceFunction,
+    texts.referenceFunction(sourceOf(parts)),
     run.immersionMillimetre === null
       ? "The immersion was not stated."
       : `Immersed ${run.immersionMillimetre} mm in the furnace.`,
@@ -59,7 +69,7 @@ const conformity = (order: CertificateParts["order"]): CertificateContent["confo
   const text = texts.decisionRuleText(order.decisionRule);
   if (!text || !statesConformity(order)) return null;
   return {
-    specification: `${order.toleranceStandard}, tolerance class ${order.toleranceClass}; stated for each row of the results that shows a tolerance`,
+    specification: `${tolerancePhrase(order)}; stated for each row of the results that shows a tolerance`,
     rule: text.rule,
     risk: text.risk,
     agreed: order.agreedOn
@@ -134,7 +144,7 @@ export const composeCertificate = (
     },
     customer: { ...parts.customer, addressLines: [...parts.customer.addressLines] },
     order: { number: order.number, purchaseOrder: order.purchaseOrder },
-    method: { ...texts.method },
+    method: texts.method(sourceOf(parts)),
     item: item(parts),
     receivedOn: parts.intake.receivedOn,
     performedFrom: parts.run.performedFrom,
@@ -143,7 +153,7 @@ export const composeCertificate = (
     run: runSection(parts),
     conditions: conditions(parts),
     rows: composeRows(parts),
-    uncertaintyStatement: texts.uncertaintyStatement,
+    uncertaintyStatement: uncertaintyStatement(measuredOf(parts), (celsius) => setpointText(order, celsius)),
     conformity: conformity(order),
     traceabilityStatement: texts.traceabilityStatement(
       parts.standards.filter((standard) => standard.calibrationCertificate === "").map(({ tag }) => tag),

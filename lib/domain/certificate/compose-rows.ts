@@ -1,6 +1,7 @@
 import type { EvaluatedPoint } from "../evidence/evaluation";
 import type { CertificateRow } from "./content";
 import type { CertificateParts } from "./parts";
+import { beyondStandard, isBeyondStandard } from "./reference-source";
 
 /** A run's setpoint is the customer's when it is the same temperature but for the rounding of °F. */
 const sameTemperatureCelsius = 0.006;
@@ -10,7 +11,8 @@ const orderedSetpoint = (order: CertificateParts["order"], celsius: number) =>
 
 const plainCelsius = (celsius: number): string => String(Number(celsius.toFixed(2)));
 
-const setpointText = (order: CertificateParts["order"], celsius: number): string => {
+/** A point's setpoint as the customer ordered it, in their unit. */
+export const setpointText = (order: CertificateParts["order"], celsius: number): string => {
   const ordered = orderedSetpoint(order, celsius);
   return ordered ? `${ordered.typed} °${order.temperatureUnit}` : `${plainCelsius(celsius)} °C`;
 };
@@ -62,7 +64,10 @@ const composeRow = (order: CertificateParts["order"], point: EvaluatedPoint): Ce
           probability: point.conformity.printed.probability ?? "",
         }
       : noStatement,
-    remark: orderedSetpoint(order, point.nominalCelsius) ? "" : "Measured in addition to the order.",
+    remark: [
+      ...(orderedSetpoint(order, point.nominalCelsius) ? [] : ["Measured in addition to the order."]),
+      ...(isBeyondStandard(point) ? [beyondStandard] : []),
+    ].join(" "),
   };
 };
 

@@ -4,25 +4,19 @@ import type { DecisionRule } from "../evidence/schema";
 
 export const title = "Calibration certificate";
 
-export const method = {
+/** `source`: where the reference functions of the points stand, from `referenceSource`. */
+export const method = (source: string) => ({
   name: "Comparison in a tube furnace",
   description:
     "The thermocouple was compared with reference thermocouples in a tube furnace at the setpoints listed. " +
     "Readings within an accepted stability window were averaged over time; the emf was carried over to the nominal " +
-    "temperature with the Seebeck coefficient of the reference function of IEC 60584-1:2013. The measurement equation " +
+    `temperature with the Seebeck coefficient of the reference function of ${source}. The measurement equation ` +
     "and the budget follow the worked example S5 of EA-4/02, extended by inhomogeneity and drift.",
-} as const;
+});
 
 export const scale = "Temperatures are on the International Temperature Scale of 1990 (ITS-90).";
-export const referenceFunction =
-  "Deviations are from the reference function of the type in IEC 60584-1:2013; emf values hold for a reference junction at 0 °C.";
-
-/** 7.8.4.1 a; EA-4/02, clause 6 (number from memory); JCGM 100:2008, annex G. */
-export const uncertaintyStatement =
-  "U is the expanded uncertainty: the combined standard uncertainty multiplied by the coverage factor k printed in the " +
-  "same row, which for the effective degrees of freedom of that row gives a coverage probability of approximately " +
-  "95 % (95.45 %). It was evaluated according to EA-4/02. It includes the thermocouple's behaviour during this " +
-  "calibration, not its drift or transport afterwards.";
+export const referenceFunction = (source: string): string =>
+  `Deviations are from the reference function of the type in ${source}; emf values hold for a reference junction at 0 °C.`;
 
 /** 7.8.4.1 c. `uncalibrated` names instruments that stand on stated limits instead of a certificate of their own. */
 export const traceabilityStatement = (uncalibrated: readonly string[]): string =>

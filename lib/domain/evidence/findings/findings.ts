@@ -1,4 +1,5 @@
 import type { EvidenceFinding } from "../evaluation";
+import { findBeyondStandard } from "./find-beyond-standard";
 import { findDoubleCounting } from "./find-double-counting";
 import { findInvalidCalibrations } from "./find-invalid-calibrations";
 import { findLargeDeviations } from "./find-large-deviations";
@@ -13,6 +14,7 @@ export function findings(input: FindingInput): EvidenceFinding[] {
   return [
     ...findSwappedChannels(input.bench, input.setpoints),
     ...findLargeDeviations(input),
+    ...findBeyondStandard(input),
     ...findUnstableWindows(input),
     ...findDoubleCounting(input),
     ...findInvalidCalibrations(input),

@@ -3,6 +3,8 @@ import type { Evaluation } from "@/lib/domain/evidence/evaluation";
 import { heavyChannels, heavyRun, heavySeconds, heavySetpoints } from "./heavy-run";
 import { compare, type Figure } from "./measure";
 
+const WARM_UP_ROUNDS = 15;
+
 const evaluated = (evidence: unknown): Evaluation => {
   const outcome = evaluateEvidence(evidence);
   if (!outcome.ok) throw new Error(JSON.stringify(outcome.problems));
@@ -20,6 +22,8 @@ const contributionsOf = ({ points }: Evaluation): number => {
 export const benchHeavyEvaluation = (): Promise<Figure> => {
   const evidence = heavyRun();
   const contributions = contributionsOf(evaluated(evidence));
+  // A server that evaluates runs all day has compiled this code: so has the bench, before it looks at the clock.
+  for (let round = 0; round < WARM_UP_ROUNDS; round += 1) evaluated(evidence);
   const minutes = heavySeconds / 60;
   let kept = 0;
   return compare(

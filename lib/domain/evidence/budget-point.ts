@@ -2,23 +2,20 @@ import type { Mounted, Sensor } from "./bench";
 import { type Budgets, budgets } from "./budgets";
 import type { ComparedPoint } from "./compare-point";
 import { type EvidenceOutcome, got, missing } from "./evidence-outcome";
-import { interpolationAt } from "./prepare-reference";
 import { repeatabilityInWindow } from "./repeatability-in-window";
 import { inhomogeneityAt } from "./resolve-input";
 import type { Evidence } from "./schema";
-import { sensitivityInUse } from "./sensitivity";
 import type { SetpointInWindow } from "./setpoint-windows";
-import type { ReferenceForBudget } from "./temperature-budget";
+import type { TemperatureStage } from "./temperature-stage";
 
 /** Both budgets of a compared point: its inputs as they act at this setpoint, then every line. */
 export function budgetPoint(
   evidence: Evidence,
   mounted: Mounted<Sensor>,
   at: SetpointInWindow,
+  stage: TemperatureStage,
   compared: ComparedPoint,
 ): EvidenceOutcome<Budgets> {
-  const references = referencesForBudget(evidence, at, compared);
-  if (!references.ok) return references;
   const { item } = mounted;
   const { nominalCelsius } = at.setpoint;
   const inhomogeneity = inhomogeneityAt(item.inhomogeneity, item.type, nominalCelsius);
@@ -41,38 +38,6 @@ export function budgetPoint(
     nominalCelsius,
     carriedCelsius: compared.carriedCelsius,
   };
-  const both = budgets(evidence, sensor, references.value, compared.referenceCelsius);
+  const both = budgets(evidence, sensor, stage, compared.referenceCelsius);
   return both.ok ? got(both.value) : missing(mounted.itemPath, both.problem.message);
-}
-
-function referencesForBudget(
-  evidence: Evidence,
-  at: SetpointInWindow,
-  compared: ComparedPoint,
-): EvidenceOutcome<ReferenceForBudget[]> {
-  const all: ReferenceForBudget[] = [];
-  for (const [i, { mounted, prepared, channel }] of at.references.entries()) {
-    const evaluated = compared.references[i];
-    if (!evaluated) continue;
-    const sensitivity = sensitivityInUse(evidence.sensitivities, mounted, evaluated.celsius);
-    if (!sensitivity.ok) return sensitivity;
-    const repeatability = repeatabilityInWindow(
-      evidence.referenceRepeatability,
-      mounted,
-      at.window,
-      evidence,
-      "referenceRepeatability",
-    );
-    if (!repeatability.ok) return repeatability;
-    all.push({
-      mounted,
-      sensitivity: sensitivity.value,
-      interpolation: interpolationAt(mounted.item, prepared, evaluated.celsius),
-      drift: prepared.drift.input,
-      repeatability: repeatability.value,
-      indicatedMicrovolt: channel.microvolt,
-      emfMicrovolt: evaluated.emfMicrovolt,
-    });
-  }
-  return got(all);
 }

@@ -1,11 +1,10 @@
 import { found, type Outcome } from "@/lib/metrology/outcome";
-import { combine } from "@/lib/metrology/uncertainty/combine";
 import { combineAndCover } from "./combine-and-cover";
 import { emfLines, type SensorForBudget } from "./emf-budget";
 import type { Budget, EvaluatedCoverage, SharedError } from "./evaluation";
 import type { Evidence } from "./schema";
 import { covarianceRow, type FlatEffect, flattened, sharedErrors } from "./share-errors";
-import { type ReferenceForBudget, temperatureLines } from "./temperature-budget";
+import type { TemperatureStage } from "./temperature-stage";
 
 export type Budgets = {
   readonly temperature: Budget;
@@ -21,14 +20,13 @@ export type Budgets = {
 export function budgets(
   evidence: Evidence,
   sensor: SensorForBudget,
-  references: readonly ReferenceForBudget[],
+  stage: TemperatureStage,
   referenceCelsius: number,
 ): Outcome<Budgets> {
   const slope = sensor.sensitivity.microvoltPerCelsius;
-  const temperature = temperatureLines(evidence, references, referenceCelsius, sensor.nominalCelsius);
-  const stage = combine(temperature);
-  const total = { combined: stage.standardUncertainty, degreesOfFreedom: stage.degreesOfFreedom };
-  const emf = emfLines(evidence, sensor, total);
+  const { references, lines, combined, degreesOfFreedom: freedom } = stage;
+  const temperature = lines.map((line) => ({ ...line }));
+  const emf = emfLines(evidence, sensor, stage);
   const effects = flattened(emf, temperature, slope);
   const shared = sharedErrors(evidence, sensor, references, temperature);
   const covered = combineAndCover(effects, shared, evidence.coverage);
@@ -36,10 +34,13 @@ export function budgets(
   const { standardUncertainty, degreesOfFreedom, coverageFactor, coverage } = covered.value;
   const whole = standardUncertainty * standardUncertainty;
   const rows = [...emf, covarianceRow(evidence, shared, effects)];
-  for (const line of temperature) line.share = (line.variance * slope * slope) / whole;
+  for (const line of temperature) {
+    line.share = (line.variance * slope * slope) / whole;
+    if (line.key === "reference.repeatability") line.estimate = referenceCelsius;
+  }
   for (const line of rows) line.share = line.variance / whole;
   return found({
-    temperature: { unit: "°C", contributions: temperature, ...total },
+    temperature: { unit: "°C", contributions: temperature, combined, degreesOfFreedom: freedom },
     emf: { unit: "µV", contributions: rows, combined: standardUncertainty, degreesOfFreedom },
     shared,
     effects,

@@ -5,8 +5,10 @@ import type { EvaluatedContribution } from "./evaluation";
 import type { UncertaintyInput } from "./uncertainty-input";
 
 /** A line of a budget, made with a share of 0. */
-export type Line = Omit<EvaluatedContribution, "share" | "key"> & {
+export type Line = Omit<EvaluatedContribution, "share" | "key" | "estimate"> & {
   readonly key: LineKey;
+  /** The first line of a stage holds the sensor's own. */
+  estimate: number | null;
   /** Set by whoever made the lines, once all of them are known. */
   share: number;
 };

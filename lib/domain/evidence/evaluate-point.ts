@@ -9,12 +9,14 @@ import { printPoint } from "./print-point";
 import { referencesAt } from "./reference-stage";
 import type { Evidence } from "./schema";
 import type { SetpointInWindow } from "./setpoint-windows";
+import type { TemperatureStage } from "./temperature-stage";
 
 /** One sensor at one setpoint: comparison, both budgets, coverage, conformity, print. */
 export function evaluatePoint(
   evidence: Evidence,
   mounted: Mounted<Sensor>,
   at: SetpointInWindow,
+  stage: EvidenceOutcome<TemperatureStage>,
 ): EvidenceOutcome<MeasuredPoint> {
   const channel = at.channels.get(mounted.place.channel);
   if (!channel) return missing(mounted.readingsPath, `Channel ${mounted.place.channel} was not read.`);
@@ -23,7 +25,8 @@ export function evaluatePoint(
   if (!references.ok) return references;
   const compared = comparePoint(evidence, mounted, at, channel.value, references.value);
   if (!compared.ok) return compared;
-  const point = withUncertainty(evidence, mounted, at, compared.value);
+  if (!stage.ok) return stage;
+  const point = withUncertainty(evidence, mounted, at, stage.value, compared.value);
   if (!point.ok) return point;
   const digits = mounted.item.uncertaintyDigits ?? evidence.rounding.uncertaintyDigits;
   const printed = printPoint(point.value, digits);
@@ -35,9 +38,10 @@ function withUncertainty(
   evidence: Evidence,
   mounted: Mounted<Sensor>,
   at: SetpointInWindow,
+  stage: TemperatureStage,
   compared: ComparedPoint,
 ): EvidenceOutcome<Omit<MeasuredPoint, "printed">> {
-  const budgeted = budgetPoint(evidence, mounted, at, compared);
+  const budgeted = budgetPoint(evidence, mounted, at, stage, compared);
   if (!budgeted.ok) return budgeted;
   const { temperature, emf, shared, effects, coverageFactor, coverage } = budgeted.value;
   const { emfMicrovolt: _, atJunctionMicrovoltPerCelsius: __, ...point } = compared;

@@ -16,6 +16,7 @@ import { parseEvidence, versionOf } from "./parse-evidence";
 import { pathInVersion1 } from "./path-in-version-1";
 import type { Evidence } from "./schema";
 import { type SetpointInWindow, setpointsInWindows, stateOf } from "./setpoint-windows";
+import { temperatureStage } from "./temperature-stage";
 
 /**
  * Evaluates evidence: the one function behind the command, the platform and any later check. Pure: the
@@ -72,6 +73,9 @@ function evaluateAll(
 ): EvidenceOutcome<EvaluatedPoint[]> {
   const points: EvaluatedPoint[] = [];
   const problems: EvidenceProblem[] = [];
+  const staged = new Map(
+    setpoints.map((at) => [at.setpoint.id, { at, stage: temperatureStage(evidence, at) }]),
+  );
   for (const mounted of bench.sensors) {
     for (const setpoint of evidence.setpoints) {
       const unmeasured = unmeasuredPoint(evidence, mounted, setpoint);
@@ -79,9 +83,9 @@ function evaluateAll(
         points.push(unmeasured);
         continue;
       }
-      const at = setpoints.find((s) => s.setpoint.id === setpoint.id);
-      if (!at) continue;
-      const point = evaluatePoint(evidence, mounted, at);
+      const window = staged.get(setpoint.id);
+      if (!window) continue;
+      const point = evaluatePoint(evidence, mounted, window.at, window.stage);
       if (point.ok) points.push(point.value);
       else problems.push(...point.problems);
     }

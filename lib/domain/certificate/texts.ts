@@ -89,5 +89,5 @@ export const decisionRuleText = (rule: DecisionRule): { rule: string; risk: stri
 
 const targetRiskText = (rule: Extract<DecisionRule, { kind: "target-risk" }>) => ({
   rule: `Guarded acceptance (ILAC-G8:09/2019, JCGM 106:2012): the guard band is as wide as keeps the probability of false acceptance at the acceptance limit. ${rule.isBinary ? binary : nonBinary}`,
-  risk: `For a pass the probability of false acceptance is at most ${Number((rule.falseAcceptance * 100).toPrecision(6))} % at each point (Student’s t with the effective degrees of freedom, one-sided).`,
+  risk: `For a pass the probability of false acceptance is at most ${Number((rule.falseAcceptance * 100).toPrecision(6))} % at each point (Student’s t with the effective degrees of freedom, both tolerance limits counted).`,
 });

@@ -12,8 +12,8 @@ export type ConformityQuestion = {
   readonly errorCelsius: number;
   readonly standardUncertaintyCelsius: number;
   readonly expandedCelsius: number;
-  /** Effective, of u; a guard band from a target risk takes Student's t with them. */
-  readonly degreesOfFreedom?: number | null;
+  /** Effective, of u: the probability, and a guard band from a target risk, take Student's t with them; null: normal. */
+  readonly degreesOfFreedom: number | null;
   readonly rule: DecisionRule;
 };
 
@@ -32,8 +32,6 @@ export function assessConformity(question: ConformityQuestion): EvaluatedConform
   if (limit.kind === "not-defined") return { state: "no-tolerance-defined", ...nothing };
   const judged = decideConformity({
     ...question,
-    // The probability printed is the normal one, as every certificate so far has it.
-    degreesOfFreedom: rule.kind === "target-risk" ? question.degreesOfFreedom : null,
     toleranceCelsius: limit.celsius,
     rule,
   });

@@ -53,12 +53,14 @@ function withUncertainty(
   const expandedCelsius = expandedMicrovolt / slope;
   const { nominalCelsius } = at.setpoint;
   const scope = pointScope(evidence.scope, mounted.item.type, nominalCelsius, expandedCelsius);
+  const reported = reportedCelsius(scope, expandedCelsius);
   const conformity = assessConformity({
     sensor: mounted.item,
     nominalCelsius: at.setpoint.nominalCelsius,
     errorCelsius: point.errorCelsius,
-    standardUncertaintyCelsius: emf.combined / slope,
-    expandedCelsius: reportedCelsius(scope, expandedCelsius),
+    // U/k of the U that is printed: raised to the capability, it raises u with it, and no statement contradicts it.
+    standardUncertaintyCelsius: (emf.combined / slope) * (reported / expandedCelsius),
+    expandedCelsius: reported,
     degreesOfFreedom: emf.degreesOfFreedom,
     rule: mounted.item.decisionRule ?? evidence.decisionRule,
   });

@@ -84,7 +84,10 @@ export type EvaluatedConformity = {
   readonly state: ConformityState;
   readonly tolerance: { readonly standard: string; readonly class: string; readonly celsius: number } | null;
   readonly acceptanceCelsius: number | null;
-  /** Probability that the true error lies inside the tolerance (JCGM 106:2012, 7.4), normal, two-sided. */
+  /**
+   * Probability that the true error lies inside the tolerance, both limits (JCGM 106:2012, 7.4), with u = U/k of the U
+   * that is reported; Student's t with the effective degrees of freedom (JCGM 101:2008, 6.4.9), normal where they are null.
+   */
   readonly probability: number | null;
   readonly printed: { readonly tolerance: string | null; readonly probability: string | null };
 };

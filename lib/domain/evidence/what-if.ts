@@ -1,4 +1,5 @@
 import { decideConformity } from "@/lib/metrology/conformity/decide-conformity";
+import type { RuleUncertainty } from "@/lib/metrology/conformity/guard-band";
 import { reportValue } from "@/lib/metrology/reporting/report-value";
 import { typeset } from "@/lib/metrology/reporting/typeset";
 import { combineAndCover } from "./combine-and-cover";
@@ -56,13 +57,16 @@ export const whatIf = (
   const effects = effectsWith(point, changes);
   const combined = combineAndCover(effects, point.shared, point.coverage.policy);
   if (!combined.ok) return missing("changes", combined.problem.message);
-  const { standardUncertainty, coverageFactor } = combined.value;
+  const { standardUncertainty, degreesOfFreedom, coverageFactor } = combined.value;
   const largest = effects.reduce((a, b) => (Math.abs(b.effect) > Math.abs(a.effect) ? b : a));
   if (!(standardUncertainty > 0))
     return missing("changes", "Every contribution is zero: a result without uncertainty is none.");
   const standard = standardUncertainty / point.seebeckMicrovoltPerCelsius;
   const expandedCelsius = coverageFactor * standard;
-  const printed = reportValue(point.errorCelsius, expandedCelsius, digits);
+  // As the evaluation does: U never below the capability, and u of the statement raised with it.
+  const { capabilityCelsius } = point.scope;
+  const reported = Math.max(expandedCelsius, capabilityCelsius ?? 0);
+  const printed = reportValue(point.errorCelsius, reported, digits, capabilityCelsius);
   if (!printed.ok) return missing("changes", printed.problem.message);
   return got({
     expandedCelsius,
@@ -72,22 +76,24 @@ export const whatIf = (
       label: largest.label,
       share: (largest.effect * largest.effect) / (standardUncertainty * standardUncertainty),
     },
-    conformity: conformityWith(point, rule, standard, expandedCelsius),
+    conformity: conformityWith(point, rule, {
+      standardUncertaintyCelsius: standard * (reported / expandedCelsius),
+      expandedCelsius: reported,
+      degreesOfFreedom,
+    }),
   });
 };
 
 function conformityWith(
   point: MeasuredPoint,
   rule: DecisionRule,
-  standardUncertaintyCelsius: number,
-  expandedCelsius: number,
+  uncertainty: RuleUncertainty,
 ): ConformityState {
   const { tolerance, state } = point.conformity;
   if (tolerance === null || rule.kind === "none") return state;
   const decision = decideConformity({
+    ...uncertainty,
     errorCelsius: point.errorCelsius,
-    standardUncertaintyCelsius,
-    expandedCelsius,
     toleranceCelsius: tolerance.celsius,
     rule,
   });

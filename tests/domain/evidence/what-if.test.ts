@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { changeableLines, whatIf } from "@/lib/domain/evidence/what-if";
-import { measure } from "./measured";
+import { buildEvidence } from "./build-evidence";
+import { measure, measured } from "./measured";
 
 /** Trying an uncertainty is the evaluation's own arithmetic: unchanged it is the evaluation, to the last bits. */
 describe("what if", () => {
@@ -51,6 +52,30 @@ describe("what if", () => {
     expect(guarded.ok && guarded.value.conformity).toBe(
       point.conformity.tolerance === null ? "no-statement" : "not-decidable",
     );
+  });
+
+  it("judges unchanged as the evaluation did, by its degrees of freedom and the U raised to the capability", () => {
+    const evidence = buildEvidence({ sensors: ["K"], errorCelsius: 1.7 });
+    const rule = { kind: "target-risk", falseAcceptance: 0.05, isBinary: true } as const;
+    const line = { type: "K" as const, fromCelsius: 0, toCelsius: 1100, source: "invented" };
+    const scattered = evidence.sensors.map((one) => ({
+      ...one,
+      repeatability: {
+        ...{ kind: "standard" as const, standard: 60, unit: "microvolt" as const },
+        ...{ degreesOfFreedom: 4, source: "invented" },
+      },
+    }));
+    for (const [change, scope] of [
+      [{}, [{ ...line, expandedCelsius: 3.5 }]],
+      [{ sensors: scattered }, []],
+    ] as const) {
+      const [point] = measured({ ...evidence, ...change, decisionRule: rule, scope: [...scope] });
+      if (!point) throw new Error("no point");
+      const answer = whatIf(point, {}, { rule, digits: 2 });
+      expect(point.conformity.state).toBe("fail");
+      expect(answer.ok && answer.value.conformity).toBe(point.conformity.state);
+      expect(answer.ok && answer.value.printedCelsius).toBe(point.printed.expandedCelsius);
+    }
   });
 
   it("refuses a result without any uncertainty", () => {

@@ -44,7 +44,7 @@ export const CertificateRow = z.strictObject({
     ]),
     /** In °C, "± 4.0"; empty where none is defined or no statement is made. */
     tolerance: z.string(),
-    /** Probability of conformity as printed, e.g. "> 99.9 %"; empty where not stated. */
+    /** p_c as printed, "> 99.9 %": both limits, u = U/k, Student's t with the row's ν_eff; empty where not stated. */
     probability: z.string(),
   }),
   remark: z.string(),

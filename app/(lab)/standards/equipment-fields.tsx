@@ -5,7 +5,7 @@ import { TextField } from "@/app/_ui/text-field.client";
 import { protectionLabels } from "@/lib/domain/equipment/labels";
 import { type Particulars, protections } from "@/lib/domain/equipment/particulars";
 import type { EquipmentKind } from "@/lib/domain/equipment/types";
-import { TypeLetter } from "@/lib/domain/evidence/schema";
+import { ReferenceType } from "@/lib/domain/evidence/schema";
 
 type Described = { readonly maker: string; readonly model: string; readonly serial: string };
 
@@ -24,6 +24,7 @@ type Figure = {
   readonly label: string;
   readonly unit?: string;
   readonly hint: string;
+  readonly optional?: boolean;
 };
 
 /** The figures of each kind that go into the budget, besides what a certificate says. */
@@ -39,6 +40,13 @@ const figures: Readonly<Record<EquipmentKind, readonly Figure[]>> = {
       name: "inhomogeneityRelativeHalfWidth",
       label: "Inhomogeneity, half-width as a fraction of the emf",
       hint: "0.0002 is 0.02 % of the emf.",
+    },
+    {
+      name: "interpolationHalfWidthCelsius",
+      label: "Between the points of its certificate, half-width",
+      unit: "°C",
+      hint: "Leave empty where the certificate’s U covers values between its points.",
+      optional: true,
     },
   ],
   voltmeter: [
@@ -71,6 +79,13 @@ const figures: Readonly<Record<EquipmentKind, readonly Figure[]>> = {
       unit: "°C",
       hint: "A certificate’s U takes its place.",
     },
+    {
+      name: "spreadHalfWidthCelsius",
+      label: "Spread over the block, half-width",
+      unit: "°C",
+      hint: "For a block of junctions: how far one channel may be from the block’s thermometer.",
+      optional: true,
+    },
   ],
 };
 
@@ -88,7 +103,7 @@ export function ParticularsFields({ kind, particulars }: Props) {
             label="Type"
             prompt="Choose the type letter"
             defaultValue={known.type as string | undefined}
-            choices={TypeLetter.options.map((letter) => ({ value: letter, label: `Type ${letter}` }))}
+            choices={ReferenceType.options.map((letter) => ({ value: letter, label: `Type ${letter}` }))}
           />
           <SelectField
             name="particulars.protection"
@@ -107,9 +122,19 @@ export function ParticularsFields({ kind, particulars }: Props) {
           label={figure.label}
           unit={figure.unit}
           hint={figure.hint}
+          optional={figure.optional}
           defaultValue={known[figure.name]}
         />
       ))}
+      {kind === "junction" ? (
+        <TextField
+          name="particulars.block"
+          label="Block"
+          hint="Junctions that name the same block share its thermometer, and its error."
+          optional
+          defaultValue={known.block as string | undefined}
+        />
+      ) : null}
       <TextArea
         name="particulars.basis"
         label="What these figures rest on"

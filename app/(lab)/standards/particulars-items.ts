@@ -3,6 +3,9 @@ import type { Particulars } from "@/lib/domain/equipment/particulars";
 
 type Item = { readonly label: string; readonly value: string };
 
+const halfWidth = (label: string, celsius: number | undefined): readonly Item[] =>
+  celsius === undefined ? [] : [{ label, value: `± ${celsius} °C` }];
+
 const figuresOf = (particulars: Particulars): readonly Item[] => {
   switch (particulars.kind) {
     case "reference":
@@ -14,6 +17,7 @@ const figuresOf = (particulars: Particulars): readonly Item[] => {
         },
         { label: "Drift between calibrations", value: `± ${particulars.driftHalfWidthCelsius} °C` },
         { label: "Inhomogeneity", value: `± ${particulars.inhomogeneityRelativeHalfWidth} of the emf` },
+        ...halfWidth("Between the points of its certificate", particulars.interpolationHalfWidthCelsius),
       ];
     case "voltmeter":
       return [
@@ -28,6 +32,8 @@ const figuresOf = (particulars: Particulars): readonly Item[] => {
           label: "Its temperature",
           value: `${particulars.celsius} °C, ± ${particulars.halfWidthCelsius} °C`,
         },
+        ...halfWidth("Spread over the block", particulars.spreadHalfWidthCelsius),
+        ...(particulars.block ? [{ label: "Block", value: particulars.block }] : []),
       ];
   }
 };

@@ -37,7 +37,7 @@ test("two sensors, from the order over six hours of scans to the customer's PDF"
   await page.getByLabel("How many").fill("2");
   await page.getByLabel("Construction").fill("Mineral-insulated, 3 mm, insulated junction");
   await page.getByLabel("Setpoints (may stay empty)").fill("300 500 700 900 1100");
-  await page.getByLabel("Tolerance class of IEC 60584-1:2013").selectOption({ label: "Class 1" });
+  await page.getByLabel("Tolerance", { exact: true }).selectOption({ label: "IEC 60584-1:2013, class 1" });
   const rule = page.getByLabel("Decision rule");
   await rule.selectOption({ label: optionLike(/^Guarded/)(await rule.locator("option").allTextContents()) });
   await page.getByLabel(/^Guard band/).fill("1");

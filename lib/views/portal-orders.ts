@@ -1,5 +1,6 @@
 import type { Tx } from "@/lib/data/in-scope";
 import { orderProgress, plainSensorStates } from "@/lib/domain/order/progress";
+import { tolerancePhrase } from "@/lib/domain/order/tolerance-phrase";
 import { isOrderState } from "@/lib/domain/order/transitions";
 import { isSensorState } from "@/lib/domain/sensor/transitions";
 import type { Actor } from "@/lib/domain/staff/actor";
@@ -60,7 +61,7 @@ const lineOf = (line: Row["lines"][number]) => ({
   construction: line.construction,
   quantity: line.quantity,
   setpoints: `${line.setpoints.map(({ typed }) => typed).join(", ")} °${line.temperatureUnit}`,
-  tolerance: line.toleranceStandard ? `${line.toleranceStandard}, class ${line.toleranceClass}` : "",
+  tolerance: tolerancePhrase(line),
 });
 
 /** One order of the customer; another's number is simply not there. */

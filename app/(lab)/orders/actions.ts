@@ -20,6 +20,7 @@ const terms = (data: FormData) => ({
   purchaseOrder: text(data, "purchaseOrder"),
   decisionRule: text(data, "decisionRule"),
   guardBandRatio: text(data, "guardBandRatio"),
+  falseAcceptancePercent: text(data, "falseAcceptancePercent"),
   decisionRuleAgreedBy: text(data, "decisionRuleAgreedBy"),
   decisionRuleAgreedOn: text(data, "decisionRuleAgreedOn"),
   uncertaintyDigits: text(data, "uncertaintyDigits"),

@@ -9,6 +9,7 @@ export type LineDraft = {
   readonly temperatureUnit: string;
   readonly setpoints: string;
   readonly tolerance: string;
+  readonly ownLimit: string;
 };
 
 export type LineField = keyof LineDraft;
@@ -21,6 +22,7 @@ export const lineFields = [
   "temperatureUnit",
   "setpoints",
   "tolerance",
+  "ownLimit",
 ] as const satisfies readonly LineField[];
 
 export const emptyLine: LineDraft = {
@@ -31,6 +33,7 @@ export const emptyLine: LineDraft = {
   temperatureUnit: "C",
   setpoints: "",
   tolerance: "none",
+  ownLimit: "",
 };
 
 const pattern = /^lines\.(\d{1,3})\./;

@@ -4,7 +4,9 @@ import { readSetpoints } from "@/lib/domain/order/setpoint";
 import { setpointTolerances } from "@/lib/domain/order/setpoint-tolerances";
 import type { LineDraft } from "./line-draft";
 
-/** What the chosen class says at each setpoint, while it is typed. */
+const limitOf = (typed: string): number | null => (/^\d+(\.\d+)?$/.test(typed.trim()) ? Number(typed) : null);
+
+/** What the chosen class or limit says at each setpoint, while it is typed. */
 export function LineTolerances({ line }: { readonly line: LineDraft }) {
   const typeLetter = TypeLetter.safeParse(line.typeLetter);
   const temperatureUnit = line.temperatureUnit as TemperatureUnit;
@@ -16,6 +18,7 @@ export function LineTolerances({ line }: { readonly line: LineDraft }) {
     temperatureUnit,
     setpoints: read.setpoints,
     tolerance,
+    ownLimit: limitOf(line.ownLimit),
   });
   return (
     <div className="field-hint" aria-live="polite">

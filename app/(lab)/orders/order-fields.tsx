@@ -12,6 +12,7 @@ type Order = {
   readonly purchaseOrder: string;
   readonly decisionRule: string;
   readonly guardBandRatio: string;
+  readonly falseAcceptancePercent: string;
   readonly decisionRuleAgreedBy: string;
   readonly decisionRuleAgreedOn: string;
   readonly uncertaintyDigits: string;
@@ -39,7 +40,7 @@ export function OrderFields({ order }: { readonly order?: Order }) {
       <LinesEditor initial={order?.lines ?? [emptyLine]} />
       <FieldGroup
         legend="Statement of conformity"
-        hint="A statement needs a tolerance class on a line and a rule the customer agreed to before the measurement. Who and when may follow, but before the order is accepted."
+        hint="A statement needs a tolerance on a line and a rule the customer agreed to before the measurement. Who and when may follow, but before the order is accepted."
       >
         <SelectField
           name="decisionRule"
@@ -53,8 +54,17 @@ export function OrderFields({ order }: { readonly order?: Order }) {
             label="Guard band"
             unit="× U"
             optional
-            hint="For the guarded rule only; 1 is usual."
+            hint="For the guarded rules only; 1 is usual."
             defaultValue={order?.guardBandRatio}
+          />
+          <NumberField
+            name="falseAcceptancePercent"
+            label="False acceptance at most"
+            unit="%"
+            optional
+            hint="For the target risk only."
+            // A rule by another figure keeps none: amending it to a target risk starts from the usual 5 % again.
+            defaultValue={order?.falseAcceptancePercent || "5"}
           />
           <TextField
             name="decisionRuleAgreedBy"

@@ -9,7 +9,6 @@ import {
   temperatureUnits,
   toleranceChoices,
   toleranceLabels,
-  toleranceStandard,
 } from "@/lib/domain/order/labels";
 import { LineControl } from "./line-control.client";
 import type { LineDraft, LineField } from "./line-draft";
@@ -40,6 +39,7 @@ export function OrderLineFields({ index, line, errors, onChange, isNew, remove }
     error: errors[name],
     onChange: (value: string) => onChange(name, value),
   });
+  const unitName = line.temperatureUnit === "F" ? "°F" : "°C";
   return (
     <FieldGroup legend={`Line ${index + 1}`}>
       <div className="fields">
@@ -60,10 +60,12 @@ export function OrderLineFields({ index, line, errors, onChange, isNew, remove }
       />
       <div className="fields">
         <LineControl {...field("temperatureUnit")} label="Setpoints are in" choices={unitChoices} />
+        <LineControl {...field("tolerance")} label="Tolerance" choices={toleranceOptions} />
         <LineControl
-          {...field("tolerance")}
-          label={`Tolerance class of ${toleranceStandard}`}
-          choices={toleranceOptions}
+          {...field("ownLimit")}
+          label="Own limit ±"
+          optional
+          hint={`In ${unitName}, for the customer’s own limit only, e.g. 2.5.`}
         />
       </div>
       <LineTolerances line={line} />

@@ -1,10 +1,6 @@
 import { TypeLetter } from "@/lib/domain/evidence/schema";
-import type {
-  DecisionRuleKind,
-  Protection,
-  TemperatureUnit,
-  ToleranceChoice,
-} from "@/lib/domain/order/labels";
+import { readTolerance } from "@/lib/domain/order/asked-tolerance";
+import type { DecisionRuleKind, Protection, TemperatureUnit } from "@/lib/domain/order/labels";
 import type { OrderState } from "@/lib/domain/order/transitions";
 import type { Order, OrderLine } from "@/lib/domain/order/types";
 import type { SensorState } from "@/lib/domain/sensor/transitions";
@@ -31,9 +27,8 @@ const lineOf = (row: OrderRow["lines"][number]): OrderLine => ({
   construction: row.construction,
   protection: row.protection as Protection,
   quantity: row.quantity,
-  temperatureUnit: row.temperatureUnit as TemperatureUnit,
   setpoints: row.setpoints.map(({ typed, celsius }) => ({ typed, celsius })),
-  tolerance: (row.toleranceClass ?? "none") as ToleranceChoice,
+  ...readTolerance(row, row.temperatureUnit as TemperatureUnit),
   sensors: row.sensors.map((sensor) => ({ ...sensor, state: sensor.state as SensorState })),
 });
 
@@ -45,6 +40,7 @@ export const orderOf = (row: OrderRow): Order => ({
   state: row.state as OrderState,
   decisionRule: row.decisionRule as DecisionRuleKind,
   guardBandRatio: row.guardBandRatio,
+  falseAcceptancePercent: row.falseAcceptancePercent,
   decisionRuleAgreedBy: row.decisionRuleAgreedBy,
   decisionRuleAgreedOn: row.decisionRuleAgreedOn?.toISOString().slice(0, 10) ?? null,
   uncertaintyDigits: row.uncertaintyDigits,

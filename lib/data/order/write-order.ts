@@ -1,4 +1,4 @@
-import { toleranceStandard } from "@/lib/domain/order/labels";
+import { storedTolerance } from "@/lib/domain/order/asked-tolerance";
 import type { OrderDraft, OrderLineDraft } from "@/lib/domain/order/schema";
 import type { Tx } from "../in-scope";
 import { demandSaved } from "../versioned";
@@ -6,7 +6,10 @@ import { demandSaved } from "../versioned";
 const termsOf = (draft: OrderDraft) => ({
   purchaseOrder: draft.purchaseOrder || null,
   decisionRule: draft.decisionRule,
-  guardBandRatio: draft.decisionRule === "guarded" ? draft.guardBandRatio : null,
+  // Each rule has its own figure; another's, typed and left, is not agreed.
+  guardBandRatio:
+    draft.decisionRule === "guarded" || draft.decisionRule === "guarded-binary" ? draft.guardBandRatio : null,
+  falseAcceptancePercent: draft.decisionRule === "target-risk" ? draft.falseAcceptancePercent : null,
   decisionRuleAgreedBy: draft.decisionRuleAgreedBy || null,
   decisionRuleAgreedOn: draft.decisionRuleAgreedOn ? new Date(draft.decisionRuleAgreedOn) : null,
   uncertaintyDigits: draft.uncertaintyDigits,
@@ -29,8 +32,7 @@ const insertLines = async (
         construction: line.construction,
         protection: line.protection,
         quantity: line.quantity,
-        toleranceStandard: line.tolerance === "none" ? null : toleranceStandard,
-        toleranceClass: line.tolerance === "none" ? null : line.tolerance,
+        ...storedTolerance(line),
         temperatureUnit: line.temperatureUnit,
       },
       select: { id: true },

@@ -3,8 +3,9 @@ import { junctionEvidenceOf } from "@/lib/domain/equipment/junction-evidence";
 import { referenceEvidenceOf } from "@/lib/domain/equipment/reference-evidence";
 import { scannerEvidenceOf } from "@/lib/domain/equipment/scanner-evidence";
 import { voltmeterEvidenceOf } from "@/lib/domain/equipment/voltmeter-evidence";
-import { type Evidence, ToleranceRef, TypeLetter } from "@/lib/domain/evidence/schema";
+import { type Evidence, TypeLetter } from "@/lib/domain/evidence/schema";
 import { configurationEvidenceOf } from "@/lib/domain/furnace/configuration-evidence";
+import { askedTolerance, readTolerance } from "@/lib/domain/order/asked-tolerance";
 import { Refused } from "@/lib/domain/refusal";
 import { readBudgetInputs } from "@/lib/domain/run/budget-inputs";
 import { composeEvidence, type EvidenceParts } from "@/lib/domain/run/compose-evidence";
@@ -162,15 +163,28 @@ const saidOf = (run: Run, sensors: LoadedSensors, standing: RunStanding) => ({
   ),
 });
 
+/** Where a customer's own limit was agreed, for whoever reads the evidence alone. */
+const agreementOf = (order: LoadedSensors[number]["line"]["order"]): string =>
+  [
+    `Order ${order.number}`,
+    order.decisionRuleAgreedBy && `agreed by ${order.decisionRuleAgreedBy}`,
+    order.decisionRuleAgreedOn && `on ${isoDay(order.decisionRuleAgreedOn)}`,
+  ]
+    .filter(Boolean)
+    .join(", ");
+
 const sensorPart = (sensor: LoadedSensors[number]): EvidenceParts["sensors"][number] => {
-  const { toleranceStandard: standard, toleranceClass } = sensor.line;
+  const { line } = sensor;
   return {
     id: sensor.tag,
     serial: sensor.serial,
     type: TypeLetter.parse(sensor.typeLetter),
     construction: sensor.construction,
     protection: sensor.protection as Protection,
-    tolerance: standard && toleranceClass ? ToleranceRef.parse({ standard, class: toleranceClass }) : null,
+    tolerance: askedTolerance(
+      readTolerance(line, line.temperatureUnit === "F" ? "F" : "C"),
+      agreementOf(line.order),
+    ),
     decisionRule: decisionRuleOf(sensor.line.order),
     uncertaintyDigits: sensor.line.order.uncertaintyDigits === 1 ? 1 : 2,
   };

@@ -1,10 +1,10 @@
 import { decideConformity } from "@/lib/metrology/conformity/decide-conformity";
-import { tolerance } from "@/lib/metrology/conformity/tolerance";
 import { roundHalfEven } from "@/lib/metrology/number/decimal";
 import { typeset } from "@/lib/metrology/reporting/typeset";
 import type { Sensor } from "./bench";
 import type { EvaluatedConformity } from "./evaluation";
 import type { DecisionRule } from "./schema";
+import { toleranceAt, toleranceWords } from "./tolerance-at";
 
 export type ConformityQuestion = {
   readonly sensor: Sensor;
@@ -27,15 +27,14 @@ export function assessConformity(question: ConformityQuestion): EvaluatedConform
     printed: { tolerance: null, probability: null },
   };
   if (sensor.tolerance === null || rule.kind === "none") return { state: "no-statement", ...nothing };
-  const { standard, class: toleranceClass } = sensor.tolerance;
-  const limit = tolerance(sensor.type, toleranceClass, question.nominalCelsius);
+  const limit = toleranceAt(sensor.tolerance, sensor.type, question.nominalCelsius);
   if (limit.kind === "not-defined") return { state: "no-tolerance-defined", ...nothing };
   const judged = decideConformity({
     ...question,
     toleranceCelsius: limit.celsius,
     rule,
   });
-  const asked = { standard, class: toleranceClass, celsius: limit.celsius };
+  const asked = { ...toleranceWords(sensor.tolerance), celsius: limit.celsius };
   // A number that cannot be judged gets no statement; `decideConformity` names the reason, the budget shows it.
   if (!judged.ok) return { state: "not-decidable", ...nothing, tolerance: asked };
   const decision = judged.value;

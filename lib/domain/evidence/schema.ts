@@ -15,9 +15,9 @@ import {
  * version 1 as well (`upgrade-evidence.ts`).
  */
 
-const { CalibrationEvidence, ChannelReadings, GivenSensitivity, ToleranceRef } = v1;
+const { CalibrationEvidence, ChannelReadings, GivenSensitivity } = v1;
 
-export { CalibrationEvidence, ChannelReadings, GivenSensitivity, ToleranceRef };
+export { CalibrationEvidence, ChannelReadings, GivenSensitivity };
 export const { DeviationPoint, SensorSetpointState, WindowEvidence } = v1;
 
 const [noRule, simple, guarded] = v1.DecisionRule.options;
@@ -40,6 +40,24 @@ export type DecisionRule = z.infer<typeof DecisionRule>;
 
 const id = z.string().min(1).max(80);
 const source = z.string().min(1).max(400);
+
+/**
+ * What a sensor is judged by: a class of a published standard, or the customer's own limit: ± `fixedCelsius`, or `percent`
+ * of the temperature in the unit of `base` where that is more. `source` says what was agreed, and where.
+ */
+export const ToleranceRef = z.union([
+  v1.ToleranceRef,
+  z.strictObject({ standard: z.literal("ASTM E230/E230M"), class: z.enum(["standard", "special"]) }),
+  z.strictObject({
+    kind: z.literal("user"),
+    fixedCelsius: z.number().positive().max(1000),
+    percent: z.number().positive().max(100).optional(),
+    /** The unit it was agreed in; a percentage is taken of the temperature in it. */
+    base: z.enum(["celsius", "fahrenheit"]),
+    source,
+  }),
+]);
+export type ToleranceRef = z.infer<typeof ToleranceRef>;
 
 /** Letter types whose reference functions the engine holds. */
 export const TypeLetter = z.enum(["B", "E", "J", "K", "N", "R", "S", "T", "C", "A"]);
@@ -122,6 +140,7 @@ export type DeviationFunctionChoice = z.infer<typeof DeviationFunctionChoice>;
 
 export const SensorEvidence = v1.SensorEvidence.extend({
   type: TypeLetter,
+  tolerance: ToleranceRef.nullable(),
   repeatability: RepeatabilityInput,
   inhomogeneity: InhomogeneityInput,
   lead: UncertaintyInput,

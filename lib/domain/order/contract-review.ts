@@ -1,7 +1,7 @@
 import type { TypeLetter } from "../evidence/schema";
 import { ok, type Result, refuse } from "../refusal";
 import type { DecisionRuleKind, TemperatureUnit, ToleranceChoice } from "./labels";
-import { temperatureUnitLabels } from "./labels";
+import { temperatureUnitLabels, toleranceLabels } from "./labels";
 import type { Setpoint } from "./setpoint";
 import { setpointTolerances } from "./setpoint-tolerances";
 import { canOrderBecome, type OrderState } from "./transitions";
@@ -18,6 +18,7 @@ export type ReviewedOrder = {
     readonly temperatureUnit: TemperatureUnit;
     readonly setpoints: readonly Setpoint[];
     readonly tolerance: ToleranceChoice;
+    readonly ownLimit?: number | null;
   }[];
 };
 
@@ -39,7 +40,7 @@ const agreementFindings = (order: ReviewedOrder): readonly ReviewFinding[] => {
     return hasClass
       ? [
           notice(
-            "A tolerance class is named, but no statement of conformity will be made: no decision rule is agreed.",
+            "A tolerance is named, but no statement of conformity will be made: no decision rule is agreed.",
           ),
         ]
       : [];
@@ -77,16 +78,23 @@ const lineFindings = (
   furnaces: readonly FurnaceRange[],
 ): readonly ReviewFinding[] => {
   if (line.setpoints.length === 0) return [missing(`Line ${line.position} has no setpoints yet.`)];
-  const undefinedAt = setpointTolerances(line).filter((point) => point.state === "not-defined");
+  const points = setpointTolerances(line);
+  const undefinedAt = points.filter((point) => point.state === "not-defined");
+  const noted = points.filter((point) => point.state === "defined" && point.reason !== "");
   return [
     ...furnaceFinding(line, furnaces),
     ...(undefinedAt.length === 0
       ? []
       : [
           notice(
-            `Line ${line.position}: class ${line.tolerance} of type ${line.typeLetter} has no tolerance defined at ${undefinedAt.map((point) => point.setpoint).join(", ")}; nothing can be stated there.`,
+            `Line ${line.position}: ${toleranceLabels[line.tolerance]} of type ${line.typeLetter} has no tolerance defined at ${undefinedAt.map((point) => point.setpoint).join(", ")}; nothing can be stated there.`,
           ),
         ]),
+    ...noted.map((point) =>
+      notice(
+        `Line ${line.position}: ${toleranceLabels[line.tolerance]} at ${point.setpoint} (${point.tolerance}): ${point.reason}.`,
+      ),
+    ),
   ];
 };
 

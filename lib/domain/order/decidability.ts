@@ -1,14 +1,14 @@
 import { decidability } from "@/lib/metrology/conformity/decidability";
 import { decidableClasses } from "@/lib/metrology/conformity/decidable-classes";
 import type { ConformityRule } from "@/lib/metrology/conformity/guard-band";
-import { iec60584 } from "@/lib/metrology/conformity/iec-60584-1";
-import { toleranceIn } from "@/lib/metrology/conformity/tolerance-in";
 import { roundHalfEven } from "@/lib/metrology/number/decimal";
 import { roundUncertainty } from "@/lib/metrology/reporting/round-uncertainty";
 import { typeset } from "@/lib/metrology/reporting/typeset";
-import type { DecisionRule, TypeLetter } from "../evidence/schema";
+import type { DecisionRule, ToleranceRef, TypeLetter } from "../evidence/schema";
+import { publishedSetOf, toleranceAt } from "../evidence/tolerance-at";
+import { type AskedTolerance, askedTolerance } from "./asked-tolerance";
 import type { ExpectedUncertainty } from "./expected-uncertainty";
-import { type TemperatureUnit, type ToleranceChoice, temperatureUnitLabels } from "./labels";
+import { type TemperatureUnit, temperatureUnitLabels } from "./labels";
 import type { Setpoint } from "./setpoint";
 import { toleranceText } from "./setpoint-tolerances";
 
@@ -26,12 +26,10 @@ export type PointDecidability = {
   readonly help: readonly string[];
 };
 
-type Line = {
+type Line = AskedTolerance & {
   readonly position: number;
   readonly typeLetter: TypeLetter;
-  readonly temperatureUnit: TemperatureUnit;
   readonly setpoints: readonly Setpoint[];
-  readonly tolerance: ToleranceChoice;
 };
 
 const ruleName: Readonly<Record<DecisionRule["kind"], string>> = {
@@ -52,6 +50,15 @@ const size = (celsius: number, unit: TemperatureUnit): string => {
 const limit = (celsius: number, unit: TemperatureUnit): string =>
   `± ${toleranceText(celsius, unit).replace(/\.?0+$/, "")} ${temperatureUnitLabels[unit]}`;
 
+/** IEC numbers its classes, E230 names them. */
+const className = (toleranceClass: string): string =>
+  /^\d$/.test(toleranceClass) ? `class ${toleranceClass}` : `${toleranceClass} tolerances`;
+
+const nameOf = (ref: ToleranceRef): string =>
+  "kind" in ref
+    ? "own limit"
+    : `${ref.standard === "IEC 60584-1:2013" ? "" : `${ref.standard} `}${className(ref.class)}`;
+
 /**
  * Whether the laboratory could say anything at a line's setpoints with the U it can expect, class and rule as asked
  * (ISO/IEC 17025:2017, 7.1.1 and 7.1.3: known before the order is accepted, not when the furnace has cooled).
@@ -69,31 +76,32 @@ const pointDecidability = (
   rule: DecisionRule,
   expected: ExpectedUncertainty,
 ): PointDecidability => {
-  const { temperatureUnit: unit, tolerance: toleranceClass, typeLetter, position } = line;
+  const { temperatureUnit: unit, typeLetter, position } = line;
+  const ref = askedTolerance(line);
   const setpoint = `${typeset(typed.replace(/^\+/, ""))} ${temperatureUnitLabels[unit]}`;
   const where = `Type ${typeLetter} at ${setpoint}`;
   const about = expected.kind === "expected" ? `about ${size(expected.expandedCelsius, unit)}` : "";
   const base = { position, setpoint, expected: about, help: [] };
   const uClause =
     expected.kind === "expected" ? `; U ${about}` : `; what U to expect is not known: ${expected.reason}`;
-  if (toleranceClass === "none" || rule.kind === "none")
+  if (ref === null || rule.kind === "none")
     return {
       ...base,
       state: "no-question",
       sentence: `${where}: no statement of conformity is asked for${uClause}`,
     };
-  const tolerance = toleranceIn(iec60584, typeLetter, toleranceClass, celsius);
+  const tolerance = toleranceAt(ref, typeLetter, celsius);
   if (tolerance.kind === "not-defined")
     return {
       ...base,
       state: "no-tolerance-defined",
-      sentence: `${where}, class ${toleranceClass}: no tolerance defined${uClause}`,
+      sentence: `${where}, ${nameOf(ref)}: no tolerance defined${uClause}`,
     };
-  const asked = `${where}, class ${toleranceClass} (${limit(tolerance.celsius, unit)}), ${ruleName[rule.kind]}`;
+  const asked = `${where}, ${nameOf(ref)} (${limit(tolerance.celsius, unit)}), ${ruleName[rule.kind]}`;
   if (expected.kind === "unknown") return { ...base, state: "unknown", sentence: `${asked}${uClause}` };
   const judged = decidability(tolerance.celsius, rule, expected);
   if (!judged.ok) return { ...base, state: "unknown", sentence: `${asked}: ${judged.problem.message}` };
-  const { kind, limitExpandedCelsius } = judged.value;
+  const { kind, limitExpandedCelsius, limitToleranceCelsius } = judged.value;
   const isDecidable = kind === "decidable";
   return {
     ...base,
@@ -102,14 +110,16 @@ const pointDecidability = (
     help: isDecidable
       ? []
       : helpFor(
-          { typeLetter, celsius, rule, unit, toleranceCelsius: tolerance.celsius },
+          { ref, typeLetter, celsius, rule, unit, toleranceCelsius: tolerance.celsius },
           expected,
           limitExpandedCelsius,
+          limitToleranceCelsius,
         ),
   };
 };
 
 type Wish = {
+  readonly ref: ToleranceRef;
   readonly typeLetter: TypeLetter;
   readonly celsius: number;
   readonly rule: ConformityRule;
@@ -119,13 +129,15 @@ type Wish = {
 
 /** What the laboratory could offer instead, nearest to the wish first. */
 const helpFor = (
-  { typeLetter, celsius, rule, unit, toleranceCelsius }: Wish,
+  { ref, typeLetter, celsius, rule, unit, toleranceCelsius }: Wish,
   expected: Extract<ExpectedUncertainty, { kind: "expected" }>,
   limitExpanded: number | null,
+  limitTolerance: number,
 ): readonly string[] => {
-  const classes = decidableClasses(iec60584, typeLetter, celsius, rule, expected);
-  const offered = classes.ok
-    ? classes.value.map((one) => `class ${one.toleranceClass} (${limit(one.toleranceCelsius, unit)})`)
+  const set = publishedSetOf(ref);
+  const classes = set && decidableClasses(set, typeLetter, celsius, rule, expected);
+  const offered = classes?.ok
+    ? classes.value.map((one) => `${className(one.toleranceClass)} (${limit(one.toleranceCelsius, unit)})`)
     : [];
   const smaller =
     limitExpanded === null
@@ -135,8 +147,11 @@ const helpFor = (
         ];
   const ratio = toleranceCelsius / expected.expandedCelsius;
   return [
+    ...(set === null ? [`a limit wider than ± ${size(limitTolerance, unit)}`] : []),
     ...(offered.length > 0 ? [`${offered.join(" or ")}, which would be decidable`] : []),
     ...smaller,
-    `a guard band of less than ${roundHalfEven(ratio, 2)} × U, or simple acceptance, if the customer agrees to the risk`,
+    rule.kind === "target-risk"
+      ? "a larger risk of false acceptance, or simple acceptance, if the customer agrees to it"
+      : `a guard band of less than ${roundHalfEven(ratio, 2)} × U, or simple acceptance, if the customer agrees to the risk`,
   ];
 };

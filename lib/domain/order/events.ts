@@ -41,8 +41,10 @@ export const orderEvents = {
       capabilityAndResources: z.literal(true),
       externalProviders: z.enum(["none", "approved"]),
       methodSuitable: z.literal(true),
-      decisionRule: z.enum(["none", "simple", "guarded"]),
+      decisionRule: z.enum(["none", "simple", "guarded", "guarded-binary", "target-risk"]),
       guardBandRatio: z.number().nullable(),
+      /** With a target risk alone. */
+      falseAcceptancePercent: z.number().optional(),
       toldCustomer: z.array(z.string()),
     }),
     sentence: (p) =>

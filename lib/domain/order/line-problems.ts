@@ -1,18 +1,17 @@
-import { tolerance } from "@/lib/metrology/conformity/tolerance";
 import { temperatureRange } from "@/lib/metrology/thermocouple/reference-function";
 import { referenceFunctions } from "@/lib/metrology/thermocouple/reference-functions";
 import type { TypeLetter } from "../evidence/schema";
-import { type TemperatureUnit, type ToleranceChoice, temperatureUnitLabels } from "./labels";
+import { toleranceAt } from "../evidence/tolerance-at";
+import { type AskedTolerance, askedTolerance } from "./asked-tolerance";
+import { temperatureUnitLabels } from "./labels";
 import type { Setpoint } from "./setpoint";
 
-type Line = {
+type Line = AskedTolerance & {
   readonly typeLetter: TypeLetter;
-  readonly temperatureUnit: TemperatureUnit;
   readonly setpoints: readonly Setpoint[];
-  readonly tolerance: ToleranceChoice;
 };
 
-type LineProblem = { readonly field: "setpoints" | "tolerance"; readonly message: string };
+type LineProblem = { readonly field: "setpoints" | "tolerance" | "ownLimit"; readonly message: string };
 
 /** What no laboratory could do: temperatures where the type is not defined, a class that says nothing at any of them. */
 export const lineProblems = (line: Line): readonly LineProblem[] => {
@@ -28,13 +27,19 @@ export const lineProblems = (line: Line): readonly LineProblem[] => {
       message: `${beyond.map((setpoint) => `${setpoint.typed} ${unit}`).join(", ")}: type ${line.typeLetter} is defined from ${range.fromCelsius} to ${range.toCelsius} °C only.`,
     });
   const classMessage = classProblem(line);
+  if (line.tolerance === "own" && askedTolerance(line) === null)
+    problems.push({
+      field: "ownLimit",
+      message: `Write the customer's own limit in ${unit}, e.g. 2.5 for ± 2.5 ${unit}.`,
+    });
   if (classMessage) problems.push({ field: "tolerance", message: classMessage });
   return problems;
 };
 
-const classProblem = ({ typeLetter, tolerance: choice, setpoints }: Line): string | null => {
-  if (choice === "none") return null;
-  const [first, ...rest] = setpoints.map(({ celsius }) => tolerance(typeLetter, choice, celsius));
+const classProblem = (line: Line): string | null => {
+  const asked = askedTolerance(line);
+  if (asked === null) return null;
+  const [first, ...rest] = line.setpoints.map(({ celsius }) => toleranceAt(asked, line.typeLetter, celsius));
   if (first?.kind !== "not-defined" || rest.some((at) => at.kind === "defined")) return null;
   return `${first.reason}, so it would say nothing at any of these setpoints. Choose another class, or none.`;
 };

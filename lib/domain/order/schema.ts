@@ -28,7 +28,9 @@ export const OrderLineInput = z
         const read = readSetpoints(text, "C");
         if (!read.ok) context.addIssue(read.message);
       }),
-    tolerance: z.enum(toleranceChoices, "Choose a class, or no class.").default("none"),
+    tolerance: z.enum(toleranceChoices, "Choose a tolerance, or none.").default("none"),
+    /** ± in the line's unit. */
+    ownLimit: optionalDecimal(0.001, 1000, "Write the limit as one number above 0, e.g. 2.5 for ± 2.5."),
   })
   .transform((line, context) => {
     const read = readSetpoints(line.setpoints, line.temperatureUnit);
@@ -36,7 +38,11 @@ export const OrderLineInput = z
       context.addIssue({ code: "custom", path: ["setpoints"], message: read.message });
       return z.NEVER;
     }
-    const whole = { ...line, setpoints: read.setpoints };
+    const whole = {
+      ...line,
+      setpoints: read.setpoints,
+      ownLimit: line.tolerance === "own" ? line.ownLimit : null,
+    };
     for (const { field, message } of lineProblems(whole))
       context.addIssue({ code: "custom", path: [field], message });
     return whole;
@@ -48,6 +54,7 @@ const terms = {
   purchaseOrder: optionalText(80),
   decisionRule: z.enum(decisionRules, "Choose a decision rule, or no statement.").default("none"),
   guardBandRatio: optionalDecimal(0, 3, "Write the guard band as a multiple of U, from 0 to 3, e.g. 1."),
+  falseAcceptancePercent: optionalDecimal(0.0001, 50, "Write the risk in percent, up to 50, e.g. 5."),
   decisionRuleAgreedBy: optionalText(120),
   decisionRuleAgreedOn: optionalDay,
   uncertaintyDigits: decimalNumber(1, 2, "One or two digits.").default(2),
@@ -60,12 +67,18 @@ type Terms = z.output<z.ZodObject<typeof terms>>;
 const checkTerms = (order: Terms, context: z.RefinementCtx): void => {
   const say = (field: keyof Terms, message: string) =>
     context.addIssue({ code: "custom", path: [field], message });
-  if (order.decisionRule === "guarded" && order.guardBandRatio === null)
+  const isGuarded = order.decisionRule === "guarded" || order.decisionRule === "guarded-binary";
+  if (isGuarded && order.guardBandRatio === null)
     say("guardBandRatio", "A guarded rule needs its guard band as a multiple of U, e.g. 1.");
+  if (order.decisionRule === "target-risk" && order.falseAcceptancePercent === null)
+    say(
+      "falseAcceptancePercent",
+      "A target risk needs its probability of false acceptance in percent, e.g. 5.",
+    );
   if (order.decisionRule !== "none" && order.lines.every((line) => line.tolerance === "none"))
     say(
       "decisionRule",
-      "No line asks for a tolerance class, so there is nothing to state. Choose a class on a line, or no statement.",
+      "No line asks for a tolerance, so there is nothing to state. Choose one on a line, or no statement.",
     );
   if (
     order.decisionRule === "none" &&

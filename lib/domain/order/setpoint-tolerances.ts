@@ -1,9 +1,10 @@
-import { tolerance } from "@/lib/metrology/conformity/tolerance";
 import { roundHalfEven } from "@/lib/metrology/number/decimal";
 import { fahrenheitText } from "@/lib/metrology/reporting/fahrenheit";
 import { typeset } from "@/lib/metrology/reporting/typeset";
 import type { TypeLetter } from "../evidence/schema";
-import { type TemperatureUnit, type ToleranceChoice, temperatureUnitLabels } from "./labels";
+import { toleranceAt } from "../evidence/tolerance-at";
+import { type AskedTolerance, askedTolerance } from "./asked-tolerance";
+import { type TemperatureUnit, temperatureUnitLabels } from "./labels";
 import type { Setpoint } from "./setpoint";
 
 export type SetpointTolerance = {
@@ -14,15 +15,13 @@ export type SetpointTolerance = {
   /** "± 4.00 °C"; "no tolerance defined"; "" without a class. */
   readonly tolerance: string;
   readonly state: "defined" | "not-defined" | "no-class";
-  /** Why none is defined there. */
+  /** Why none is defined there; or what the standard says of it, e.g. "holds only where ordered ...". */
   readonly reason: string;
 };
 
-type Line = {
+type Line = AskedTolerance & {
   readonly typeLetter: TypeLetter;
-  readonly temperatureUnit: TemperatureUnit;
   readonly setpoints: readonly Setpoint[];
-  readonly tolerance: ToleranceChoice;
 };
 
 /** A tolerance (a difference) in the customer's unit, to the hundredth, converted exactly: "2.70". */
@@ -32,7 +31,7 @@ export const toleranceText = (celsius: number, unit: TemperatureUnit): string =>
   return text.ok ? text.value : `${celsius}`;
 };
 
-/** What a line's class says at each of its setpoints, in the customer's unit (a difference of 1 °C is 1.8 °F). */
+/** What a line's class or own limit says at each of its setpoints, in the customer's unit (a difference of 1 °C is 1.8 °F). */
 export const setpointTolerances = (line: Line): readonly SetpointTolerance[] =>
   line.setpoints.map((setpoint) => {
     const unit = temperatureUnitLabels[line.temperatureUnit];
@@ -40,10 +39,11 @@ export const setpointTolerances = (line: Line): readonly SetpointTolerance[] =>
       setpoint: `${typeset(setpoint.typed.replace(/^\+/, ""))} ${unit}`,
       celsius: line.temperatureUnit === "F" ? `${typeset(roundHalfEven(setpoint.celsius, 3))} °C` : null,
     };
-    if (line.tolerance === "none") return { ...base, tolerance: "", state: "no-class", reason: "" };
-    const found = tolerance(line.typeLetter, line.tolerance, setpoint.celsius);
+    const asked = askedTolerance(line);
+    if (asked === null) return { ...base, tolerance: "", state: "no-class", reason: "" };
+    const found = toleranceAt(asked, line.typeLetter, setpoint.celsius);
     if (found.kind === "not-defined")
       return { ...base, tolerance: "no tolerance defined", state: "not-defined", reason: found.reason };
     const size = toleranceText(found.celsius, line.temperatureUnit);
-    return { ...base, tolerance: `± ${size} ${unit}`, state: "defined", reason: "" };
+    return { ...base, tolerance: `± ${size} ${unit}`, state: "defined", reason: found.note ?? "" };
   });

@@ -14,6 +14,8 @@ export type OrderLine = {
   readonly temperatureUnit: TemperatureUnit;
   readonly setpoints: readonly Setpoint[];
   readonly tolerance: ToleranceChoice;
+  /** ± in the line's unit, with the choice "own" alone. */
+  readonly ownLimit?: number | null;
   readonly sensors: readonly {
     readonly id: string;
     readonly tag: string;
@@ -30,6 +32,7 @@ export type Order = {
   readonly state: OrderState;
   readonly decisionRule: DecisionRuleKind;
   readonly guardBandRatio: number | null;
+  readonly falseAcceptancePercent: number | null;
   readonly decisionRuleAgreedBy: string | null;
   /** YYYY-MM-DD */
   readonly decisionRuleAgreedOn: string | null;

@@ -31,7 +31,7 @@ export type EvidenceParts = {
   readonly scanner: z.infer<typeof ScannerEvidence>;
   readonly sensors: readonly (Pick<Sensor, "id" | "serial" | "type" | "protection"> & {
     readonly construction: string;
-    readonly tolerance: z.infer<typeof ToleranceRef> | null;
+    readonly tolerance: ToleranceRef | null;
     /** As agreed in the sensor's own order: one load may hold sensors of several. */
     readonly decisionRule: DecisionRule;
     readonly uncertaintyDigits: 1 | 2;

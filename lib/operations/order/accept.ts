@@ -31,6 +31,9 @@ export const acceptOrder = defineOperation({
       methodSuitable: input.methodSuitable,
       decisionRule: order.decisionRule,
       guardBandRatio: order.guardBandRatio,
+      ...(order.falseAcceptancePercent === null
+        ? {}
+        : { falseAcceptancePercent: order.falseAcceptancePercent }),
       toldCustomer: [...told],
     });
     return { value: { number: order.number }, events: [event] };

@@ -16,6 +16,7 @@ const fieldsOf = (order: Order) => ({
   purchaseOrder: order.purchaseOrder ?? "",
   decisionRule: order.decisionRule,
   guardBandRatio: order.guardBandRatio === null ? "" : String(order.guardBandRatio),
+  falseAcceptancePercent: order.falseAcceptancePercent === null ? "" : String(order.falseAcceptancePercent),
   decisionRuleAgreedBy: order.decisionRuleAgreedBy ?? "",
   decisionRuleAgreedOn: order.decisionRuleAgreedOn ?? "",
   uncertaintyDigits: String(order.uncertaintyDigits),
@@ -28,6 +29,7 @@ const fieldsOf = (order: Order) => ({
     temperatureUnit: line.temperatureUnit as string,
     setpoints: line.setpoints.map(({ typed }) => typed).join("  "),
     tolerance: line.tolerance as string,
+    ownLimit: line.ownLimit ? String(line.ownLimit) : "",
   })),
 });
 

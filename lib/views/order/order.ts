@@ -3,10 +3,12 @@ import type { Tx } from "@/lib/data/in-scope";
 import { furnaceRanges } from "@/lib/data/order/furnace-ranges";
 import { loadOrder } from "@/lib/data/order/load-order";
 import { lastMove } from "@/lib/data/sensor/last-move";
+import { storedTolerance } from "@/lib/domain/order/asked-tolerance";
 import { reviewOrder } from "@/lib/domain/order/contract-review";
 import { decisionRuleText, protectionLabels, temperatureUnitLabels } from "@/lib/domain/order/labels";
 import { setpointTolerances } from "@/lib/domain/order/setpoint-tolerances";
 import { nextOfOrder, orderThread } from "@/lib/domain/order/thread";
+import { tolerancePhrase } from "@/lib/domain/order/tolerance-phrase";
 import type { Order, OrderLine } from "@/lib/domain/order/types";
 import type { Actor } from "@/lib/domain/staff/actor";
 import { may, type Permission } from "@/lib/domain/staff/permissions";
@@ -22,7 +24,7 @@ const lineOf = (line: OrderLine, certificates: Certificates) => ({
   quantity: line.quantity,
   received: line.sensors.length,
   unit: temperatureUnitLabels[line.temperatureUnit],
-  tolerance: line.tolerance,
+  tolerance: tolerancePhrase(storedTolerance(line)),
   setpoints: setpointTolerances(line),
   sensors: line.sensors.map(({ id, tag, serial, state }) => ({
     tag,
@@ -72,7 +74,7 @@ export const orderView = (actor: Actor, number: string) =>
       state: order.state,
       customer,
       purchaseOrder: order.purchaseOrder ?? "",
-      rule: decisionRuleText(order.decisionRule, order.guardBandRatio),
+      rule: decisionRuleText(order),
       agreedBy: order.decisionRuleAgreedBy ?? "",
       agreedOn: order.decisionRuleAgreedOn ?? "",
       uncertaintyDigits: order.uncertaintyDigits,

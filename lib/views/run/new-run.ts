@@ -1,7 +1,7 @@
 import type { Tx } from "@/lib/data/in-scope";
 import { loadStandards } from "@/lib/data/run/load-standards";
 import { dueState, isoDay } from "@/lib/domain/calibration/due";
-import { decisionRuleText } from "@/lib/domain/order/labels";
+import { type DecisionRuleKind, decisionRuleText } from "@/lib/domain/order/labels";
 import type { Actor } from "@/lib/domain/staff/actor";
 import { answer } from "@/lib/views/view";
 
@@ -23,7 +23,7 @@ const loadWaiting = async (tx: Tx) => {
     protection: sensor.protection,
     customer: line.order.customer.name,
     order: line.order.number,
-    rule: `${decisionRuleText(line.order.decisionRule as "none" | "simple" | "guarded", line.order.guardBandRatio)}, U with ${line.order.uncertaintyDigits} digit${line.order.uncertaintyDigits === 1 ? "" : "s"}`,
+    rule: `${decisionRuleText({ ...line.order, decisionRule: line.order.decisionRule as DecisionRuleKind })}, U with ${line.order.uncertaintyDigits} digit${line.order.uncertaintyDigits === 1 ? "" : "s"}`,
     setpointsCelsius: line.setpoints.map(({ celsius }) => celsius),
   }));
 };

@@ -4,6 +4,7 @@ import { lastMove } from "@/lib/data/sensor/last-move";
 import { readLastResults, readRunsOfSensor, readSensor } from "@/lib/data/sensor/read-sensor";
 import { readStoredPoint } from "@/lib/domain/evidence/read-stored-point";
 import { type Protection, protectionLabels } from "@/lib/domain/order/labels";
+import { tolerancePhrase } from "@/lib/domain/order/tolerance-phrase";
 import { intakeFindings } from "@/lib/domain/sensor/intake-findings";
 import {
   type Condition,
@@ -79,9 +80,7 @@ export const sensorView = (actor: Actor, tag: string) =>
       order: { number: order.number, position: row.line.position, state: order.state },
       customer: order.customer,
       setpoints: `${row.line.setpoints.map(({ typed }) => typed).join(", ")} °${row.line.temperatureUnit}`,
-      tolerance: row.line.toleranceClass
-        ? `Class ${row.line.toleranceClass} (${row.line.toleranceStandard})`
-        : "",
+      tolerance: tolerancePhrase(row.line),
       intake: row.intake && intakeOf(row.intake, await personName(tx, row.intake.takenInById)),
       runs: places.map((place) => ({
         number: place.run.number,

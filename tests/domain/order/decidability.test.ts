@@ -190,6 +190,33 @@ describe("what can be said at each setpoint of a line", () => {
     expect(none?.help).toHaveLength(2);
   });
 
+  it("judges by ASTM E230, by the customer's own limit and by every rule", () => {
+    const one = (change: object, rule: Parameters<typeof lineDecidability>[1] = guarded, u = 1) =>
+      lineDecidability({ ...line, ...change }, rule, known(u))[0];
+    // E230, type K at 1000 °C: standard 0.75 % = 7.5 °C, special 0.4 % = 4 °C; no tolerance past 1260 °C.
+    expect(one({ tolerance: "astm-special" })?.sentence).toBe(
+      "Type K at 1000 °C, ASTM E230/E230M special tolerances (± 4 °C), guarded acceptance: decidable; U about 1.0 °C",
+    );
+    expect(one({ tolerance: "astm-special" }, guarded, 4.5)?.help[0]).toBe(
+      "standard tolerances (± 7.5 °C), which would be decidable",
+    );
+    const beyond = { tolerance: "astm-standard", setpoints: [{ typed: "1300", celsius: 1300 }] };
+    expect(one(beyond)?.state).toBe("no-tolerance-defined");
+    const own = { tolerance: "own", ownLimit: 1.5 };
+    expect(one(own)?.sentence).toContain("own limit (± 1.5 °C), guarded acceptance: decidable");
+    expect(one(own, guarded, 2)).toMatchObject({ state: "not-decidable" });
+    expect(one(own, guarded, 2)?.help[0]).toBe("a limit wider than ± 2.0 °C");
+    expect(one({ ...own, temperatureUnit: "F", ownLimit: 5 })?.sentence).toContain("own limit (± 5 °F)");
+    expect(one(own, { kind: "guarded-binary", guardBandRatio: 1 }, 2)?.sentence).toContain(
+      "guarded acceptance, pass or fail: not decidable",
+    );
+    // u = 1 °C: even without error 13.4 % lie beyond ± 1.5 °C, 2·Φ(−1.5): no zone for 5 %, one for 20 %.
+    const risk = { kind: "target-risk", falseAcceptance: 0.05, isBinary: true } as const;
+    expect(one(own, risk, 2)?.state).toBe("not-decidable");
+    expect(one(own, risk, 2)?.help.at(-1)).toContain("a larger risk of false acceptance");
+    expect(one(own, { ...risk, falseAcceptance: 0.2 }, 2)?.state).toBe("decidable");
+  });
+
   it("speaks the customer's unit", () => {
     const fahrenheit = {
       ...line,

@@ -55,6 +55,31 @@ describe("an order as filled in", () => {
     expect(problems({ lines: [{ ...lineInput, setpoints: "1000 1100" }] })).toEqual({});
   });
 
+  it("takes a class of E230 and the customer's own limit in the line's unit, and wants the limit written", () => {
+    const own = { ...lineInput, tolerance: "own" as const };
+    expect(problems({ lines: [{ ...lineInput, tolerance: "astm-special" }] })).toEqual({});
+    expect(problems({ lines: [{ ...lineInput, typeLetter: "C", tolerance: "astm-special" }] })).toEqual({
+      "lines.0.tolerance": expect.stringContaining("no class special for type C"),
+    });
+    expect(problems({ lines: [{ ...own, ownLimit: "2.5" }] })).toEqual({});
+    expect(problems({ lines: [own] })["lines.0.ownLimit"]).toContain("in °C");
+    expect(problems({ lines: [{ ...own, temperatureUnit: "F" }] })["lines.0.ownLimit"]).toContain("in °F");
+    for (const ownLimit of ["0", "-1", "two", "1001"])
+      expect(problems({ lines: [{ ...own, ownLimit }] })).toHaveProperty(["lines.0.ownLimit"]);
+    const kept = RecordOrderInput.parse(orderInput(customerId, { lines: [{ ...lineInput, ownLimit: "2" }] }));
+    expect(kept.lines[0]?.ownLimit, "without the choice it is no limit").toBeNull();
+  });
+
+  it("wants the figure of its own rule", () => {
+    expect(problems({ decisionRule: "guarded-binary" })).toEqual({});
+    expect(problems({ decisionRule: "guarded-binary", guardBandRatio: "" })).toHaveProperty("guardBandRatio");
+    const risk = { decisionRule: "target-risk", guardBandRatio: "" };
+    expect(problems({ ...risk, falseAcceptancePercent: "5" })).toEqual({});
+    expect(problems(risk)).toHaveProperty("falseAcceptancePercent");
+    for (const falseAcceptancePercent of ["0", "51", "5%"])
+      expect(problems({ ...risk, falseAcceptancePercent })).toHaveProperty("falseAcceptancePercent");
+  });
+
   it("wants a rule that can be applied", () => {
     expect(problems({ guardBandRatio: "" })).toHaveProperty("guardBandRatio");
     expect(problems({ guardBandRatio: "3.5" })).toHaveProperty("guardBandRatio");

@@ -45,6 +45,49 @@ describe("recording an order", () => {
     expect(await auditSentences()).toContain(`order.recorded: recorded order ${number}: 2 lines, 6 sensors`);
   });
 
+  it("stores each tolerance and each rule as agreed, and reads them back", async () => {
+    const lines = [
+      { ...lineInput, tolerance: "astm-special" as const },
+      { ...lineInput, tolerance: "own" as const, ownLimit: "2.5" },
+      {
+        ...lineInput,
+        tolerance: "own" as const,
+        ownLimit: "5",
+        temperatureUnit: "F" as const,
+        setpoints: "600",
+      },
+      { ...lineInput, tolerance: "none" as const },
+    ];
+    const risk = { decisionRule: "target-risk" as const, falseAcceptancePercent: "5", guardBandRatio: "1" };
+    const order = await stored(await recorded(desk, input({ ...risk, lines })));
+    expect(order).toMatchObject({
+      decisionRule: "target-risk",
+      falseAcceptancePercent: 5,
+      guardBandRatio: null,
+    });
+    expect(order.lines.map(({ tolerance, ownLimit = null }) => [tolerance, ownLimit])).toEqual([
+      ["astm-special", null],
+      ["own", 2.5],
+      ["own", 5],
+      ["none", null],
+    ]);
+    const rows = await inScope({ kind: "laboratory" }, (tx) =>
+      tx.orderLine.findMany({ where: { orderId: order.id }, orderBy: { position: "asc" } }),
+    );
+    expect(rows.map((row) => [row.toleranceStandard, row.toleranceClass])).toEqual([
+      ["ASTM E230/E230M", "special"],
+      ["customer's own limit", "± 2.5 °C"],
+      ["customer's own limit", "± 5 °F"],
+      [null, null],
+    ]);
+    const binary = { decisionRule: "guarded-binary" as const, falseAcceptancePercent: "5" };
+    expect(await stored(await recorded(desk, input(binary)))).toMatchObject({
+      decisionRule: "guarded-binary",
+      guardBandRatio: 1,
+      falseAcceptancePercent: null,
+    });
+  });
+
   it("numbers without a gap, also after a refusal", async () => {
     const first = await recorded(desk, input());
     await refusalOf(recorded(desk, input({ decisionRuleAgreedOn: "2026-03-09" })));

@@ -2,7 +2,6 @@ import Link from "next/link";
 import { DataTable } from "@/app/_ui/data-table";
 import { StateMark } from "@/app/_ui/state-mark";
 import { TypeLetter } from "@/app/_ui/type-letter";
-import { toleranceLabels, toleranceStandard } from "@/lib/domain/order/labels";
 import type { OrderPage } from "@/lib/views/order/order";
 import { sensorMarks } from "../../sensors/sensor-marks";
 
@@ -37,11 +36,11 @@ const sensorRow = (sensor: Line["sensors"][number]) => ({
 const Setpoints = ({ line }: { readonly line: Line }) => (
   <DataTable
     caption={
-      line.tolerance === "none"
-        ? "Setpoints; no tolerance class is asked for."
-        : `Setpoints, with ${toleranceLabels[line.tolerance].toLowerCase()} of ${toleranceStandard}.`
+      line.tolerance === ""
+        ? "Setpoints; no tolerance is asked for."
+        : `Setpoints; judged by: ${line.tolerance}.`
     }
-    columns={line.tolerance === "none" ? setpointColumns.slice(0, 1) : setpointColumns}
+    columns={line.tolerance === "" ? setpointColumns.slice(0, 1) : setpointColumns}
     rows={line.setpoints.map((point) => ({
       key: point.setpoint,
       cells: {

@@ -66,7 +66,7 @@ export default async function PortalOrderPage({ params }: Props) {
           {order.lines.map((line) => (
             <li key={line.position}>
               {line.quantity} × type {line.typeLetter}, {line.construction}, at {line.setpoints}
-              {line.tolerance ? `, judged by ${line.tolerance}` : ", no statement of conformity"}.
+              {line.tolerance ? `, judged by: ${line.tolerance}` : ", no statement of conformity"}.
             </li>
           ))}
         </ul>

@@ -156,6 +156,31 @@ describe("the reviewed form", () => {
   });
 });
 
+describe("the specification of a statement of conformity (7.8.6.2 b)", () => {
+  const { order } = inventedParts();
+  const specification = (toleranceStandard: string, toleranceClass: string) =>
+    compose({ order: { ...order, toleranceStandard, toleranceClass } }).conformity?.specification;
+  it.each([
+    ["IEC 60584-1:2013", "1", "IEC 60584-1:2013, tolerance class 1; stated"],
+    ["ASTM E230/E230M", "special", "ASTM E230/E230M, special tolerances; stated"],
+    ["customer's own limit", "± 5 °F", "The customer’s own limit, ± 5 °F; stated"],
+  ])("%s %s", (standard, toleranceClass, words) => {
+    expect(specification(standard, toleranceClass)).toMatch(new RegExp(`^${words}`));
+  });
+
+  it("stands with the rule that was agreed: a target risk in percent, pass or fail", () => {
+    const rule = { kind: "target-risk", falseAcceptance: 0.05, isBinary: true } as const;
+    const parts = inventedParts();
+    const { conformity } = compose({
+      order: { ...order, decisionRule: rule },
+      evaluation: { ...parts.evaluation, decisionRule: rule },
+    });
+    expect(conformity?.risk).toContain("5 %");
+    expect(conformity?.rule).toContain("Fail: it lies outside.");
+    expect(conformity?.rule).not.toContain("onditional");
+  });
+});
+
 describe("risk of a decision rule (ILAC-G8:09/2019)", () => {
   it.each([
     [3, "1 in 1 000 000"],

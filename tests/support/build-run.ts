@@ -2,6 +2,7 @@ import { createHash } from "node:crypto";
 import { inScope, type Tx } from "@/lib/data/in-scope";
 import { canonical } from "@/lib/domain/audit/canonical";
 import type { EvaluatedPoint } from "@/lib/domain/evidence/evaluation";
+import type { DeviationFunctionChoice } from "@/lib/domain/evidence/schema";
 import type { World } from "./build-world";
 import { evidenceHead, measuredPoint } from "./evaluated-point";
 
@@ -17,6 +18,8 @@ export type RunOptions = {
   /** Changes a point before it is stored. */
   readonly change?: (point: EvaluatedPoint, sensorIndex: number) => EvaluatedPoint;
   readonly state?: "submitted" | "measuring";
+  /** As a procedure asks for it of every sensor. */
+  readonly deviationFunction?: DeviationFunctionChoice;
   readonly findings?: readonly { code: string; path: string; message: string }[];
 };
 
@@ -163,7 +166,11 @@ export const addEvaluation = async (
     where: { id: { in: places.flatMap(({ sensorId }) => sensorId ?? []) } },
     orderBy: { serial: "asc" },
   });
-  const evidence = canonical(evidenceHead(options.decisionRule ?? "guarded"));
+  const { deviationFunction } = options;
+  const evidence = canonical({
+    ...evidenceHead(options.decisionRule ?? "guarded"),
+    ...(deviationFunction ? { sensors: sensors.map(({ tag }) => ({ id: tag, deviationFunction })) } : {}),
+  });
   const evaluation = await tx.evaluation.create({
     data: {
       runId,

@@ -98,6 +98,7 @@ export const inventedParts = (change: Partial<CertificateParts> = {}): Certifica
       },
       point(900),
     ],
+    deviationFunction: null,
     standards: [
       standard("reference", "R-S1"),
       standard("reference", "R-S2"),

@@ -74,6 +74,7 @@ export const benchContent = (evidence: EvidenceInput): CertificateContent => {
           uncertaintyDigits: 2,
         },
         points: points.filter((point) => point.sensor === sensor.id),
+        deviationFunction: null,
         standards: references.map((reference) => ({
           role: "reference" as const,
           description: "Type S reference thermocouple",

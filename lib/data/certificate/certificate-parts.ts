@@ -1,5 +1,8 @@
 import type { CertificateStandard } from "@/lib/domain/certificate/content";
 import type { CertificateParts } from "@/lib/domain/certificate/parts";
+import type { EvaluatedPoint } from "@/lib/domain/evidence/evaluation";
+import { TypeLetter } from "@/lib/domain/evidence/schema";
+import { defaultTable, sensorFunction } from "@/lib/domain/evidence/sensor-function";
 import { ok, type Result, refuse } from "@/lib/domain/refusal";
 import { decisionRuleOf } from "@/lib/domain/run/decision-rule-of";
 import type { ReviewRun, ReviewSensor } from "../review/load-review-run";
@@ -76,6 +79,29 @@ const standardsOf = (
     : [];
 };
 
+/** Computed again from the stored points, as the evaluation did: only points are stored. */
+const functionOf = (
+  head: NonNullable<ReviewRun["evaluation"]>["head"],
+  sensor: ReviewSensor,
+  points: readonly EvaluatedPoint[],
+): CertificateParts["deviationFunction"] => {
+  const evaluated = head.sensors.find(({ id }) => id === sensor.tag);
+  const choice = evaluated?.deviationFunction;
+  if (!choice) return null;
+  const unit = sensor.line.temperatureUnit === "F" ? "fahrenheit" : "celsius";
+  return sensorFunction({
+    sensor: sensor.tag,
+    type: TypeLetter.parse(sensor.typeLetter),
+    points: points
+      .flatMap((point) => (point.state === "measured" ? [point] : []))
+      .sort((a, b) => a.nominalCelsius - b.nominalCelsius),
+    choice,
+    table: choice.table ?? { ...defaultTable, unit },
+    digits: evaluated.uncertaintyDigits ?? head.rounding.uncertaintyDigits,
+    scope: head.scope,
+  });
+};
+
 /** What the certificate of one sensor of a run is composed from. */
 export const certificateParts = (review: ReviewRun, sensorId: string): Result<CertificateParts> => {
   const { evaluation, laboratory } = review;
@@ -87,6 +113,10 @@ export const certificateParts = (review: ReviewRun, sensorId: string): Result<Ce
   const { customer } = sensor.line.order;
   const evaluated = evaluation.head.sensors.find(({ id }) => id === sensor.tag);
   const position = new Map(review.run.setpoints.map((setpoint) => [setpoint.id, setpoint.position]));
+  const points = evaluation.results
+    .filter((result) => result.sensorId === sensorId)
+    .sort((left, right) => (position.get(left.setpointId) ?? 0) - (position.get(right.setpointId) ?? 0))
+    .map((result) => result.point);
   return ok({
     laboratory: {
       name: laboratory.name,
@@ -117,10 +147,8 @@ export const certificateParts = (review: ReviewRun, sensorId: string): Result<Ce
       decisionRule: evaluated?.decisionRule ?? evaluation.head.decisionRule,
       uncertaintyDigits: evaluated?.uncertaintyDigits ?? evaluation.head.rounding.uncertaintyDigits,
     },
-    points: evaluation.results
-      .filter((result) => result.sensorId === sensorId)
-      .sort((left, right) => (position.get(left.setpointId) ?? 0) - (position.get(right.setpointId) ?? 0))
-      .map((result) => result.point),
+    points,
+    deviationFunction: functionOf(evaluation.head, sensor, points),
     standards: standardsOf(review, place),
   });
 };

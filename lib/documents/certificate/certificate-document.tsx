@@ -3,6 +3,7 @@ import type { CertificateContent } from "@/lib/domain/certificate/content";
 import { documentFont } from "../fonts";
 import { Closing } from "./closing";
 import { DeviationFigure } from "./deviation-figure";
+import { FunctionSection } from "./function-section";
 import { PageFoot, PageHead, Watermark } from "./page-frame";
 import { MethodAndConditions, Particulars } from "./particulars";
 import { ConformityStatement, Results } from "./results";
@@ -42,6 +43,7 @@ export const CertificateDocument = ({ content, contentHash, draft }: Certificate
       <Results content={content} />
       <ConformityStatement content={content} />
       <DeviationFigure content={content} />
+      <FunctionSection content={content} />
       <MethodAndConditions content={content} />
       <Standards content={content} />
       <Closing content={content} contentHash={contentHash} />

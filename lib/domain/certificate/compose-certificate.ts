@@ -2,6 +2,7 @@ import type { MeasuredPoint } from "../evidence/evaluation";
 import type { DecisionRule } from "../evidence/schema";
 import { tolerancePhrase } from "../order/tolerance-phrase";
 import { ok, type Result, refuse } from "../refusal";
+import { composeFunction } from "./compose-function";
 import { composeRows, missingSetpoints, setpointText, statesConformity } from "./compose-rows";
 import { CertificateContent, type CertificateStandard } from "./content";
 import { protectionLabels } from "./labels";
@@ -62,6 +63,9 @@ const deviations = (parts: CertificateParts): string[] => [
           `At ${Number(point.nominalCelsius.toFixed(2))} °C no result: ${point.state === "invalid" ? "invalid" : "not reached"}, ${point.reason}`,
         ],
   ),
+  ...(parts.deviationFunction && !parts.deviationFunction.ok
+    ? [`No deviation function, though one was asked for: ${parts.deviationFunction.problem.message}.`]
+    : []),
 ];
 
 /** 7.8.6.2: which results, which specification, which rule; null where no statement was agreed. */
@@ -153,6 +157,9 @@ export const composeCertificate = (
     run: runSection(parts),
     conditions: conditions(parts),
     rows: composeRows(parts),
+    ...(parts.deviationFunction?.ok
+      ? { function: composeFunction(parts.deviationFunction.value, sourceOf(parts)) }
+      : {}),
     uncertaintyStatement: uncertaintyStatement(measuredOf(parts), (celsius) => setpointText(order, celsius)),
     conformity: conformity(order),
     traceabilityStatement: texts.traceabilityStatement(

@@ -66,6 +66,29 @@ export const CertificateStandard = z.strictObject({
 });
 export type CertificateStandard = z.infer<typeof CertificateStandard>;
 
+/** A deviation function with its table of corrections where it was asked for. */
+export const CertificateFunction = z.strictObject({
+  degree: z.number().int().nonnegative(),
+  isThroughZero: z.boolean(),
+  /** D(t) in µV, t in °C; values as "-5.9e-2", from which the table's corrections follow again. */
+  coefficients: z.array(z.strictObject({ power: z.number().int(), value: text, unit: text })).min(1),
+  fromCelsius: text,
+  toCelsius: text,
+  /** Of the table. */
+  unit: z.enum(["°C", "°F"]),
+  coverageFactor: text,
+  rows: z
+    .array(z.strictObject({ temperature: text, correction: text, expanded: text, remark: z.string() }))
+    .min(1),
+  statements: z.array(text).min(1),
+  /** Unrounded figures for drawing only. */
+  plot: z.strictObject({
+    curve: z.array(z.strictObject({ celsius: z.number(), value: z.number(), expanded: z.number() })).min(2),
+    points: z.array(z.strictObject({ celsius: z.number(), value: z.number(), fitted: z.number() })).min(1),
+  }),
+});
+export type CertificateFunction = z.infer<typeof CertificateFunction>;
+
 export const CertificateContent = z.strictObject({
   format: z.literal("emfolio-certificate"),
   version: z.literal(1),
@@ -109,6 +132,8 @@ export const CertificateContent = z.strictObject({
   /** 7.8.4.1 b: conditions that influence the results. */
   conditions: z.array(text).min(1),
   /** m */ rows: z.array(CertificateRow).min(1),
+  /** Left out where none was asked for, as in every certificate issued before it existed. */
+  function: CertificateFunction.optional(),
   uncertaintyStatement: text,
   /** 7.8.6: set when a statement of conformity is made or was asked for. */
   conformity: z.strictObject({ specification: text, rule: text, risk: text, agreed: text }).nullable(),

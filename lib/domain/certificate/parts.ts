@@ -1,4 +1,5 @@
-import type { EvaluatedPoint } from "../evidence/evaluation";
+import type { Outcome } from "@/lib/metrology/outcome";
+import type { EvaluatedFunction, EvaluatedPoint } from "../evidence/evaluation";
 import type { DecisionRule } from "../evidence/schema";
 import type { CertificateStandard } from "./content";
 
@@ -70,6 +71,8 @@ export type CertificateParts = {
   };
   /** In the order of the run's setpoints. */
   readonly points: readonly EvaluatedPoint[];
+  /** As the run's evidence asks for it, or why there is none; null where it does not ask. */
+  readonly deviationFunction: Outcome<EvaluatedFunction> | null;
   readonly standards: readonly CertificateStandard[];
 };
 

@@ -1,0 +1,84 @@
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { closeDatabase, configureDatabase } from "@/lib/data/client";
+import { inScope } from "@/lib/data/in-scope";
+import { CertificateContent } from "@/lib/domain/certificate/content";
+import type { EvaluatedPoint } from "@/lib/domain/evidence/evaluation";
+import { buildRun, type RunOptions } from "../../support/build-run";
+import { buildWorld, type World } from "../../support/build-world";
+import { type TestDatabase, testDatabase } from "../../support/database";
+import { signRun } from "../../support/sign-run";
+
+let database: TestDatabase;
+let world: World;
+
+beforeAll(async () => {
+  database = await testDatabase();
+  configureDatabase(database.runtimeUrl);
+  world = await buildWorld();
+});
+afterAll(async () => {
+  await closeDatabase();
+  await database.drop();
+});
+
+const choice = {
+  degreeRule: { kind: "fixed", degree: 1 },
+  isThroughZero: true,
+  method: "own-plus-common",
+  allowBelow: null,
+} as const;
+
+/** The invented points state nothing of their own; a fit needs some scatter at each. */
+const withRepeatability = (point: EvaluatedPoint): EvaluatedPoint => {
+  if (point.state !== "measured") return point;
+  const [line] = point.emfBudget.contributions;
+  if (!line) throw new Error("the invented points have a budget");
+  const own = { ...line, key: "sensor.repeatability", effect: 3, variance: 9, standardUncertainty: 3 };
+  return { ...point, emfBudget: { ...point.emfBudget, contributions: [line, own] } };
+};
+
+const signedContent = async (options: Partial<RunOptions>) => {
+  const setpoints = [400, 600, 800, 1000].map((celsius) => ({ typed: String(celsius), celsius }));
+  const built = await buildRun(world, {
+    owners: ["north"],
+    setpoints,
+    change: withRepeatability,
+    ...options,
+  });
+  await signRun(world.people.signatory, built);
+  const row = await inScope({ kind: "laboratory" }, (tx) =>
+    tx.certificate.findFirstOrThrow({ where: { runId: built.run.id } }),
+  );
+  return CertificateContent.parse(JSON.parse(row.content));
+};
+
+describe("a signed certificate", () => {
+  it("carries the deviation function that the run's evidence asks for, its table every 50 °C", async () => {
+    const content = await signedContent({ deviationFunction: choice });
+    expect(content.function).toMatchObject({ degree: 1, fromCelsius: "400", toCelsius: "1000", unit: "°C" });
+    expect(content.function?.rows).toHaveLength(13);
+    expect(content.function?.statements.join(" ")).toContain("taken unreduced");
+  });
+
+  it("has its table in °F where the customer ordered in °F and the procedure names no unit", async () => {
+    const setpoints = [400, 600, 800, 1000].map((celsius) => ({
+      typed: String((celsius * 9) / 5 + 32),
+      celsius,
+    }));
+    const content = await signedContent({ deviationFunction: choice, temperatureUnit: "F", setpoints });
+    expect(content.function).toMatchObject({ unit: "°F" });
+    expect(content.function?.rows[0]?.temperature).toBe("800");
+  });
+
+  it("carries none where the evidence asks for none", async () => {
+    const content = await signedContent({});
+    expect("function" in content).toBe(false);
+  });
+
+  it("says why there is none where too few setpoints were measured", async () => {
+    const setpoints = [400, 800].map((celsius) => ({ typed: String(celsius), celsius }));
+    const content = await signedContent({ deviationFunction: choice, setpoints });
+    expect("function" in content).toBe(false);
+    expect(content.deviations.join()).toMatch(/No deviation function.*distinct temperatures/);
+  });
+});

@@ -27,12 +27,19 @@ function Scientific({ text }: { readonly text: string }) {
 
 const powers = ["µV", "µV/°C", "µV/°C²", "µV/°C³"];
 
+const degreeText = (rule: FunctionChoice["degreeRule"]): string => {
+  switch (rule.kind) {
+    case "fixed":
+      return `Degree ${rule.degree}, as the procedure fixes it. `;
+    case "f-test":
+      return `The highest degree up to ${rule.maximumDegree} whose last term an F-test at ${Number((100 * rule.probability).toPrecision(6))} % keeps. `;
+    case "residuals":
+      return `The lowest degree up to ${rule.maximumDegree} at which no residual exceeds ${rule.limit} times the point's own u. `;
+  }
+};
+
 const ruleText = ({ isThroughZero, degreeRule }: FunctionChoice): string =>
-  `${isThroughZero ? "Through 0 µV at 0 °C. " : ""}${
-    degreeRule.kind === "residuals"
-      ? `The lowest degree up to ${degreeRule.maximumDegree} at which no residual exceeds ${degreeRule.limit} times the point's own u. `
-      : ""
-  }Errors that all points share, such as the reference's certificate, do not average away.`;
+  `${isThroughZero ? "Through 0 µV at 0 °C. " : ""}${degreeText(degreeRule)}Errors that all points share, such as the reference's certificate, do not average away.`;
 
 /** The fit as a person judges it: the curve, the residuals, the degrees tried. */
 export function FitSection({ tag, result, rule }: Props) {
@@ -53,7 +60,7 @@ export function FitSection({ tag, result, rule }: Props) {
           curve,
           points: fitted.points,
         }}
-        caption={`The band is U, k = ${result.coverageFactor.toFixed(2)}. No value above the highest measured point, nor below the lowest.`}
+        caption={`The band is U, k = ${result.coverageFactor.toFixed(2)}. No value above the highest measured point, nor below ${fitted.below ? "what was agreed" : "the lowest"}.`}
       />
       <DataTable
         caption="Coefficients of D(t) = Σ a·tⁱ, t in °C"

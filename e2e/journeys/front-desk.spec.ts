@@ -11,6 +11,10 @@ test("the front desk records an order, mends what is refused, accepts it, takes 
   await page.getByLabel("Customer", { exact: true }).selectOption({ label: "Oakes & Bellamy Glass" });
   await page.getByLabel("How many").fill("3");
   await page.getByLabel("Construction").fill("Mineral-insulated, 3 mm");
+  await page.getByLabel("Tolerance", { exact: true }).selectOption({ label: "Customer’s own limit" });
+  await page.getByLabel("Decision rule").selectOption({ value: "target-risk" });
+  await page.getByLabel(/^Agreed by/).fill("Teodor Lisowski");
+  await page.getByLabel(/^Agreed on/).fill(new Date(Date.now() - 86_400_000).toISOString().slice(0, 10));
   // A comma between digits could be two setpoints or one: it is refused at its field, and the rest stays.
   await page.getByLabel("Setpoints (may stay empty)").fill("300,500");
   await page.getByRole("button", { name: "Record the order" }).click();
@@ -18,6 +22,9 @@ test("the front desk records an order, mends what is refused, accepts it, takes 
   await expect(page.getByLabel("Construction")).toHaveValue("Mineral-insulated, 3 mm");
   await expect(page.getByLabel("How many")).toHaveValue("3");
   await page.getByLabel("Setpoints (may stay empty)").fill("300 500 700");
+  await page.getByRole("button", { name: "Record the order" }).click();
+  await expect(main).toContainText("Write the customer's own limit in °C");
+  await page.getByLabel(/^Own limit/).fill("3.5");
   await page.getByRole("button", { name: "Record the order" }).click();
   await expect(page.getByRole("heading", { level: 1 })).toContainText(/O-\d{4}-\d{4}/);
   const number =
@@ -27,6 +34,9 @@ test("the front desk records an order, mends what is refused, accepts it, takes 
   const review = page.locator("#review");
   await expect(review).toContainText("Type K at 700 °C");
   await expect(review).toContainText(/U about \d\.\d °C/);
+  await expect(review).toContainText("own limit (± 3.5 °C), guarded acceptance by target risk: decidable");
+  await expect(main).toContainText("judged by: The customer’s own limit, ± 3.5 °C");
+  await expect(main).toContainText("false acceptance at most 5 %");
 
   await page.getByLabel(/defined, documented and understood/).check();
   await page.getByLabel(/capability and the resources/).check();

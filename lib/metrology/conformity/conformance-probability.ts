@@ -51,11 +51,16 @@ function probabilities(y: number, u: number, lower: number, upper: number, nu: n
   const high = (upper - y) / u;
   const below = belowProbability(low, nu);
   const above = belowProbability(-high, nu);
-  const outside = below + above;
+  const outside = between0And1(below + above);
   // Both limits on one side of y: subtract in the tail, where the probability does not round to 1.
-  if (low > 0) return { inside: belowProbability(-low, nu) - above, outside };
-  if (high < 0) return { inside: belowProbability(high, nu) - below, outside };
+  if (low > 0) return { inside: between0And1(belowProbability(-low, nu) - above), outside };
+  if (high < 0) return { inside: between0And1(belowProbability(high, nu) - below), outside };
   return { inside: 1 - outside, outside };
+}
+
+/** Student's tails are 1 less a sum that may end some 1e-16 beyond 1: no probability does. */
+function between0And1(probability: number): number {
+  return Math.min(1, Math.max(0, probability));
 }
 
 /** P(Z ≤ z), or P(T ≤ z) with ν degrees of freedom. */

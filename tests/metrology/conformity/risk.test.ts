@@ -67,6 +67,17 @@ describe("conformanceProbability by Student's t", () => {
     expect(nonconformanceProbability(...args)).toBeNaN();
   });
 
+  // Student's sums end a few 1e-16 beyond 1 here.
+  it.each([
+    [1e6, 0.11655031784579671, 2],
+    [-1e6, 0.11655031784579671, 2],
+    [0, 3.19099584516185e-8, 3],
+  ])("stays between 0 and 1 at y = %d, u = %d, ν = %d", (y, u, nu) => {
+    const isInside = y === 0;
+    expect(conformanceProbability(y, u, -2, 2, nu)).toBe(isInside ? 1 : 0);
+    expect(nonconformanceProbability(y, u, -2, 2, nu)).toBe(isInside ? 0 : 1);
+  });
+
   it("both together are one, and the outside keeps its digits", () => {
     fc.assert(
       fc.property(

@@ -3,6 +3,7 @@ import { closeDatabase, configureDatabase } from "@/lib/data/client";
 import { inScope } from "@/lib/data/in-scope";
 import { CertificateContent } from "@/lib/domain/certificate/content";
 import type { EvaluatedPoint } from "@/lib/domain/evidence/evaluation";
+import { sensorFunctionView } from "@/lib/views/sensor-function";
 import { buildRun, type RunOptions } from "../../support/build-run";
 import { buildWorld, type World } from "../../support/build-world";
 import { type TestDatabase, testDatabase } from "../../support/database";
@@ -68,6 +69,18 @@ describe("a signed certificate", () => {
     const content = await signedContent({ deviationFunction: choice, temperatureUnit: "F", setpoints });
     expect(content.function).toMatchObject({ unit: "°F" });
     expect(content.function?.rows[0]?.temperature).toBe("800");
+  });
+
+  it("carries the same as the review's page shows", async () => {
+    const { function: carried, run, item } = await signedContent({ deviationFunction: choice });
+    const table = { unit: null, step: 50 } as const;
+    const { result, rule } = await sensorFunctionView(world.people.signatory, run.number, item.tag, table);
+    if (result.kind !== "fitted") throw new Error(result.reason);
+    expect(rule).toEqual(choice);
+    expect(result.coefficients.texts).toEqual(carried?.coefficients.map(({ value }) => value));
+    expect(result.table.rows.map(({ printedExpanded }) => printedExpanded)).toEqual(
+      carried?.rows.map(({ expanded }) => expanded),
+    );
   });
 
   it("carries none where the evidence asks for none", async () => {

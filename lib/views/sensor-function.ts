@@ -1,6 +1,6 @@
 import { loadReviewRun } from "@/lib/data/review/load-review-run";
 import type { ScopedTable } from "@/lib/domain/evidence/evaluation";
-import { defaultFunctionChoice, type FunctionChoice } from "@/lib/domain/evidence/fit-sensor";
+import { defaultFunctionChoice, type FunctionChoice } from "@/lib/domain/evidence/function-choice";
 import { type CurvePoint, functionCurve } from "@/lib/domain/evidence/function-curve";
 import { TypeLetter } from "@/lib/domain/evidence/schema";
 import { sensorFunction } from "@/lib/domain/evidence/sensor-function";

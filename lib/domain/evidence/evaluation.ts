@@ -1,7 +1,7 @@
 import type { CorrectionRow, CorrectionTable } from "@/lib/metrology/deviation/correction-table";
 import type { DeviationFunction } from "@/lib/metrology/deviation/deviation-function";
 import type { PrintedCoefficients } from "@/lib/metrology/deviation/printed-coefficients";
-import type { FunctionChoice } from "./fit-sensor";
+import type { FunctionChoice } from "./function-choice";
 import type { TypeLetter } from "./schema";
 
 /** What `evaluateEvidence` returns: unrounded numbers, and the strings as printed. Rounded once, here. */

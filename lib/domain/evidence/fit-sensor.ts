@@ -1,29 +1,10 @@
-import type { DegreeRule } from "@/lib/metrology/deviation/choose-degree";
-import type { BelowAgreement, DeviationFunction } from "@/lib/metrology/deviation/deviation-function";
+import type { DeviationFunction } from "@/lib/metrology/deviation/deviation-function";
 import { fitDeviation } from "@/lib/metrology/deviation/fit-deviation";
 import { type PointLine, pointCovariance } from "@/lib/metrology/deviation/point-covariance";
 import type { Outcome } from "@/lib/metrology/outcome";
 import type { LineKey } from "./budget-lines";
 import type { EvaluatedContribution, MeasuredPoint } from "./evaluation";
-
-/** How a sensor's deviation function is fitted; the procedure names it. */
-export type FunctionChoice = {
-  readonly isThroughZero: boolean;
-  readonly degreeRule: DegreeRule;
-  readonly method: DeviationFunction["uncertaintyMethod"];
-  readonly allowBelow: BelowAgreement | null;
-};
-
-/**
- * Through 0 µV at 0 °C, as both ends of a thermocouple at one temperature give no emf; the lowest degree up to 2 at
- * which no residual exceeds twice the point's own u; nothing below the lowest measured point.
- */
-export const defaultFunctionChoice: FunctionChoice = {
-  isThroughZero: true,
-  degreeRule: { kind: "residuals", maximumDegree: 2, limit: 2 },
-  method: "propagated",
-  allowBelow: null,
-};
+import { defaultFunctionChoice, type FunctionChoice } from "./function-choice";
 
 /**
  * Lines drawn anew at every setpoint. All others act on every point of a run with one error, and do not average away:

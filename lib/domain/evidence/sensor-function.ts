@@ -9,7 +9,8 @@ import { found, type Outcome } from "@/lib/metrology/outcome";
 import { reportValue } from "@/lib/metrology/reporting/report-value";
 import { referenceFunctions } from "@/lib/metrology/thermocouple/reference-functions";
 import type { EvaluatedFunction, MeasuredPoint, ScopedRow, ScopedTable } from "./evaluation";
-import { type FunctionChoice, fitSensor } from "./fit-sensor";
+import { fitSensor } from "./fit-sensor";
+import type { FunctionChoice } from "./function-choice";
 import { pointScope, reportedCelsius } from "./point-scope";
 import type { Evidence, TypeLetter } from "./schema";
 

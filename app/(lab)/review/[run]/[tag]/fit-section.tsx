@@ -4,7 +4,7 @@ import { Notice } from "@/app/_ui/notice";
 import { Quantity } from "@/app/_ui/quantity";
 import { Section } from "@/app/_ui/section";
 import { StateMark } from "@/app/_ui/state-mark";
-import type { FunctionChoice } from "@/lib/domain/evidence/fit-sensor";
+import type { FunctionChoice } from "@/lib/domain/evidence/function-choice";
 import type { SensorFunctionPage } from "@/lib/views/sensor-function";
 
 type Props = {

@@ -2,6 +2,7 @@ import type { Outcome } from "@/lib/metrology/outcome";
 import { found } from "@/lib/metrology/outcome";
 import type { Combined } from "@/lib/metrology/uncertainty/combine";
 import { combineCorrelated } from "@/lib/metrology/uncertainty/combine-correlated";
+import type { Correlation } from "@/lib/metrology/uncertainty/correlation-factor";
 import {
   type Coverage,
   type CoverageEffect,
@@ -9,11 +10,22 @@ import {
   dominantPolicy,
   studentPolicy,
 } from "@/lib/metrology/uncertainty/coverage";
-import { truncatedDegreesOfFreedom } from "@/lib/metrology/uncertainty/coverage-factor";
-import type { EvaluatedCoverage, SharedError } from "./evaluation";
+import {
+  TWO_SIGMA_PROBABILITY,
+  truncatedDegreesOfFreedom,
+} from "@/lib/metrology/uncertainty/coverage-factor";
+import { budgetInputs } from "@/lib/metrology/uncertainty/monte-carlo/budget-inputs";
+import { coverageByMonteCarlo } from "@/lib/metrology/uncertainty/monte-carlo/coverage-by-monte-carlo";
+import { linearSampler } from "@/lib/metrology/uncertainty/monte-carlo/linear-sampler";
+import { monteCarlo } from "@/lib/metrology/uncertainty/monte-carlo/monte-carlo";
+import type { EvaluatedContribution, EvaluatedCoverage, SharedError } from "./evaluation";
 
 /** One line's signed effect on the result, with what its distribution is called. */
-export type KeyedEffect = CoverageEffect & { readonly key: string; readonly label?: string };
+export type KeyedEffect = CoverageEffect & {
+  readonly key: string;
+  readonly label?: string;
+  readonly distribution: EvaluatedContribution["distribution"];
+};
 
 export type CombinedAndCovered = Combined & {
   readonly coverageFactor: number;
@@ -41,12 +53,15 @@ export function combineAndCover(
   const combined = combineCorrelated(effects, correlations);
   if (!combined.ok) return combined;
   const { standardUncertainty, degreesOfFreedom } = combined.value;
-  const chosen = chooseCoverage(
-    effects,
-    correlations,
-    combined.value,
-    policy === "dominant" ? dominantPolicy : studentPolicy,
-  );
+  const chosen =
+    policy === "monte-carlo"
+      ? coverageByDrawing(effects, correlations, standardUncertainty)
+      : chooseCoverage(
+          effects,
+          correlations,
+          combined.value,
+          policy === "dominant" ? dominantPolicy : studentPolicy,
+        );
   if (!chosen.ok) return chosen;
   const { kind: method, factor, probability } = chosen.value;
   return found({
@@ -55,6 +70,31 @@ export function combineAndCover(
     coverageFactor: factor,
     coverage: { policy, method, probability, criterion: criterionOf(chosen.value, effects) },
   });
+}
+
+/** Enough that k is settled to about 0.01; the seed is fixed, so that evaluating again gives the same k. */
+const TRIALS = 100_000;
+const SEED = 1;
+
+/** k of the budget drawn line by line. Drawn about zero: the estimate shifts both ends alike. */
+function coverageByDrawing(
+  effects: readonly KeyedEffect[],
+  correlations: readonly Correlation[],
+  standardUncertainty: number,
+): Outcome<Coverage> {
+  const sampler = linearSampler(0, budgetInputs(effects), correlations);
+  if (!sampler.ok) return sampler;
+  const drawn = monteCarlo(
+    sampler.value,
+    {
+      seed: SEED,
+      stream: 0,
+      probability: TWO_SIGMA_PROBABILITY,
+      trials: { kind: "fixed", count: TRIALS },
+    },
+    new Float64Array(TRIALS),
+  );
+  return drawn.ok ? coverageByMonteCarlo(drawn.value, 0, standardUncertainty) : drawn;
 }
 
 const percent = (probability: number): string => `${Number((probability * 100).toFixed(2))} %`;

@@ -53,7 +53,7 @@ export type SharedError = {
 /** How k was found, and why in that way. */
 export type EvaluatedCoverage = {
   /** What the evidence asks for: t for every budget, or dominant rectangles first. */
-  readonly policy: "student" | "dominant";
+  readonly policy: "student" | "dominant" | "monte-carlo";
   readonly method: "student" | "one-dominant-rectangle" | "two-dominant-rectangles" | "monte-carlo";
   /** What U = k·u_c is meant to cover, 0.9545 for Student. */
   readonly probability: number;

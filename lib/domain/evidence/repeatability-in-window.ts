@@ -29,7 +29,7 @@ export function repeatabilityInWindow<Item>(
   const line = linearFit(seconds, signed);
   if (!line.ok) return missing(path, `Channel ${place.channel}: ${line.problem.message}.`);
   const values = signed.map((value, i) => value - lineAt(line.value, seconds[i] as number));
-  const typeA = typeAFromBlocks({ seconds, values }, input.blockSeconds);
+  const typeA = typeAFromBlocks({ seconds, values }, input.blockSeconds, 1);
   if (!typeA.ok) return missing(path, `Channel ${place.channel}: ${typeA.problem.message}.`);
   const { standardUncertainty, degreesOfFreedom, blocks } = typeA.value;
   return got({

@@ -260,8 +260,11 @@ export const Evidence = v1.EvidenceV1.extend({
   junctions: z.array(JunctionEvidence).min(1),
   correlation: Correlations,
   comparison: Comparison,
-  /** How k is found: Student's t, or after the one or two rectangles that dominate, where any do. */
-  coverage: z.enum(["student", "dominant"]),
+  /**
+   * How k is found: Student's t; after the one or two rectangles that dominate, where any do; or by drawing the
+   * whole budget (JCGM 101).
+   */
+  coverage: z.enum(["student", "dominant", "monte-carlo"]),
   /** Left out: no scope is stated, and no point is held against one. */
   scope: z.array(ScopeLine).optional(),
   decisionRule: DecisionRule,

@@ -7,7 +7,7 @@ export type BlockTypeA = {
   readonly mean: number;
   /** s of the block means / √blocks. */
   readonly standardUncertainty: number;
-  /** Blocks less one. */
+  /** Blocks less one, and less what was fitted to the readings before. */
   readonly degreesOfFreedom: number;
   readonly blocks: number;
   /** s² of single readings / u²: how many independent readings the scans are worth; at most their number. */
@@ -21,11 +21,16 @@ const LEAST_BLOCKS = 3;
  * them claims far too much (600 scans of 1 s with a correlation time of 60 s are worth about 5). Method of batch means:
  * P. W. Glynn and D. L. Iglehart, Math. Oper. Res. 15 (1990) 1 (from memory); s/√n of the means by JCGM 100:2008, 4.2.3.
  * The readings are cut into as many equal blocks as `blockSeconds` fits into their time; a linear drift is to be taken
- * out before. Unit: that of the values.
- * Problems: `too-few` for fewer than three blocks, or a block without reading; `not-finite`; `not-applicable` for a
- * block's length that is not above zero, or times that do not rise.
+ * out before, and `fitted` says how many parameters beside the mean that took (1 for a slope): each costs a degree of
+ * freedom (JCGM 100:2008, H.3.2, ν = n − parameters), or four blocks would claim too little. Unit: that of the values.
+ * Problems: `too-few` for fewer than three blocks and one more for each fitted parameter, or a block without reading;
+ * `not-finite`; `not-applicable` for a block's length that is not above zero, or times that do not rise.
  */
-export function typeAFromBlocks(series: TimedValues, blockSeconds: number): Outcome<BlockTypeA> {
+export function typeAFromBlocks(
+  series: TimedValues,
+  blockSeconds: number,
+  fitted: 0 | 1 = 0,
+): Outcome<BlockTypeA> {
   const refusal = checkTimedValues(series);
   if (refusal) return refusal;
   if (!(blockSeconds > 0)) return refused("not-applicable", `a block of ${blockSeconds} s`);
@@ -35,11 +40,9 @@ export function typeAFromBlocks(series: TimedValues, blockSeconds: number): Outc
   // A reading stands for the time up to the next: n readings span n steps of time, not n − 1.
   const whole = values.length > 1 ? (span * values.length) / (values.length - 1) : 0;
   const count = Math.floor(whole / blockSeconds + 1e-9);
-  if (count < LEAST_BLOCKS) {
-    return refused(
-      "too-few",
-      `${whole} s give ${count} blocks of ${blockSeconds} s: at least ${LEAST_BLOCKS}`,
-    );
+  const least = LEAST_BLOCKS + fitted;
+  if (count < least) {
+    return refused("too-few", `${whole} s give ${count} blocks of ${blockSeconds} s: at least ${least}`);
   }
   const blocks: number[][] = Array.from({ length: count }, () => []);
   for (const [i, value] of values.entries()) {
@@ -48,19 +51,19 @@ export function typeAFromBlocks(series: TimedValues, blockSeconds: number): Outc
   }
   if (blocks.some((block) => block.length === 0)) return refused("too-few", "a block holds no reading");
   const means = blocks.map(mean);
-  const square = varianceOf(means) / count;
-  const single = varianceOf(values);
+  const square = varianceOf(means, fitted) / count;
+  const single = varianceOf(values, fitted);
   return found({
     mean: mean(means),
     standardUncertainty: Math.sqrt(square),
-    degreesOfFreedom: count - 1,
+    degreesOfFreedom: count - 1 - fitted,
     blocks: count,
     effectiveNumber: square > 0 ? Math.min(values.length, single / square) : values.length,
   });
 }
 
-/** s², n − 1 in the denominator (JCGM 100:2008, eq. 4). */
-function varianceOf(values: readonly number[]): number {
+/** s², n − 1 in the denominator (JCGM 100:2008, eq. 4), and one less for each parameter fitted. */
+function varianceOf(values: readonly number[], fitted: number): number {
   const centre = mean(values);
-  return sum(values.map((value) => (value - centre) * (value - centre))) / (values.length - 1);
+  return sum(values.map((value) => (value - centre) * (value - centre))) / (values.length - 1 - fitted);
 }

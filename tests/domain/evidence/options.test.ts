@@ -42,12 +42,12 @@ describe("type A from block means", () => {
     },
   });
 
-  it("stands in the sensor's repeatability, with blocks less one degrees of freedom", () => {
+  it("stands in the sensor's repeatability, with as many degrees of freedom as blocks, less the mean and the drift", () => {
     const evidence = noisy(k());
     const sensors = evidence.sensors.map((s) => ({ ...s, repeatability: input }));
     const [point] = measured({ ...evidence, sensors });
     const line = point?.emfBudget.contributions.find(({ key }) => key === "sensor.repeatability");
-    expect(line?.degreesOfFreedom).toBe(8);
+    expect(line?.degreesOfFreedom).toBe(7);
     expect(line?.standardUncertainty).toBeGreaterThan(0.2);
     expect(line?.source).toBe("this window: 9 blocks of 100 s in the window");
   });
@@ -62,12 +62,14 @@ describe("type A from block means", () => {
   it("is refused where the window is too short for three blocks", () => {
     const evidence = k({ scans: 20 });
     const sensors = evidence.sensors.map((s) => ({ ...s, repeatability: input }));
-    expect(() => measured({ ...evidence, sensors })).toThrow(/sensors\[0\].repeatability.*at least 3/);
+    expect(() => measured({ ...evidence, sensors })).toThrow(/sensors\[0\].repeatability.*at least 4/);
   });
 });
 
+type EvidenceCoverage = "student" | "dominant" | "monte-carlo";
+
 describe("k after a dominant rectangle", () => {
-  const dominated = (coverage: "student" | "dominant") => {
+  const dominated = (coverage: EvidenceCoverage) => {
     const evidence = k();
     const sensors = evidence.sensors.map((s) => ({ ...s, inhomogeneity: rectangular(8) }));
     return measured({ ...evidence, sensors, coverage })[0];
@@ -82,6 +84,16 @@ describe("k after a dominant rectangle", () => {
       probability: 0.95,
     });
     expect(point?.coverage.criterion).toMatch(/0\.\d\d of “Sensor inhomogeneity”, at most 0\.3/);
+  });
+
+  it("is what the drawn budget gives where the evidence asks for that, the same each time", () => {
+    const point = dominated("monte-carlo");
+    expect(point?.coverage).toMatchObject({ policy: "monte-carlo", method: "monte-carlo" });
+    expect(point?.coverage.criterion).toMatch(/100000 trials, seed 1; 95.45 %/);
+    // A rectangle alone would have 0.9545·√3 = 1.653, a normal law 2: with a little of the second it lies just above the first.
+    expect(point?.coverageFactor).toBeGreaterThan(1.64);
+    expect(point?.coverageFactor).toBeLessThan(1.75);
+    expect(dominated("monte-carlo")?.coverageFactor).toBe(point?.coverageFactor);
   });
 
   it("is Student's where it does not, or where nothing dominates", () => {

@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import { flagByGrubbs, grubbsCritical } from "@/lib/metrology/comparison/grubbs";
 import { pooledRepeatability } from "@/lib/metrology/comparison/pooled-repeatability";
 import { typeAFromBlocks } from "@/lib/metrology/comparison/type-a-from-blocks";
+import { lineAt, linearFit } from "@/lib/metrology/number/linear-fit";
 import { problemOf, resultOf } from "../result-of";
 
 /** Numbers that scatter evenly about 0 (a congruential generator of its own, so that the test stays the same). */
@@ -54,6 +55,26 @@ describe("typeAFromBlocks", () => {
     const flat = resultOf(typeAFromBlocks(everySecond([1, 2, 1, 2, 1, 2]), 2));
     expect(flat).toMatchObject({ standardUncertainty: 0, effectiveNumber: 6, blocks: 3, mean: 1.5 });
     expect(resultOf(typeAFromBlocks(everySecond([1, 2, 1, 2, 1, 2.0001]), 2)).effectiveNumber).toBe(6);
+  });
+
+  it("pays a degree of freedom for a drift that was taken out: u² is right on average, from four blocks on", () => {
+    for (const blocks of [4, 6, 10]) {
+      const length = 20 * blocks;
+      const squares = Array.from({ length: 3000 }, (_, k) => {
+        const values = scatter(length, 5 + 7 * k);
+        const seconds = values.map((_value, i) => i);
+        const line = resultOf(linearFit(seconds, values));
+        const flat = values.map((value, i) => value - lineAt(line, i));
+        const typeA = resultOf(typeAFromBlocks({ seconds, values: flat }, 20, 1));
+        expect(typeA.degreesOfFreedom).toBe(blocks - 2);
+        return typeA.standardUncertainty * typeA.standardUncertainty;
+      });
+      // Variance of the mean of white readings on [−½, ½): 1/12/n. Without the second degree it is 0.69 of it at four blocks.
+      const ratio = (squares.reduce((a, b) => a + b) / squares.length) * 12 * length;
+      expect(ratio, `${blocks} blocks`).toBeGreaterThan(0.94);
+      expect(ratio, `${blocks} blocks`).toBeLessThan(1.06);
+    }
+    expect(problemOf(typeAFromBlocks(everySecond([1, 2, 3, 2, 1, 2]), 2, 1))).toBe("too-few");
   });
 
   it("refuses fewer than three blocks, an empty one, and what is no block", () => {

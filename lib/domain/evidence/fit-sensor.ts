@@ -3,8 +3,9 @@ import { fitDeviation } from "@/lib/metrology/deviation/fit-deviation";
 import { type PointLine, pointCovariance } from "@/lib/metrology/deviation/point-covariance";
 import type { Outcome } from "@/lib/metrology/outcome";
 import type { LineKey } from "./budget-lines";
-import type { EvaluatedContribution, MeasuredPoint } from "./evaluation";
+import type { MeasuredPoint } from "./evaluation";
 import { defaultFunctionChoice, type FunctionChoice } from "./function-choice";
+import { pointEffects } from "./point-effects";
 
 /**
  * Lines drawn anew at every setpoint. All others act on every point of a run with one error, and do not average away:
@@ -21,23 +22,12 @@ const ownLines: ReadonlySet<string> = new Set<LineKey>([
   "scanner.parasitic@sensor",
 ]);
 
-/** Signed effects on the emf at the nominal, µV. A hotter furnace means less emf there. */
-const effectsOf = (point: MeasuredPoint): ReadonlyMap<string, number> => {
-  const isInput = ({ kind }: EvaluatedContribution) => kind === "input";
-  return new Map([
-    ...point.temperatureBudget.contributions
-      .filter(isInput)
-      .map(({ key, effect }) => [key, -point.seebeckMicrovoltPerCelsius * effect] as const),
-    ...point.emfBudget.contributions.filter(isInput).map(({ key, effect }) => [key, effect] as const),
-  ]);
-};
-
 /**
  * The effects with correlated pairs taken apart: what the second line shares with the first moves over to it, the
  * rest √(1 − r²) stays its own. Then lines are independent of each other, and each is one error across the points.
  */
 const independentEffects = (point: MeasuredPoint): ReadonlyMap<string, number> => {
-  const effects = new Map(effectsOf(point));
+  const effects = new Map<string, number>(pointEffects(point).map(({ key, effect }) => [key, effect]));
   for (const { first, second, coefficient: r } of point.shared) {
     const other = effects.get(second) ?? 0;
     effects.set(first, (effects.get(first) ?? 0) + r * other);

@@ -30,12 +30,13 @@ const Standard = z.strictObject({
   source,
 });
 const Zero = z.strictObject({ kind: z.literal("zero"), reason: source });
+const stated = [Rectangular, Expanded, Standard, Zero] as const;
 
 /**
  * One input of the budget. `relative` is a fraction of the emf it acts on (0.0002 = 0.02 %).
  * A line that is absent in truth is written down as `zero` with its reason, never left out.
  */
-export const UncertaintyInput = z.discriminatedUnion("kind", [Rectangular, Expanded, Standard, Zero]);
+export const UncertaintyInput = z.discriminatedUnion("kind", stated);
 export type UncertaintyInput = z.infer<typeof UncertaintyInput>;
 
 /**
@@ -43,10 +44,7 @@ export type UncertaintyInput = z.infer<typeof UncertaintyInput>;
  * half-width: the rule for sensors that were not investigated ("20 % rule", 0.2 of class 2).
  */
 export const InhomogeneityInput = z.discriminatedUnion("kind", [
-  Rectangular,
-  Expanded,
-  Standard,
-  Zero,
+  ...stated,
   z.strictObject({
     kind: z.literal("tolerance-share"),
     share: z.number().positive().max(1),
@@ -61,20 +59,14 @@ export type InhomogeneityInput = z.infer<typeof InhomogeneityInput>;
  * scans are correlated, the means of blocks of at least one control period are not.
  */
 export const RepeatabilityInput = z.discriminatedUnion("kind", [
-  Rectangular,
-  Expanded,
-  Standard,
-  Zero,
+  ...stated,
   z.strictObject({ kind: z.literal("block-means"), blockSeconds: z.number().positive(), source }),
 ]);
 export type RepeatabilityInput = z.infer<typeof RepeatabilityInput>;
 
 /** Between the points of a certificate the error may also be bounded by the points' own second differences. */
 export const InterpolationInput = z.discriminatedUnion("kind", [
-  Rectangular,
-  Expanded,
-  Standard,
-  Zero,
+  ...stated,
   z.strictObject({ kind: z.literal("second-differences"), source }),
 ]);
 export type InterpolationInput = z.infer<typeof InterpolationInput>;
@@ -87,10 +79,7 @@ const Rate = z.strictObject({ rateCelsius: z.number(), halfWidthCelsius: z.numbe
  * and the hours used since. Corrected, the expected drift is taken off and its half-width stays; else both stay.
  */
 export const DriftInput = z.discriminatedUnion("kind", [
-  Rectangular,
-  Expanded,
-  Standard,
-  Zero,
+  ...stated,
   z.strictObject({
     kind: z.literal("by-use"),
     perYear: Rate,

@@ -5,10 +5,8 @@ import { typeset } from "@/lib/metrology/reporting/typeset";
 import { combineAndCover } from "./combine-and-cover";
 import type { ConformityState, EvaluatedContribution, MeasuredPoint } from "./evaluation";
 import { type EvidenceOutcome, got, missing } from "./evidence-outcome";
+import { inputLines, type OtherUncertainties, pointEffects } from "./point-effects";
 import type { DecisionRule } from "./schema";
-
-/** Standard uncertainties put in place of the evaluated ones, by the key of the line, each in its line's unit. */
-export type WhatIfChanges = Readonly<Record<string, number>>;
 
 export type WhatIf = {
   readonly expandedCelsius: number;
@@ -21,29 +19,10 @@ export type WhatIf = {
 };
 
 /** The lines that state an input, both stages together: what may be changed. */
-export const changeableLines = (point: MeasuredPoint): readonly EvaluatedContribution[] =>
-  [...point.temperatureBudget.contributions, ...point.emfBudget.contributions].filter(
-    ({ kind }) => kind === "input",
-  );
-
-/** Effects in µV on the emf at the nominal, each with the changed u where one is given. */
-const effectsWith = (point: MeasuredPoint, changes: WhatIfChanges) => {
-  const scaled = (line: EvaluatedContribution, perStage: number) => ({
-    key: line.key,
-    label: line.label,
-    effect: perStage * line.sensitivity * (changes[line.key] ?? line.standardUncertainty),
-    distribution: line.distribution,
-    degreesOfFreedom: line.degreesOfFreedom,
-  });
-  const isInput = ({ kind }: EvaluatedContribution) => kind === "input";
-  return [
-    ...point.temperatureBudget.contributions
-      .filter(isInput)
-      // A hotter furnace means less emf at the nominal.
-      .map((line) => scaled(line, -point.seebeckMicrovoltPerCelsius)),
-    ...point.emfBudget.contributions.filter(isInput).map((line) => scaled(line, 1)),
-  ];
-};
+export const changeableLines = (point: MeasuredPoint): readonly EvaluatedContribution[] => [
+  ...inputLines(point.temperatureBudget),
+  ...inputLines(point.emfBudget),
+];
 
 /**
  * What U, coverage and conformity would be with other uncertainties, nothing else changed: the same combination
@@ -51,10 +30,10 @@ const effectsWith = (point: MeasuredPoint, changes: WhatIfChanges) => {
  */
 export const whatIf = (
   point: MeasuredPoint,
-  changes: WhatIfChanges,
+  changes: OtherUncertainties,
   { rule, digits }: { readonly rule: DecisionRule; readonly digits: 1 | 2 },
 ): EvidenceOutcome<WhatIf> => {
-  const effects = effectsWith(point, changes);
+  const effects = pointEffects(point, changes);
   const combined = combineAndCover(effects, point.shared, point.coverage.policy);
   if (!combined.ok) return missing("changes", combined.problem.message);
   const { standardUncertainty, degreesOfFreedom, coverageFactor } = combined.value;

@@ -2,7 +2,6 @@ import { describe, expect, it } from "vitest";
 import { averagePolarity } from "@/lib/metrology/comparison/average-polarity";
 import { emfAtNominal } from "@/lib/metrology/comparison/emf-at-nominal";
 import { interpolate } from "@/lib/metrology/comparison/interpolate";
-import { referenceTemperature } from "@/lib/metrology/comparison/reference-temperature";
 import { emf } from "@/lib/metrology/thermocouple/emf";
 import { referenceFunctions } from "@/lib/metrology/thermocouple/reference-functions";
 
@@ -93,36 +92,6 @@ describe("interpolate", () => {
   it("of one node is constant, of none zero", () => {
     expect(interpolate([{ x: 1000, y: -8.75 }], 400)).toEqual({ value: -8.75, slope: 0 });
     expect(interpolate([], 400)).toEqual({ value: 0, slope: 0 });
-  });
-});
-
-describe("referenceTemperature", () => {
-  it("finds the temperature a reference was at, for any deviation", () => {
-    const nodes = [
-      { x: 250, y: 1.2 },
-      { x: 700, y: -3.4 },
-      { x: 1150, y: -9.9 },
-    ];
-    for (let t = 260; t < 1150; t += 31.7) {
-      const table = emf(referenceFunctions.S, t);
-      if (!table.ok) throw new Error(table.problem.message);
-      const result = referenceTemperature(
-        referenceFunctions.S,
-        nodes,
-        table.value + interpolate(nodes, t).value,
-      );
-      expect(result.ok && Math.abs(result.value - t)).toBeLessThan(1e-9);
-    }
-  });
-
-  it("reads higher when the reference gives less emf than the table", () => {
-    const table = emf(referenceFunctions.R, 1000);
-    const result = referenceTemperature(
-      referenceFunctions.R,
-      [{ x: 1000, y: -8.75 }],
-      table.ok ? table.value : 0,
-    );
-    expect(result.ok && result.value).toBeCloseTo(1000 + 8.75 / 13.23, 2);
   });
 });
 

@@ -5,8 +5,9 @@ import { DataTable } from "@/app/_ui/data-table";
 import { Quantity } from "@/app/_ui/quantity";
 import { StateMark } from "@/app/_ui/state-mark";
 import type { EvaluatedContribution, MeasuredPoint } from "@/lib/domain/evidence/evaluation";
+import type { OtherUncertainties } from "@/lib/domain/evidence/point-effects";
 import type { DecisionRule } from "@/lib/domain/evidence/schema";
-import { changeableLines, type WhatIfChanges, whatIf } from "@/lib/domain/evidence/what-if";
+import { changeableLines, whatIf } from "@/lib/domain/evidence/what-if";
 import css from "./what-if.module.css";
 
 type Props = { readonly point: MeasuredPoint; readonly rule: DecisionRule; readonly digits: 1 | 2 };
@@ -48,7 +49,7 @@ function Cell(props: {
   );
 }
 
-function Answer({ point, rule, digits, changes }: Props & { readonly changes: WhatIfChanges }) {
+function Answer({ point, rule, digits, changes }: Props & { readonly changes: OtherUncertainties }) {
   const answer = whatIf(point, changes, { rule, digits });
   if (!answer.ok) return <output className={css.answer}>{answer.problems[0]?.message}</output>;
   const { printedCelsius, coverageFactor, dominant, conformity } = answer.value;

@@ -18,6 +18,21 @@ const evidence = [
   "certificate",
   "certificate_file",
   "audit_event",
+  "characterisation",
+  "equipment_entry",
+  "reference_use",
+  "evidence_document",
+  "calibration_parent",
+  "calibration_decision",
+  "characterisation_survey",
+  "characterisation_decision",
+  "inhomogeneity_test",
+  "inhomogeneity_decision",
+  "bench_check",
+  "gate_outcome",
+  "gate_override",
+  "trace_node",
+  "trace_edge",
 ] as const;
 
 /** A column of each that says something, so that an UPDATE of it is a change. */
@@ -34,6 +49,21 @@ const someColumn = {
   certificate: "content = '{}'",
   certificate_file: "media_type = 'x'",
   audit_event: "payload = '{}'",
+  characterisation: "statement = 'x'",
+  equipment_entry: "summary = 'x'",
+  reference_use: "highest_celsius = 1",
+  evidence_document: "file_name = 'x'",
+  calibration_parent: "title = 'x'",
+  calibration_decision: "reason = 'x'",
+  characterisation_survey: "celsius = 1",
+  characterisation_decision: "reason = 'x'",
+  inhomogeneity_test: "celsius = 1",
+  inhomogeneity_decision: "reason = 'x'",
+  bench_check: "channel = 'x'",
+  gate_outcome: "verdict = 'refused'",
+  gate_override: "reason = 'x'",
+  trace_node: "title = 'x'",
+  trace_edge: "role = 'x'",
 } as const satisfies Record<(typeof evidence)[number], string>;
 
 let database: TestDatabase;
@@ -185,7 +215,7 @@ describe("the product's sign-in", () => {
 
 it("has every trigger of evidence enabled ALWAYS", async () => {
   const { rows } = await admin.query(
-    `SELECT tgrelid::regclass::text AS of, tgname, tgenabled FROM pg_trigger WHERE NOT tgisinternal AND tgname LIKE 'refuse_%'`,
+    `SELECT tgrelid::regclass::text AS of, tgname, tgenabled FROM pg_trigger WHERE NOT tgisinternal AND tgname IN ('refuse_change', 'refuse_truncate')`,
   );
   expect(rows.filter((row) => row.tgenabled !== "A")).toEqual([]);
   expect(new Set(rows.map((row) => row.of))).toEqual(new Set([...evidence, "audit_head"]));

@@ -1,5 +1,7 @@
 import { createHash, randomUUID } from "node:crypto";
 import type pg from "pg";
+import { makeRecords } from "./standards-and-chains";
+import { makeBench } from "./two-customers-bench";
 
 type Row = Readonly<Record<string, unknown>>;
 
@@ -82,58 +84,6 @@ const makeCustomer = async (admin: pg.Client, name: string, technicianId: string
     taken_in_at: now,
   });
   return { customerId, personId, orderId, lineId, sensorId };
-};
-
-const makeBench = async (admin: pg.Client, technicianId: string) => {
-  const equipment = (tag: string, kind: string) =>
-    insert(admin, "equipment", { tag, kind, maker: "M", model: "X", serial: tag, particulars: "{}" });
-  const referenceId = await equipment("R-1", "reference");
-  await insert(admin, "calibration", {
-    equipment_id: referenceId,
-    certificate: "C-1",
-    issuer: "I",
-    route: "nmi",
-    performed_on: "2026-01-01",
-    due_on: "2027-01-01",
-    findings: "{}",
-    recorded_by_id: technicianId,
-    recorded_at: now,
-  });
-  const furnace = {
-    tag: "F-1",
-    name: "F",
-    maker: "M",
-    serial: "1",
-    minimum_celsius: 100,
-    maximum_celsius: 1200,
-  };
-  const furnaceId = await insert(admin, "furnace", {
-    ...furnace,
-    bore_millimetre: 50,
-    length_millimetre: 900,
-  });
-  const tube = {
-    furnace_id: furnaceId,
-    name: "bare",
-    kind: "bare-tube",
-    places: 10,
-    immersion_millimetre: 400,
-  };
-  const configurationId = await insert(admin, "furnace_configuration", tube);
-  await insert(admin, "characterisation", {
-    configuration_id: configurationId,
-    performed_on: "2026-01-01",
-    valid_until: "2027-01-01",
-    uniformity_half_width_celsius: 1,
-    statement: "half-width over 60 mm",
-    recorded_at: now,
-  });
-  const bench = { referenceId, junctionId: await equipment("J-1", "junction"), configurationId };
-  return {
-    ...bench,
-    voltmeterId: await equipment("V-1", "voltmeter"),
-    scannerId: await equipment("S-1", "scanner"),
-  };
 };
 
 type Bench = Awaited<ReturnType<typeof makeBench>>;
@@ -278,16 +228,26 @@ export const twoCustomers = async (admin: pg.Client): Promise<TwoCustomers> => {
   await insert(admin, "person_role", { person_id: technicianId, role: "technician" });
   const a = await makeCustomer(admin, "alpha", technicianId);
   const b = await makeCustomer(admin, "beta", technicianId);
-  const bench = await makeBench(admin, technicianId);
+  const bench = await makeBench(admin, insert, technicianId);
   await admin.query("BEGIN; SET LOCAL app.scope = 'laboratory'");
   await admin.query("SELECT audit_append('system:test', 'thing.made', 'thing', '1', '{}'); COMMIT");
+  const sharedRun = await makeRun(admin, "R-1", bench, technicianId, [a, b]);
+  const second = { email: "second@example.org", name: "S", password_hash: "x" };
+  const secondPersonId = await insert(admin, "person", second);
+  await makeRecords(admin, insert, {
+    ...bench,
+    technicianId,
+    secondPersonId,
+    runId: sharedRun.id,
+    sensor: a,
+  });
   return {
     a,
     b,
     technicianId,
     referenceId: bench.referenceId,
     junctionId: bench.junctionId,
-    sharedRun: await makeRun(admin, "R-1", bench, technicianId, [a, b]),
+    sharedRun,
     runOfB: await makeRun(admin, "R-2", bench, technicianId, [b]),
   };
 };

@@ -1,0 +1,59 @@
+import type pg from "pg";
+import type { Insert } from "./standards-and-chains";
+
+const now = "2026-03-02T09:00:00Z";
+
+/** Furnace and instruments of both runs, with what they rest on. */
+export const makeBench = async (admin: pg.Client, insert: Insert, technicianId: string) => {
+  const equipment = (tag: string, kind: string) =>
+    insert(admin, "equipment", { tag, kind, maker: "M", model: "X", serial: tag, particulars: "{}" });
+  const referenceId = await equipment("R-1", "reference");
+  const calibrationId = await insert(admin, "calibration", {
+    equipment_id: referenceId,
+    certificate: "C-1",
+    issuer: "I",
+    route: "nmi",
+    performed_on: "2026-01-01",
+    due_on: "2027-01-01",
+    findings: "{}",
+    recorded_by_id: technicianId,
+    recorded_at: now,
+  });
+  const furnace = {
+    tag: "F-1",
+    name: "F",
+    maker: "M",
+    serial: "1",
+    minimum_celsius: 100,
+    maximum_celsius: 1200,
+  };
+  const furnaceId = await insert(admin, "furnace", {
+    ...furnace,
+    bore_millimetre: 50,
+    length_millimetre: 900,
+  });
+  const tube = {
+    furnace_id: furnaceId,
+    name: "bare",
+    kind: "bare-tube",
+    places: 10,
+    immersion_millimetre: 400,
+  };
+  const configurationId = await insert(admin, "furnace_configuration", tube);
+  const characterisationId = await insert(admin, "characterisation", {
+    configuration_id: configurationId,
+    performed_on: "2026-01-01",
+    valid_until: "2027-01-01",
+    uniformity_half_width_celsius: 1,
+    statement: "half-width over 60 mm",
+    recorded_at: now,
+  });
+  const bench = { referenceId, junctionId: await equipment("J-1", "junction"), configurationId };
+  return {
+    ...bench,
+    calibrationId,
+    characterisationId,
+    voltmeterId: await equipment("V-1", "voltmeter"),
+    scannerId: await equipment("S-1", "scanner"),
+  };
+};

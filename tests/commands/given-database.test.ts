@@ -37,11 +37,17 @@ describe("a PostgreSQL of the site's own", () => {
     const database = await ready({ DATABASE_URL: siteUrl });
     expect(database.kind).toBe("given");
     expect(new URL(database.runtimeUrl).username).toBe("laboratory_app");
+    expect(new URL(database.jobsUrl).username).toBe("laboratory_jobs");
     const owners = await query(
       siteUrl,
       "SELECT DISTINCT tableowner FROM pg_tables WHERE schemaname = 'public'",
     );
     expect(owners).toEqual([{ tableowner: "emfolio_owner" }]);
+    const queue = await query(
+      siteUrl,
+      "SELECT DISTINCT tableowner FROM pg_tables WHERE schemaname = 'graphile_worker'",
+    );
+    expect(queue).toEqual([{ tableowner: "emfolio_jobs" }]);
     await expect(query(database.runtimeUrl, "CREATE TABLE mine (id int)")).rejects.toThrow(
       /permission denied/,
     );
@@ -67,13 +73,20 @@ describe("a PostgreSQL of the site's own", () => {
       server.urlOf("postgres"),
       "CREATE ROLE theirs LOGIN PASSWORD 'theirs' IN ROLE emfolio_runtime",
     );
+    await query(
+      server.urlOf("postgres"),
+      "CREATE ROLE their_worker LOGIN PASSWORD 'theirs' IN ROLE emfolio_jobs",
+    );
     const theirs = changeUrl(siteUrl, { user: "theirs", password: "theirs" });
+    const worker = changeUrl(siteUrl, { user: "their_worker", password: "theirs" });
     const before = await query(
       server.urlOf("postgres"),
       "SELECT rolname, rolpassword FROM pg_authid ORDER BY 1",
     );
-    const database = await ready({ DATABASE_URL: siteUrl, RUNTIME_DATABASE_URL: theirs });
-    expect(database.runtimeUrl).toBe(theirs);
+    const given = { DATABASE_URL: siteUrl, RUNTIME_DATABASE_URL: theirs };
+    await expect(ready(given)).rejects.toThrow(/RUNTIME_DATABASE_URL is set and JOBS_DATABASE_URL is not/);
+    const database = await ready({ ...given, JOBS_DATABASE_URL: worker });
+    expect(database).toMatchObject({ runtimeUrl: theirs, jobsUrl: worker });
     expect(
       await query(server.urlOf("postgres"), "SELECT rolname, rolpassword FROM pg_authid ORDER BY 1"),
     ).toEqual(before);

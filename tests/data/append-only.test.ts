@@ -33,6 +33,9 @@ const evidence = [
   "gate_override",
   "trace_node",
   "trace_edge",
+  "mail_message",
+  "mail_attempt",
+  "reminder",
 ] as const;
 
 /** A column of each that says something, so that an UPDATE of it is a change. */
@@ -64,6 +67,9 @@ const someColumn = {
   gate_override: "reason = 'x'",
   trace_node: "title = 'x'",
   trace_edge: "role = 'x'",
+  mail_message: "subject = 'x'",
+  mail_attempt: "detail = 'x'",
+  reminder: "stage = 'out-of-date'",
 } as const satisfies Record<(typeof evidence)[number], string>;
 
 let database: TestDatabase;

@@ -64,6 +64,9 @@ const shownToA = {
   gate_override: 0,
   trace_node: 0,
   trace_edge: 0,
+  mail_message: 0,
+  mail_attempt: 0,
+  reminder: 0,
 } as const satisfies Readonly<Record<string, number>>;
 
 /** No privilege at all, in whatever scope. */

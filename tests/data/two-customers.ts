@@ -1,5 +1,6 @@
 import { createHash, randomUUID } from "node:crypto";
 import type pg from "pg";
+import { makeMail } from "./mail-rows";
 import { makeRecords } from "./standards-and-chains";
 import { makeBench } from "./two-customers-bench";
 
@@ -241,6 +242,7 @@ export const twoCustomers = async (admin: pg.Client): Promise<TwoCustomers> => {
     runId: sharedRun.id,
     sensor: a,
   });
+  await makeMail(admin, insert, bench.referenceId);
   return {
     a,
     b,

@@ -8,6 +8,8 @@ export type TestDatabase = {
   readonly adminUrl: string;
   /** As the product itself signs in. */
   readonly runtimeUrl: string;
+  /** As the worker takes its jobs. */
+  readonly jobsUrl: string;
   readonly drop: () => Promise<void>;
 };
 
@@ -17,10 +19,11 @@ export async function cloneTemplate(template: Template): Promise<TestDatabase> {
   // Privileges on the database itself are not cloned with it.
   const inside = await connect(changeUrl(template.adminUrl, { database }));
   await prepareDatabase(inside).finally(() => inside.end());
-  const { user, password } = template;
+  const { user, jobsUser, password } = template;
   return {
     adminUrl: changeUrl(template.adminUrl, { database }),
     runtimeUrl: changeUrl(template.adminUrl, { database, user, password }),
+    jobsUrl: changeUrl(template.adminUrl, { database, user: jobsUser, password }),
     drop: () => onServer(template, `DROP DATABASE IF EXISTS ${database} WITH (FORCE)`),
   };
 }

@@ -7,6 +7,9 @@ const checkout = path.resolve(import.meta.dirname, "..", "..");
 const personal = [
   "DATABASE_URL",
   "RUNTIME_DATABASE_URL",
+  "JOBS_DATABASE_URL",
+  "SMTP_URL",
+  "MAIL_FROM",
   "EMFOLIO_DATA_DIR",
   "PORT",
   "HOST",

@@ -1,6 +1,8 @@
 import { createHash, randomBytes } from "node:crypto";
+import { createRequire } from "node:module";
 import pg from "pg";
 import { changeUrl, connect } from "@/lib/commands/postgres/connect";
+import { ensureQueue } from "@/lib/commands/postgres/queue-schema";
 import { ensureLogin, ensureRoles, prepareDatabase } from "@/lib/commands/postgres/roles";
 import { migrate, readMigrations } from "@/prisma/migrate";
 
@@ -9,15 +11,18 @@ export type Template = {
   readonly adminUrl: string;
   readonly name: string;
   readonly user: string;
+  /** Who takes jobs from the queue; the same password. */
+  readonly jobsUser: string;
   readonly password: string;
 };
+
+/** Its tables are in the template too. */
+const queueVersion: string = createRequire(import.meta.url)("graphile-worker/package.json").version;
 
 /** Makes the migrated database that tests clone, once per state of the migrations. */
 export async function ensureTemplate(adminUrl: string, fresh: boolean): Promise<Template> {
   const digest = createHash("sha256").update(
-    readMigrations()
-      .map(({ name, checksum }) => name + checksum)
-      .join("\n"),
+    [queueVersion, ...readMigrations().map(({ name, checksum }) => name + checksum)].join("\n"),
   );
   const name = `template_${digest.digest("hex").slice(0, 12)}`;
   const password = createHash("sha256")
@@ -29,10 +34,11 @@ export async function ensureTemplate(adminUrl: string, fresh: boolean): Promise<
     await client.query("SELECT pg_advisory_lock(41)");
     if (fresh) await dropLeftovers(client, name);
     await ensureRoles(client);
-    const user = await ensureLogin(client, "emfolio_test", password);
+    const user = await ensureLogin(client, "emfolio_test", "app", password);
+    const jobsUser = await ensureLogin(client, "emfolio_test", "jobs", password);
     const { rowCount } = await client.query("SELECT 1 FROM pg_database WHERE datname = $1", [name]);
     if (rowCount === 0) await build(client, adminUrl, name);
-    return { adminUrl, name, user, password };
+    return { adminUrl, name, user, jobsUser, password };
   } finally {
     await client.end();
   }
@@ -46,6 +52,7 @@ async function build(client: pg.Client, adminUrl: string, name: string): Promise
     const inside = await connect(databaseUrl);
     await prepareDatabase(inside).finally(() => inside.end());
     await migrate({ databaseUrl, log: () => {} });
+    await ensureQueue(databaseUrl);
     await client.query(`ALTER DATABASE ${making} RENAME TO ${name}`);
   } catch (error) {
     await client.query(`DROP DATABASE ${making} WITH (FORCE)`);

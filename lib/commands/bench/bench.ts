@@ -4,6 +4,7 @@ import { inCheckout } from "@/lib/commands/checkout";
 import { ensureGenerated } from "@/lib/commands/generate";
 import { borrowServer } from "@/lib/commands/postgres/borrow-server";
 import { changeUrl, connect } from "@/lib/commands/postgres/connect";
+import { ensureQueue } from "@/lib/commands/postgres/queue-schema";
 import { ensureLogin, ensureRoles, ownerRole, prepareDatabase } from "@/lib/commands/postgres/roles";
 import { simulateRun } from "@/lib/station/simulation/simulate-run";
 import { migrate } from "@/prisma/migrate";
@@ -23,8 +24,9 @@ const withDatabase = async (work: (adminUrl: string, runtimeUrl: string) => Prom
     const inside = await connect(adminUrl);
     await prepareDatabase(inside).finally(() => inside.end());
     await migrate({ databaseUrl: adminUrl, log: () => {} });
+    await ensureQueue(adminUrl);
     const password = randomBytes(16).toString("hex");
-    const user = await ensureLogin(client, database, password);
+    const user = await ensureLogin(client, database, "app", password);
     await work(adminUrl, changeUrl(adminUrl, { user, password }));
     await client.query(`DROP DATABASE ${database} WITH (FORCE)`);
     await client.query(`DROP ROLE ${user}`);

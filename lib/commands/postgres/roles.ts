@@ -8,13 +8,16 @@ export const ownerRole = "emfolio_owner";
 /** Named in grants and policies. Owns nothing; the running product signs in as a member of it. */
 export const runtimeRole = "emfolio_runtime";
 
-/** Makes the two roles that every database of the server shares. Needs a role that may create roles. */
+/** Owns the job queue, and nothing of the laboratory's; the worker signs in as a member of it. */
+export const jobsRole = "emfolio_jobs";
+
+/** Makes the three roles that every database of the server shares. Needs a role that may create roles. */
 export async function ensureRoles(client: pg.Client): Promise<void> {
   await inOneLine(async () => {
-    for (const role of [ownerRole, runtimeRole]) await createRole(client, role, "NOLOGIN");
+    for (const role of [ownerRole, runtimeRole, jobsRole]) await createRole(client, role, "NOLOGIN");
     const { rows } = await client.query("SELECT rolsuper FROM pg_roles WHERE rolname = CURRENT_USER");
     // Who makes a role may administer it, but not act as it; a superuser may anyway.
-    if (rows[0]?.rolsuper !== true) await client.query(`GRANT ${ownerRole} TO CURRENT_USER`);
+    if (rows[0]?.rolsuper !== true) await client.query(`GRANT ${ownerRole}, ${jobsRole} TO CURRENT_USER`);
   });
 }
 
@@ -30,7 +33,7 @@ async function inOneLine<T>(work: () => Promise<T>): Promise<T> {
   }
 }
 
-/** Lets the owner make things in the client's database, and nobody else. */
+/** Lets the two owners make things in the client's database, and nobody else. */
 export async function prepareDatabase(client: pg.Client): Promise<void> {
   await inOneLine(async () => {
     const database = pg.escapeIdentifier(
@@ -38,23 +41,34 @@ export async function prepareDatabase(client: pg.Client): Promise<void> {
     );
     await client.query(`GRANT CONNECT, CREATE, TEMPORARY ON DATABASE ${database} TO ${ownerRole}`);
     await client.query(`GRANT CONNECT ON DATABASE ${database} TO ${runtimeRole}`);
+    // A schema of its own, made by a migration; in the laboratory's it may make nothing.
+    await client.query(`GRANT CONNECT, CREATE ON DATABASE ${database} TO ${jobsRole}`);
     await client.query(`REVOKE TEMPORARY ON DATABASE ${database} FROM PUBLIC`);
     await client.query(`GRANT USAGE, CREATE ON SCHEMA public TO ${ownerRole}`);
     await client.query("REVOKE CREATE ON SCHEMA public FROM PUBLIC");
   });
 }
 
+/** Who signs in: the product (`<database>_app`) and the worker's queue (`<database>_jobs`). */
+const logins = { app: runtimeRole, jobs: jobsRole } as const;
+export type Login = keyof typeof logins;
+
 /**
- * Gives the product's own sign-in (`<database>_app`) the password and returns its name. Only a digest of the password
- * is sent, so that none stands in a server's log.
+ * Gives a sign-in of this database the password and returns its name. Only a digest of the password is sent, so that
+ * none stands in a server's log.
  */
-export async function ensureLogin(client: pg.Client, database: string, password: string): Promise<string> {
+export async function ensureLogin(
+  client: pg.Client,
+  database: string,
+  whose: Login,
+  password: string,
+): Promise<string> {
   return inOneLine(async () => {
-    const name = `${database.slice(0, 59)}_app`;
+    const name = `${database.slice(0, 62 - whose.length)}_${whose}`;
     await createRole(client, name, "LOGIN");
     const quoted = pg.escapeIdentifier(name);
     await client.query(`ALTER ROLE ${quoted} PASSWORD '${scramVerifier(password)}'`);
-    await client.query(`GRANT ${runtimeRole} TO ${quoted}`);
+    await client.query(`GRANT ${logins[whose]} TO ${quoted}`);
     return name;
   });
 }

@@ -5,17 +5,27 @@ import { stateFolder } from "@/lib/commands/checkout";
 import { changeUrl, connect, databaseOf } from "@/lib/commands/postgres/connect";
 import { readMarks } from "@/lib/commands/postgres/marks";
 import { isRunning } from "@/lib/commands/postgres/postmaster";
-import { ensureLogin, ensureRoles, ownerRole, prepareDatabase } from "@/lib/commands/postgres/roles";
+import { ensureQueue } from "@/lib/commands/postgres/queue-schema";
+import {
+  ensureLogin,
+  ensureRoles,
+  type Login,
+  ownerRole,
+  prepareDatabase,
+} from "@/lib/commands/postgres/roles";
 import { startServer } from "@/lib/commands/postgres/server";
 import type { Settings } from "@/lib/commands/start/settings";
+import { requireJobsRole, siteRoles } from "@/lib/commands/start/site-roles";
 import { migrate } from "@/prisma/migrate";
 
 export type ReadyDatabase = {
   readonly kind: "own" | "given";
   /** May act as the owner role: for migrations and marks. */
   readonly adminUrl: string;
-  /** What the pages and the demo seed use. */
+  /** What the pages, the demo seed and the worker's operations use. */
   readonly runtimeUrl: string;
+  /** What the worker takes its jobs from the queue with. */
+  readonly jobsUrl: string;
   /** Where what belongs to this database may be kept. */
   readonly folder: string;
   readonly isRunning: () => boolean;
@@ -43,10 +53,10 @@ async function ownDatabase(settings: Settings, log: (line: string) => void): Pro
       await ensureRoles(client);
       await ensureOwnDatabase(client, adminUrl, log);
     });
-    const runtimeUrl = await migrated(adminUrl, randomBytes(24).toString("hex"), log);
+    const urls = await migrated(adminUrl, () => randomBytes(24).toString("hex"), log);
     return {
       kind: "own",
-      ...{ adminUrl, runtimeUrl, folder: server.home.folder, stop: server.stop },
+      ...{ adminUrl, ...urls, folder: server.home.folder, stop: server.stop },
       isRunning: () => isRunning(server.home),
     };
   } catch (error) {
@@ -73,29 +83,56 @@ async function givenDatabase(
   adminUrl: string,
   log: (line: string) => void,
 ): Promise<ReadyDatabase> {
-  const given = settings.runtimeDatabaseUrl;
-  if (given === undefined) await withClient(adminUrl, ensureRoles);
-  else await withClient(given, async () => {});
-  const runtimeUrl = given ?? (await migrated(adminUrl, sharedPassword(settings, adminUrl), log));
-  if (given !== undefined) await migrate({ databaseUrl: adminUrl, log });
-  return { kind: "given", adminUrl, runtimeUrl, folder: stateFolder, isRunning: () => true, stop: () => {} };
+  const given = siteRoles(settings);
+  const rest = {
+    kind: "given",
+    adminUrl,
+    folder: stateFolder,
+    isRunning: () => true,
+    stop: () => {},
+  } as const;
+  if (given === undefined) {
+    await withClient(adminUrl, ensureRoles);
+    return {
+      ...rest,
+      ...(await migrated(adminUrl, (whose) => sharedPassword(settings, adminUrl, whose), log)),
+    };
+  }
+  for (const url of [given.runtimeUrl, given.jobsUrl]) await withClient(url, async () => {});
+  await withClient(adminUrl, requireJobsRole);
+  await migrate({ databaseUrl: adminUrl, log });
+  await ensureQueue(adminUrl);
+  return { ...rest, ...given };
 }
 
-/** Several servers on one database must agree on the password; they share AUTH_SECRET, so it follows from that. */
-function sharedPassword(settings: Settings, adminUrl: string): string {
+/** Several servers on one database must agree on the passwords; they share AUTH_SECRET, so these follow from that. */
+function sharedPassword(settings: Settings, adminUrl: string, whose: Login): string {
   if (settings.authSecret === undefined) return randomBytes(24).toString("hex");
+  const role = { app: "runtime", jobs: "jobs" }[whose];
   return createHmac("sha256", settings.authSecret)
-    .update(`runtime role of ${databaseOf(adminUrl)}`)
+    .update(`${role} role of ${databaseOf(adminUrl)}`)
     .digest("hex");
 }
 
-async function migrated(adminUrl: string, password: string, log: (line: string) => void): Promise<string> {
-  const user = await withClient(adminUrl, async (client) => {
+type Urls = Pick<ReadyDatabase, "runtimeUrl" | "jobsUrl">;
+
+async function migrated(
+  adminUrl: string,
+  passwordOf: (whose: Login) => string,
+  log: (line: string) => void,
+): Promise<Urls> {
+  const [runtimeUrl, jobsUrl] = await withClient(adminUrl, async (client) => {
     await prepareDatabase(client);
-    return ensureLogin(client, databaseOf(adminUrl), password);
+    const signIn = async (whose: Login) => {
+      const password = passwordOf(whose);
+      const user = await ensureLogin(client, databaseOf(adminUrl), whose, password);
+      return changeUrl(adminUrl, { user, password });
+    };
+    return [await signIn("app"), await signIn("jobs")] as const;
   });
   await migrate({ databaseUrl: adminUrl, log });
-  return changeUrl(adminUrl, { user, password });
+  await ensureQueue(adminUrl);
+  return { runtimeUrl, jobsUrl };
 }
 
 export async function withClient<T>(url: string, work: (client: pg.Client) => Promise<T>): Promise<T> {

@@ -10,24 +10,29 @@ type Tube = {
   readonly top: number;
   readonly bottom: number;
   readonly deepest: number;
+  /** Length of tube that is drawn, mm. */
+  readonly shown: number;
   readonly at: (millimetre: number) => number;
 };
 
 const rowHeight = 26;
 
-function tubeOf(places: readonly LoadPlaceView[], width: number): Tube {
+function tubeOf(view: LoadView, width: number): Tube {
+  const places = inTube(view);
   const left = px(Math.min(150, width * 0.34));
   const right = width - 44;
   const top = 30;
   const bottom = top + Math.max(places.length, 1) * rowHeight + 8;
   const deepest = Math.max(...places.map((place) => place.immersionMillimetre ?? 0), 100);
-  const at = (millimetre: number) => px(left + (millimetre / (deepest * 1.15)) * (right - left));
-  return { left, right, top, bottom, deepest, at };
+  // The whole tube where its length is known; otherwise a little more than the deepest tip.
+  const shown = Math.max(view.lengthMillimetre ?? 0, deepest * 1.15);
+  const at = (millimetre: number) => px(left + (millimetre / shown) * (right - left));
+  return { left, right, top, bottom, deepest, shown, at };
 }
 
-function tubeShapes({ left, right, top, bottom, deepest, at }: Tube): readonly Shape[] {
-  const step = deepest > 400 ? 200 : deepest > 150 ? 100 : 50;
-  const ticks = Array.from({ length: Math.floor((deepest * 1.15) / step) + 1 }, (_, index) => index * step);
+function tubeShapes({ left, right, top, bottom, shown, at }: Tube): readonly Shape[] {
+  const step = shown > 460 ? 200 : shown > 170 ? 100 : 50;
+  const ticks = Array.from({ length: Math.floor(shown / step) + 1 }, (_, index) => index * step);
   return [
     { kind: "rect", x: left, y: top, w: px(right - left), h: bottom - top, ink: "heat-wash", mode: "fill" },
     stroke([left, top], [right, top], "heat", 2),
@@ -40,6 +45,15 @@ function tubeShapes({ left, right, top, bottom, deepest, at }: Tube): readonly S
     ]),
   ];
 }
+
+/** Where the furnace is most uniform, as its record says: tips belong at this line. */
+const bestShapes = (best: number | undefined, tube: Tube): readonly Shape[] =>
+  best === undefined
+    ? []
+    : [
+        stroke([tube.at(best), tube.top], [tube.at(best), tube.bottom], "heat", 1.5, "5 4"),
+        note(`most uniform at ${best}`, tube.at(best), tube.top - 10, "middle", "ink"),
+      ];
 
 /** One thing, from outside the mouth to its tip; an immersion that is not given is dashed and says so. */
 function placeShapes(place: LoadPlaceView, index: number, tube: Tube): readonly Shape[] {
@@ -60,7 +74,7 @@ function placeShapes(place: LoadPlaceView, index: number, tube: Tube): readonly 
 /** The load along the tube: how deep each tip sits, measured from the mouth. Tips that do not line up are seen at once. */
 export function loadImmersion(view: LoadView, width = 480): Drawing {
   const places = inTube(view);
-  const tube = tubeOf(places, width);
+  const tube = tubeOf(view, width);
   return {
     width,
     height: tube.bottom + 40,
@@ -68,7 +82,11 @@ export function loadImmersion(view: LoadView, width = 480): Drawing {
     description: places
       .map((place) => `${place.label}: ${place.immersionMillimetre ?? "not given"} mm`)
       .join("; "),
-    shapes: [...tubeShapes(tube), ...places.flatMap((place, index) => placeShapes(place, index, tube))],
+    shapes: [
+      ...tubeShapes(tube),
+      ...bestShapes(view.bestImmersionMillimetre, tube),
+      ...places.flatMap((place, index) => placeShapes(place, index, tube)),
+    ],
     table: loadTable(view),
   };
 }

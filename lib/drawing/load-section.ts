@@ -1,94 +1,84 @@
-import { fitText } from "@/lib/drawing/fit-text";
-import {
-  inTube,
-  kindWord,
-  type LoadPlaceView,
-  type LoadView,
-  loadTable,
-  typeInk,
-} from "@/lib/drawing/load-view";
-import { smallText } from "@/lib/drawing/plot-frame";
-import { type Drawing, note, px, type Shape, stroke } from "@/lib/drawing/scene";
+import { labelHeight, labelRows, labelShapes, leader, loadLabels } from "@/lib/drawing/load-labels";
+import { loadSpots, type Spot } from "@/lib/drawing/load-spots";
+import { type BoreView, kindWord, type LoadView, loadTable, typeInk } from "@/lib/drawing/load-view";
+import { type Drawing, note, px, type Shape } from "@/lib/drawing/scene";
 
-const half = 180;
+type Centre = { readonly x: number; readonly y: number };
 
 /** A reference is a double ring, a sensor one disc; the fill is the insulation colour of its type. */
-function bead(place: LoadPlaceView, x: number, y: number, r: number): readonly Shape[] {
+function bead({ place, r, ...at }: Spot, centre: Centre): readonly Shape[] {
+  const x = px(centre.x + at.x);
+  const y = px(centre.y + at.y);
   const core: Shape = { kind: "circle", x, y, r: px(r * 0.62), ink: typeInk(place.type), mode: "fill" };
   return place.kind === "reference"
     ? [
-        { kind: "circle", x, y, r, ink: "ink", mode: "both", width: 2 },
+        { kind: "circle", x, y, r: px(r), ink: "ink", mode: "both", width: 2 },
         { kind: "circle", x, y, r: px(r + 4), ink: "ink", mode: "line", width: 1.5 },
         core,
       ]
-    : [{ kind: "circle", x, y, r, ink: "ink", mode: "both", width: 1.5 }, core];
+    : [{ kind: "circle", x, y, r: px(r), ink: "ink", mode: "both", width: 1.5 }, core];
 }
 
-function wall(view: LoadView, cx: number, cy: number): readonly Shape[] {
-  const tube: readonly Shape[] = [
-    { kind: "circle", x: cx, y: cy, r: 118, ink: "sunken", mode: "fill" },
-    { kind: "circle", x: cx, y: cy, r: 118, ink: "edge", mode: "line", width: 1.5 },
-    { kind: "circle", x: cx, y: cy, r: 106, ink: "heat-wash", mode: "fill" },
-    { kind: "circle", x: cx, y: cy, r: 106, ink: "heat", mode: "line", width: 1.5 },
+function wall(view: LoadView, { x, y }: Centre, radius: number): readonly Shape[] {
+  const ringOf = (r: number, ink: "sunken" | "heat-wash" | "surface", edge: "edge" | "heat"): Shape[] => [
+    { kind: "circle", x, y, r: px(r), ink, mode: "fill" },
+    { kind: "circle", x, y, r: px(r), ink: edge, mode: "line", width: 1.5 },
   ];
-  return view.configuration === "bare-tube"
-    ? tube
-    : [
-        ...tube,
-        { kind: "circle", x: cx, y: cy, r: 94, ink: "surface", mode: "fill" },
-        { kind: "circle", x: cx, y: cy, r: 94, ink: "edge", mode: "line", width: 1.5 },
-      ];
+  const tube = [...ringOf(radius * 1.11, "sunken", "edge"), ...ringOf(radius, "heat-wash", "heat")];
+  return view.configuration === "bare-tube" ? tube : [...tube, ...ringOf(radius * 0.89, "surface", "edge")];
 }
 
-type Spot = { readonly sin: number; readonly cos: number; readonly ring: number; readonly r: number };
-
-/** One thing at its place, with a leader to its name outside the tube. */
-function placeShapes(place: LoadPlaceView, spot: Spot, cx: number, cy: number): readonly Shape[] {
-  const { sin, cos, ring, r } = spot;
-  const x = px(cx + ring * cos);
-  const y = px(cy + ring * sin);
-  const anchor = cos > 0.25 ? "start" : cos < -0.25 ? "end" : "middle";
-  const edge = { x: px(cx + 128 * cos), y: px(cy + 128 * sin) };
-  const free = anchor === "start" ? 2 * cx - edge.x : edge.x;
-  const room = anchor === "middle" ? cx : Math.max(36, free - 4);
-  const first = px(edge.y + (sin < -0.7 ? -12 : sin > 0.7 ? 14 : 0));
-  const under = `${place.type ? `${place.type} · ` : ""}${place.place}`;
-  return [
-    stroke([x, y], [px(cx + 124 * cos), px(cy + 124 * sin)], "edge"),
-    ...bead(place, x, y, r),
-    {
-      ...note(fitText(place.label, room, smallText), edge.x, first, anchor, "ink"),
-      bold: place.kind === "reference",
-    },
-    { ...note(fitText(under, room, smallText - 1), edge.x, px(first + 14), anchor), size: smallText - 1 },
-  ];
+/** A bore of the block, to scale; one that stays empty shows its number. */
+function boreShapes(bore: BoreView, isFilled: boolean, centre: Centre, scale: number): readonly Shape[] {
+  const x = px(centre.x + bore.xMillimetre * scale);
+  const y = px(centre.y + bore.yMillimetre * scale);
+  const r = px((bore.diameterMillimetre * scale) / 2);
+  const hole: Shape = { kind: "circle", x, y, r, ink: "edge", mode: "both", width: 1 };
+  return isFilled ? [hole] : [hole, note(bore.number, x, px(y + 4), "middle")];
 }
+
+const whereSentence = (view: LoadView, spots: readonly Spot[]): string => {
+  const stray = spots.filter(({ bore }) => !bore);
+  if (view.configuration === "bare-tube")
+    return "Bundle in the bare tube, references in its middle; order, not scale.";
+  if (!view.bores?.length) return "Equalising block, its bores not recorded: order, not scale.";
+  if (stray.length === 0) return "Equalising block, its bores to scale.";
+  return `Equalising block, its bores to scale; in no bore: ${stray.map(({ place }) => place.label).join(", ")}.`;
+};
 
 /**
- * The load seen from the mouth of the tube: each thing at its place, clockwise from the top in the order of the load.
+ * The load seen from the mouth of the tube: bundle or block, each thing at its place with channel and junction beside it.
  * Angles use Math.sin and cos: a drawing may differ in its last bit between engines and is rounded to 0.01 px.
  */
-export function loadSection(view: LoadView, width = 400): Drawing {
-  const height = 2 * half - 20;
-  const cx = px(width / 2);
-  const cy = px(height / 2);
-  const places = inTube(view);
-  const ring = places.length === 1 ? 0 : view.configuration === "bare-tube" ? 52 : 64;
-  const r = places.length > 8 ? 9 : 12;
-  const spot = (index: number): Spot => {
-    const angle = (index / places.length) * 2 * Math.PI - Math.PI / 2;
-    return { sin: Math.sin(angle), cos: Math.cos(angle), ring, r };
-  };
+export function loadSection(view: LoadView, width = 420): Drawing {
+  const radius = px(Math.min(106, width * 0.21));
+  const spots = loadSpots(view, radius);
+  const height = Math.max(px(radius * 2.22 + 60), labelRows(spots) * labelHeight + 16);
+  const centre = { x: px(width / 2), y: px(height / 2) };
+  const scale = radius / ((view.boreMillimetre ?? 2 * radius) / 2);
+  const labels = loadLabels(spots, height);
+  const reach = radius * 1.11 + 8;
+  const filled = new Set(spots.flatMap(({ bore }) => bore?.number ?? []));
   return {
     width,
     height,
     title: `${view.title}, cross-section`,
-    description:
-      `${view.configuration === "bare-tube" ? "Bare tube" : "Equalising block"}, clockwise from the top: ` +
-      `${places.map((place) => `${kindWord(place.kind)} ${place.label}`).join(", ")}.`,
+    description: `${whereSentence(view, spots)} ${spots
+      .map(({ place }) => `${place.place}: ${kindWord(place.kind)} ${place.label}, channel ${place.channel}`)
+      .join("; ")}.`,
     shapes: [
-      ...wall(view, cx, cy),
-      ...places.flatMap((place, index) => placeShapes(place, spot(index), cx, cy)),
+      ...wall(view, centre, radius),
+      ...(view.configuration === "equalising-block" ? (view.bores ?? []) : []).flatMap((bore) =>
+        boreShapes(bore, filled.has(bore.number), centre, scale),
+      ),
+      ...labels.map((label) => leader(label, centre, reach)),
+      ...labels.flatMap((label): readonly Shape[] => {
+        const shapes = [...labelShapes(label, centre, reach, width), ...bead(label.spot, centre)];
+        const { place } = label.spot;
+        return place.href
+          ? [{ kind: "link", href: place.href, label: `Place ${place.place}, ${place.label}`, shapes }]
+          : shapes;
+      }),
     ],
     table: loadTable(view),
   };

@@ -8,13 +8,33 @@ export type LoadPlaceView = {
   readonly label: string;
   readonly type?: string;
   readonly channel: string;
+  /** Tag of the reference junction. */
+  readonly junction?: string;
   readonly immersionMillimetre?: number;
+  /** Outside diameter of the sheath, where it is known. */
+  readonly diameterMillimetre?: number;
+  /** Where its row stands: the drawing then leads there. */
+  readonly href?: string;
+};
+
+/** A bore of an equalising block, its centre measured from the block's own. */
+export type BoreView = {
+  readonly number: string;
+  readonly diameterMillimetre: number;
+  readonly xMillimetre: number;
+  readonly yMillimetre: number;
 };
 
 export type LoadView = {
   readonly title: string;
   readonly configuration: "bare-tube" | "equalising-block";
   readonly places: readonly LoadPlaceView[];
+  /** Of the furnace tube; known, the cross-section is to scale. */
+  readonly boreMillimetre?: number;
+  readonly lengthMillimetre?: number;
+  /** Depth of the best uniformity. */
+  readonly bestImmersionMillimetre?: number;
+  readonly bores?: readonly BoreView[];
 };
 
 export const typeInk = (type: string | undefined): Ink => {
@@ -46,6 +66,7 @@ export const loadTable = (view: LoadView) => ({
     { header: "What" },
     { header: "Type" },
     { header: "Channel" },
+    { header: "Junction" },
     { header: "Immersion", unit: "mm", align: "number" as const },
   ],
   rows: view.places.map((place) => [
@@ -53,6 +74,7 @@ export const loadTable = (view: LoadView) => ({
     `${kindWord(place.kind)} ${place.label}`.trim(),
     place.type ?? "",
     place.channel,
+    place.junction ?? "",
     place.immersionMillimetre === undefined ? "not given" : String(place.immersionMillimetre),
   ]),
 });

@@ -1,6 +1,7 @@
 import type { Tx } from "@/lib/data/in-scope";
 import { loadStandards } from "@/lib/data/run/load-standards";
 import { dueState, isoDay } from "@/lib/domain/calibration/due";
+import { readBores } from "@/lib/domain/furnace/bores";
 import { type DecisionRuleKind, decisionRuleText } from "@/lib/domain/order/labels";
 import type { Actor } from "@/lib/domain/staff/actor";
 import { answer } from "@/lib/views/view";
@@ -40,6 +41,11 @@ const loadConfigurations = async (tx: Tx, today: string) => {
       label: `${row.furnace.tag}, ${row.name}`,
       places: row.places,
       immersionMillimetre: row.immersionMillimetre,
+      configuration: row.kind as "bare-tube" | "equalising-block",
+      boreMillimetre: row.furnace.boreMillimetre,
+      lengthMillimetre: row.furnace.lengthMillimetre,
+      bestImmersionMillimetre: row.furnace.bestImmersionMillimetre ?? undefined,
+      bores: readBores(row.bores),
       due: dueState(last ? isoDay(last.validUntil) : null, today),
     };
   });

@@ -1,7 +1,23 @@
+import type { Tx } from "@/lib/data/in-scope";
+import { readBores } from "@/lib/domain/furnace/bores";
 import { assessTipCheck } from "@/lib/domain/run/tip-check";
 import type { Actor } from "@/lib/domain/staff/actor";
 import { answer } from "@/lib/views/view";
 import { loadHead, runHead } from "./run-head";
+
+/** What the drawing of the load is to scale with. */
+const furnaceOf = async (tx: Tx, configurationId: string) => {
+  const { bores, furnace } = await tx.furnaceConfiguration.findUniqueOrThrow({
+    where: { id: configurationId },
+    include: { furnace: true },
+  });
+  return {
+    boreMillimetre: furnace.boreMillimetre,
+    lengthMillimetre: furnace.lengthMillimetre,
+    bestImmersionMillimetre: furnace.bestImmersionMillimetre ?? undefined,
+    bores: readBores(bores),
+  };
+};
 
 /** The furnace load with its tip checks, and what the run's budget rests on. */
 export const runLoadView = (actor: Actor, number: string) =>
@@ -11,6 +27,7 @@ export const runLoadView = (actor: Actor, number: string) =>
     return {
       head: await runHead(tx, actor, loaded),
       configurationKind: evidence.configuration.kind,
+      furnace: await furnaceOf(tx, run.configurationId),
       characterisation: evidence.configuration.characterisation,
       places: run.places.map((place) => {
         const sensor = sensors.find(({ id }) => id === place.sensorId);

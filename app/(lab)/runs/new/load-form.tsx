@@ -12,6 +12,7 @@ import { procedureKeys, procedures } from "@/lib/domain/run/procedure-defaults";
 import type { NewRunView } from "@/lib/views/run/new-run";
 import { createRunAction } from "../actions";
 import { celsiusText } from "../run-marks";
+import { LoadPreview } from "./load-preview.client";
 import { proposeRows } from "./place-rows";
 import { PlaceTable } from "./place-table";
 
@@ -35,6 +36,7 @@ export function LoadForm({ view, sensors, references }: Props) {
   const ceiling = Math.min(
     ...sensors.map(({ setpointsCelsius }) => setpointsCelsius.at(-1) ?? Number.POSITIVE_INFINITY),
   );
+  const rows = proposeRows(references, sensors);
   return (
     <ActionForm action={createRunAction} shape="wide" label="Plan a run">
       <div className="fields">
@@ -68,8 +70,9 @@ export function LoadForm({ view, sensors, references }: Props) {
       </FieldGroup>
       <FieldGroup legend="Furnace load">
         <FieldError name="places" />
+        <LoadPreview rows={rows} configurations={view.configurations} />
         <PlaceTable
-          rows={proposeRows(references, sensors)}
+          rows={rows}
           junctions={view.junctions}
           immersionMillimetre={view.configurations[0]?.immersionMillimetre}
         />

@@ -36,7 +36,7 @@ export function PlaceTable({ rows, junctions, immersionMillimetre }: Props) {
             const at = `places.${index}`;
             const name = row.tag || "shorted channel";
             return (
-              <tr key={row.key}>
+              <tr key={row.key} id={`place-${index}`}>
                 <th scope="row">
                   <input type="hidden" name={`${at}.kind`} value={row.kind} />
                   <input type="hidden" name={`${at}.tag`} value={row.tag} />

@@ -31,12 +31,14 @@ export default async function RunLoadPage({ params }: Props) {
           view={{
             title: `Load of run ${view.head.number}`,
             configuration: view.configurationKind,
+            ...view.furnace,
             places: view.places.map((place) => ({
               place: place.place,
               kind: place.kind,
               label: place.serial || "shorted",
               type: place.type ?? undefined,
               channel: place.channel,
+              junction: place.junction,
               immersionMillimetre: place.immersionMillimetre ?? undefined,
             })),
           }}

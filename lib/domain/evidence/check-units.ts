@@ -1,6 +1,11 @@
 import type { EvidenceProblem } from "./evaluation";
 import type { Evidence } from "./schema";
-import type { InhomogeneityInput, RepeatabilityInput, UncertaintyInput } from "./uncertainty-input";
+import type {
+  FurnaceInput,
+  InhomogeneityInput,
+  RepeatabilityInput,
+  UncertaintyInput,
+} from "./uncertainty-input";
 
 type Unit = "celsius" | "microvolt" | "relative";
 
@@ -10,7 +15,7 @@ const celsius: readonly Unit[] = ["celsius"];
 const electric: readonly Unit[] = ["microvolt", "relative"];
 const atJunction: readonly Unit[] = ["celsius", "microvolt"];
 
-type Input = UncertaintyInput | InhomogeneityInput | RepeatabilityInput;
+type Input = UncertaintyInput | FurnaceInput | InhomogeneityInput | RepeatabilityInput;
 
 /** Which units an input of the budget can be read in: a relative junction temperature means nothing. */
 export function checkUnits(evidence: Evidence): EvidenceProblem[] {

@@ -1,6 +1,7 @@
 import { engineVersion } from "@/lib/metrology/engine-version";
 import { type Bench, type Mounted, mountBench, type Sensor } from "./bench";
 import { checkAtmosphere } from "./check-atmosphere";
+import { checkCharacterised } from "./check-characterised";
 import { checkIdentities } from "./check-identities";
 import { checkProtection } from "./check-protection";
 import { checkReadings } from "./check-readings";
@@ -39,6 +40,7 @@ function evaluateParsed(evidence: Evidence): EvaluationOutcome {
     ...checkUnits(evidence),
     ...checkProtection(evidence),
     ...checkAtmosphere(evidence),
+    ...checkCharacterised(evidence),
   ];
   if (problems.length > 0) return { ok: false, problems };
   const bench = mountBench(evidence);

@@ -1,6 +1,7 @@
 import { emf } from "@/lib/metrology/thermocouple/emf";
 import { standardUncertainty } from "@/lib/metrology/uncertainty/standard-uncertainty";
 import { type Mounted, mountBench, type Reference } from "./bench";
+import { furnaceInputAt } from "./furnace-input-at";
 import { sharesJunction } from "./junction-sharing";
 import { interpolationAt, prepareReference } from "./prepare-reference";
 import type { ReferenceTemperaturesInput } from "./reference-temperatures";
@@ -80,8 +81,8 @@ function ownUncertainties(input: AgreementInput, mounted: Mounted<Reference>, no
     ...history,
     item.inhomogeneity,
     uniformity,
-    axial,
-    radial,
+    furnaceInputAt(axial, nominalCelsius),
+    furnaceInputAt(radial, nominalCelsius),
     gradient,
     input.scanner.parasitic,
     input.voltmeter.resolution,

@@ -2,6 +2,7 @@ import { z } from "zod";
 import * as v1 from "./schema-v1";
 import {
   DriftInput,
+  FurnaceInput,
   InhomogeneityInput,
   InterpolationInput,
   RepeatabilityInput,
@@ -198,8 +199,8 @@ export const ConfigurationEvidence = v1.ConfigurationEvidence.extend({
     ...characterisation,
     /** Axial and radial together; zero where the two are stated apart. */
     uniformity: UncertaintyInput,
-    axial: UncertaintyInput,
-    radial: UncertaintyInput,
+    axial: FurnaceInput,
+    radial: FurnaceInput,
     /** Of a gradient that was corrected (`offsetCelsius` of the places). */
     gradient: UncertaintyInput,
   }),

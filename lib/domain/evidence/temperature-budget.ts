@@ -1,6 +1,7 @@
 import type { Mounted, Reference } from "./bench";
 import type { LineKey } from "./budget-lines";
 import { contribution, type Line, type Part } from "./contribution";
+import { furnaceInputAt } from "./furnace-input-at";
 import { sharesJunction } from "./junction-sharing";
 import { actingAt } from "./resolve-input";
 import type { Evidence } from "./schema";
@@ -86,8 +87,8 @@ export function temperatureLines(
     line("reference.interpolation", (r) => r.interpolation, none, fixed(calibration.coefficient)),
     line("reference.inhomogeneity", (r) => r.mounted.item.inhomogeneity, none, itself),
     line("furnace.uniformity", () => uniformity),
-    line("furnace.axial", () => axial),
-    line("furnace.radial", () => radial),
+    line("furnace.axial", () => furnaceInputAt(axial, nominalCelsius)),
+    line("furnace.radial", () => furnaceInputAt(radial, nominalCelsius)),
     line("furnace.gradient", () => gradient),
     line("furnace.stability", () => evidence.stability),
   ];

@@ -40,6 +40,29 @@ export const UncertaintyInput = z.discriminatedUnion("kind", stated);
 export type UncertaintyInput = z.infer<typeof UncertaintyInput>;
 
 /**
+ * A furnace's figure may also be given at each temperature it was characterised at: a half-width and how well it is
+ * known. At a setpoint the larger of the two temperatures about it acts; beyond them the evidence is refused.
+ */
+export const FurnaceInput = z.discriminatedUnion("kind", [
+  ...stated,
+  z.strictObject({
+    kind: z.literal("by-temperature"),
+    at: z
+      .array(
+        z.strictObject({
+          celsius: z.number(),
+          halfWidthCelsius: z.number().nonnegative(),
+          /** u of the half-width. */
+          standardCelsius: z.number().nonnegative(),
+        }),
+      )
+      .min(1),
+    source,
+  }),
+]);
+export type FurnaceInput = z.infer<typeof FurnaceInput>;
+
+/**
  * Inhomogeneity may also be a share of the sensor's own tolerance at the temperature, as a rectangle's
  * half-width: the rule for sensors that were not investigated ("20 % rule", 0.2 of class 2).
  */

@@ -55,6 +55,7 @@ const loadSensors = async (tx: Tx, tags: readonly string[]): Promise<SensorCandi
     orderNumber: line.order.number,
     orderState: line.order.state,
     orderedCelsius: line.setpoints.map(({ celsius }) => celsius),
+    maximumCelsius: line.maximumCelsius,
   }));
 };
 

@@ -15,6 +15,8 @@ export type SensorCandidate = {
   readonly orderState: string;
   /** Ascending. */
   readonly orderedCelsius: readonly number[];
+  /** Highest exposure that was agreed; null = the highest setpoint ordered. */
+  readonly maximumCelsius: number | null;
 };
 
 /** `calibration`: the one in force on the day; null where none is recorded. */

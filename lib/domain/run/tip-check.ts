@@ -11,8 +11,11 @@ export const tipCheckStateLabels: Readonly<Record<TipCheckState, string>> = {
   missing: "Not done",
 };
 
-export const assessTipCheck = (check: TipCheckSeen | null): TipCheckState => {
+export const assessTipCheck = (
+  check: TipCheckSeen | null,
+  leastRiseMicrovolt = leastTipRiseMicrovolt,
+): TipCheckState => {
   if (!check) return "missing";
   if (!check.onlyThisChannel) return "other-channels-moved";
-  return check.riseMicrovolt >= leastTipRiseMicrovolt ? "passed" : "too-small";
+  return check.riseMicrovolt >= leastRiseMicrovolt ? "passed" : "too-small";
 };

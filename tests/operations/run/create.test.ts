@@ -106,7 +106,7 @@ describe("a run is refused, each reason at its field", () => {
     };
     const refusal = await refused({ places: [...input.places, row] });
     expect(refusal.fields?.setpoints).toMatch(
-      new RegExp(`${tag} is ordered up to 600 °C and must not go to 1100 °C`),
+      new RegExp(`${tag}: ordered up to 600 °C; it must not go to 1100 °C`),
     );
   });
 
@@ -138,7 +138,7 @@ describe("a run is refused, each reason at its field", () => {
       },
     );
     const refusal = await refused(place(0, { item: { kind: "reference", tag: "REF-NARROW" } }));
-    expect(refusal.fields?.setpoints).toMatch(/REF-NARROW holds from 300 to 900 °C/);
+    expect(refusal.fields?.setpoints).toMatch(/REF-NARROW: its certificate holds from 300 to 900 °C/);
   });
 
   it("with bare platinum beside base metal", async () => {
@@ -166,7 +166,7 @@ describe("a run is refused, each reason at its field", () => {
       },
     );
     const refusal = await refused(place(0, { item: { kind: "reference", tag: "REF-BARE" } }));
-    expect(refusal.fields?.["places.0.item"]).toMatch(/Platinum of REF-BARE would stand beside/);
+    expect(refusal.fields?.["places.0.item"]).toMatch(/REF-BARE: its platinum would stand beside/);
   });
 
   it("with a sensor that is not there, or in another run already", async () => {

@@ -1,0 +1,32 @@
+import { ok, type Result, refuse } from "../refusal";
+import { asRunState, runStateLabels } from "../run/states";
+import type { GateAssessment } from "./assessment";
+
+const sentence = (subjects: readonly string[], reason: string): string =>
+  subjects.length === 0 ? reason : `${subjects.join(", ")}: ${reason}`;
+
+/** Whether the run may start, or everything that stands in its way at once. */
+export const decideStart = (
+  run: { readonly number: string; readonly state: string },
+  assessment: GateAssessment,
+): Result<"start"> => {
+  const state = asRunState(run.state);
+  if (state !== "planned")
+    return refuse(
+      "wrong-state",
+      `Run ${run.number} is ${runStateLabels[state].toLowerCase()}: its gate lies behind it.`,
+    );
+  if (assessment.verdict === "may-start") return ok("start");
+  const rows = assessment.headings.flatMap(({ rows }) => rows);
+  const stopping =
+    assessment.verdict === "refused"
+      ? rows.filter(({ severity }) => severity === "refuse")
+      : rows.filter(({ severity, given }) => severity === "overridable" && given === null);
+  const said = stopping.map(({ subjects, reason }) => sentence(subjects, reason)).join(" ");
+  return refuse(
+    "rule",
+    assessment.verdict === "refused"
+      ? `The run does not start: ${said}`
+      : `The run does not start before each of these is mended, or has its reason: ${said}`,
+  );
+};

@@ -1,0 +1,40 @@
+import { equipmentProblem } from "../../run/equipment-problem";
+import type { EquipmentCandidate } from "../../run/load-candidates";
+import type { GateCode } from "../codes";
+import type { Found, GateCheck } from "../finding";
+import type { GatePlan } from "../plan";
+
+const source = "ISO/IEC 17025:2017, 6.4.4, 6.4.6 and 6.4.9";
+
+type Facts = Pick<GatePlan, "day" | "references" | "voltmeter" | "scanner" | "junctions">;
+
+/** The same rule as when the run was planned, asked again on the day: what was in date then may not be now. */
+const problem = (
+  code: GateCode,
+  kind: EquipmentCandidate["kind"],
+  equipment: EquipmentCandidate | null,
+  day: string,
+): readonly Found[] => {
+  const reason = equipmentProblem(equipment, kind, day);
+  return reason === null
+    ? []
+    : [{ code, outcome: "breach", subject: equipment?.tag ?? "", reason, remedy: "", source }];
+};
+
+const check = (code: GateCode, fine: string, assess: (facts: Facts) => readonly Found[]) =>
+  ({ code, heading: "equipment", fine, source, assess }) as const satisfies GateCheck;
+
+export const equipmentInDate = [
+  check("reference-in-date", "Every reference is in service and in date.", ({ references, day }) =>
+    references.flatMap((one) => problem("reference-in-date", "reference", one, day)),
+  ),
+  check("voltmeter-in-date", "The voltmeter is in service and in date.", ({ voltmeter, day }) =>
+    problem("voltmeter-in-date", "voltmeter", voltmeter, day),
+  ),
+  check("scanner-in-date", "The scanner is in service.", ({ scanner, day }) =>
+    problem("scanner-in-date", "scanner", scanner, day),
+  ),
+  check("junction-in-date", "Every reference junction is in service.", ({ junctions, day }) =>
+    junctions.flatMap((one) => problem("junction-in-date", "junction", one, day)),
+  ),
+] as const;

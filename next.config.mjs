@@ -12,6 +12,8 @@ export default {
     "@react-pdf/renderer",
     "@prisma/client",
     "@prisma/adapter-pg",
+    // Loads its WebAssembly from beside itself: bundled, it would not find it.
+    "libxml2-wasm",
   ],
   experimental: {
     serverActions: { bodySizeLimit: "1mb" },

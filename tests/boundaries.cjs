@@ -42,8 +42,10 @@ const rooms = [
     "Bytes in, typed rows or a refusal out; it stores nothing.",
     [
       lib("files", "domain", "metrology"),
-      npm("csv-parse", "zod"),
+      npm("csv-parse", "zod", "libxml2-wasm"),
       node("stream", "zlib", "string_decoder", "buffer", "crypto"),
+      // The published schemas lie in a folder that is not part of the repository; nothing else is read from disk.
+      node("fs", "path"),
     ],
   ),
   room(

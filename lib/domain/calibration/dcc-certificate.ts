@@ -96,6 +96,7 @@ export type DccQuantity = {
   readonly kind: "columns" | "hybrid" | "words";
   readonly refTypes: readonly string[];
   readonly name: DccText;
+  readonly description: DccText;
   readonly columns: readonly DccColumn[];
   readonly words: readonly string[];
   readonly relativeUncertainty: DccColumn | null;
@@ -108,6 +109,7 @@ export type DccQuantity = {
 export type DccTable = {
   readonly refTypes: readonly string[];
   readonly name: DccText;
+  readonly description: DccText;
   readonly quantities: readonly DccQuantity[];
   readonly tables: readonly DccTable[];
   readonly dateTimes: readonly string[];

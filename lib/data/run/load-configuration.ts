@@ -1,5 +1,6 @@
 import { isoDay } from "@/lib/domain/calibration/due";
 import { calibrationInForce } from "@/lib/domain/calibration/in-force";
+import { readFigures } from "@/lib/domain/furnace/characterisation-figures";
 import type { Characterisation, ConfigurationKind } from "@/lib/domain/furnace/types";
 import type { Tx } from "../in-scope";
 
@@ -22,6 +23,7 @@ export const loadConfigurationOn = async (tx: Tx, id: string, day: string) => {
       validUntil: isoDay(one.validUntil),
       uniformityHalfWidthCelsius: one.uniformityHalfWidthCelsius,
       statement: one.statement,
+      figures: one.figures === null ? null : readFigures(one.figures),
     }),
   );
   return {

@@ -1,3 +1,5 @@
+import type { CharacterisationFigures } from "./characterisation-figures";
+
 export const configurationKinds = ["bare-tube", "equalising-block"] as const;
 export type ConfigurationKind = (typeof configurationKinds)[number];
 
@@ -32,4 +34,6 @@ export type Characterisation = {
   readonly validUntil: string;
   readonly uniformityHalfWidthCelsius: number;
   readonly statement: string;
+  /** Of a measured one; a typed one has its single figure alone. */
+  readonly figures: CharacterisationFigures | null;
 };

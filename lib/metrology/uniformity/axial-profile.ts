@@ -85,11 +85,12 @@ export function axialProfile(input: AxialInput): Outcome<AxialProfile> {
   if (inside.length < FEWEST_PLACES) {
     return refused("too-few", `${inside.length} places in the stated length; it takes ${FEWEST_PLACES}`);
   }
-  const fit = fitProfile(readings, places);
-  if (!fit.ok) return fit;
-  if (fit.value.degreesOfFreedom < 1) {
+  // One value a place and one line of drift: one reading more than that tells how well they repeat.
+  if (readings.length < places.length + 2) {
     return refused("too-few", "go back over the places: nothing says how well a reading repeats");
   }
+  const fit = fitProfile(readings, places);
+  if (!fit.ok) return fit;
   return found(stateProfile(input, places, fit.value));
 }
 

@@ -57,6 +57,10 @@ export function exchangedPositions(input: ExchangeInput): Outcome<ExchangedPosit
   const others = unique(readings.map(({ place }) => place)).filter((place) => place !== centre);
   const sensors = unique(readings.map(({ sensor }) => sensor));
   const arrangements = unique(readings.map(({ arrangement }) => arrangement)).slice(1);
+  const unknowns = others.length + sensors.length + arrangements.length;
+  if (!statedRepeatability && readings.length <= unknowns) {
+    return refused("too-few", "exchange back once more: nothing says how well a reading repeats");
+  }
   const fit = leastSquares(
     readings.map((reading) => [
       ...others.map((place) => (place === reading.place ? 1 : 0)),
@@ -69,9 +73,6 @@ export function exchangedPositions(input: ExchangeInput): Outcome<ExchangedPosit
   if (!fit.ok) return fit;
   const { coefficients, inverseNormal } = fit.value;
   const own = fit.value.degreesOfFreedom;
-  if (!statedRepeatability && own < 1) {
-    return refused("too-few", "exchange back once more: nothing says how well a reading repeats");
-  }
   const deviation = statedRepeatability?.deviation ?? Math.sqrt(fit.value.chiSquare / own);
   const values = [0, ...others.map((_, i) => coefficients[i] as number)];
   // The centre is nought by definition: what it shares with another place is nought too.

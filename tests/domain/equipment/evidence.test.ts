@@ -116,6 +116,7 @@ describe("evidence made from equipment", () => {
         validUntil: "2027-02-01",
         uniformityHalfWidthCelsius: 0.5,
         statement: "40 mm, half range",
+        figures: null,
       },
     );
     expect(ConfigurationEvidence.parse(evidence)).toEqual(evidence);

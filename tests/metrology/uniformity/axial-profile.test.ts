@@ -95,6 +95,15 @@ describe("axialProfile", () => {
     expect(refusedBy({ fromMillimetre: -31 })).toBe("outside-range");
     expect(refusedBy({ toMillimetre: 31 })).toBe("outside-range");
     expect(refusedBy({ fromMillimetre: -5, toMillimetre: 20 })).toBe("too-few");
+    // Each place read twice at all but one moment: profile and drift cannot be told apart.
+    const atOnce = [-30, 0, 30].flatMap((millimetre, i) =>
+      [100 * i, 100 * i + 1e-10].map((moment) => ({
+        ...(good.readings[0] as ProfileReading),
+        millimetre,
+        moment,
+      })),
+    );
+    expect(refusedBy({ readings: atOnce })).toBe("no-solution");
     const onceOver = [-30, -20, -10, 0, 10, 20, 30].map((millimetre, moment) => ({
       ...(good.readings[0] as ProfileReading),
       millimetre,

@@ -108,10 +108,12 @@ const rooms = [
   room(
     "jobs-call-operations",
     { path: "^lib/jobs/" },
-    "Background work is done by the same operations as work in the foreground.",
+    "Background work is done by the same operations as work in the foreground; it asks no database itself.",
     [
-      lib("jobs", "operations", "views", "documents", "domain", "metrology", "data"),
-      npm("graphile-worker", "nodemailer"),
+      lib("jobs", "operations", "views", "documents"),
+      npm("graphile-worker", "nodemailer", "@types/nodemailer"),
+      // Mail as files, where no mail server is set.
+      node("fs/promises", "path"),
     ],
   ),
   room(

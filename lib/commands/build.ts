@@ -29,7 +29,7 @@ const rootSources = [
 ];
 
 /** What is not in the pages: changing it needs no new build. */
-const notInPages = ["commands", "decisions", "generated", "station"];
+const notInPages = ["commands", "decisions", "generated", "jobs", "station"];
 
 /** What the production build is made of. */
 function sourceFingerprint(): string {

@@ -59,7 +59,13 @@ export async function requireFreePort(host: string, port: number): Promise<void>
 }
 
 function environment(options: WebServerOptions): NodeJS.ProcessEnv {
-  const { RUNTIME_DATABASE_URL: _, AUTH_SECRET: __, ...rest } = process.env;
+  const {
+    RUNTIME_DATABASE_URL: _,
+    AUTH_SECRET: __,
+    JOBS_DATABASE_URL: ___,
+    SMTP_URL: ____,
+    ...rest
+  } = process.env;
   return {
     ...rest,
     NODE_ENV: options.mode === "dev" ? "development" : "production",

@@ -34,6 +34,8 @@ export const trespasses: readonly Trespass[] = [
   trespass("views-only-read", "lib/views/a.ts", "lib/operations/target"),
   trespass("web-is-glue", "lib/web/a.ts", "lib/data/target"),
   trespass("jobs-call-operations", "lib/jobs/a.ts", "lib/web/target"),
+  trespass("jobs-call-operations", "lib/jobs/b.ts", "lib/data/target"),
+  trespass("jobs-call-operations", "lib/jobs/c.ts", "pg"),
   trespass("station-talks-http", "lib/station/a.ts", "lib/data/target"),
   trespass("commands-know-no-pages", "lib/commands/a.ts", "app/target"),
   trespass("commands-know-no-pages", "lib/commands/b.ts", "lib/web/target"),

@@ -6,11 +6,12 @@ type Ready = {
   readonly settings: Settings;
   readonly database: ReadyDatabase;
   readonly signIns: readonly SignIn[] | undefined;
+  readonly mailFolder: string;
 };
 
 /** Where it is and how to come in. */
 export async function announce(
-  { settings, database, signIns }: Ready,
+  { settings, database, signIns, mailFolder }: Ready,
   log: (line: string) => void,
 ): Promise<void> {
   log(`\nEmfolio is at ${settings.publicUrl}\n`);
@@ -29,5 +30,7 @@ export async function announce(
     if (link !== undefined)
       log(`Nobody can sign in yet. This link, good once, makes the first quality manager:\n  ${link}`);
   }
+  if (settings.smtpUrl === undefined)
+    log(`\nNo mail server is set (SMTP_URL): messages are kept as files in ${mailFolder}`);
   log("\nCtrl-C stops it.");
 }

@@ -1,9 +1,11 @@
 import { existsSync } from "node:fs";
+import path from "node:path";
 import { fileURLToPath } from "node:url";
 import { ensureBuild } from "@/lib/commands/build";
 import { inCheckout } from "@/lib/commands/checkout";
 import { Failure, runCommand } from "@/lib/commands/failure";
 import { ensureGenerated } from "@/lib/commands/generate";
+import { startWorkerProcess } from "@/lib/commands/jobs/worker-process";
 import { announce } from "@/lib/commands/start/announce";
 import { authSecret } from "@/lib/commands/start/auth-secret";
 import { ensureDemo } from "@/lib/commands/start/demo";
@@ -52,7 +54,14 @@ async function bringUp(mode: "start" | "dev", settings: Settings, stop: StopRequ
   });
   ready = true;
   undo.push(web.stop);
-  await announce({ settings, database, signIns }, log);
+  const mailFolder = path.join(database.folder, "mail");
+  const { publicUrl, smtpUrl, mailFrom } = settings;
+  const worker = startWorkerProcess({
+    ...{ publicUrl, smtpUrl, mailFrom, mailFolder, log },
+    ...{ databaseUrl: database.runtimeUrl, jobsUrl: database.jobsUrl },
+  });
+  undo.push(worker.stop);
+  await announce({ settings, database, signIns, mailFolder }, log);
   return { database, web };
 }
 

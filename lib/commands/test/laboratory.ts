@@ -1,6 +1,8 @@
-import { createWriteStream } from "node:fs";
+import { createWriteStream, mkdtempSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
 import path from "node:path";
 import { stateFolder } from "@/lib/commands/checkout";
+import { startWorkerProcess } from "@/lib/commands/jobs/worker-process";
 import { borrowServer } from "@/lib/commands/postgres/borrow-server";
 import { freePort } from "@/lib/commands/postgres/server";
 import { tellDemo } from "@/lib/commands/start/demo";
@@ -35,10 +37,19 @@ export async function startLaboratory(log: (line: string) => void): Promise<Labo
       onOutput: (text) => void output.write(text),
     });
     undo.push(web.stop);
+    const mailFolder = mkdtempSync(path.join(tmpdir(), "emfolio-mail-"));
+    undo.push(() => rmSync(mailFolder, { recursive: true, force: true }));
+    const worker = startWorkerProcess({
+      ...{ databaseUrl: database.runtimeUrl, jobsUrl: database.jobsUrl, publicUrl, mailFolder },
+      ...{ smtpUrl: undefined, mailFrom: undefined },
+      log: (line) => void output.write(`${line}\n`),
+    });
+    undo.push(worker.stop);
     const environment = {
       E2E_BASE_URL: publicUrl,
       E2E_SIGN_INS: JSON.stringify(signIns),
       E2E_DATABASE_URL: database.adminUrl,
+      E2E_MAIL_FOLDER: mailFolder,
     };
     return { environment, stop };
   } catch (error) {

@@ -2,7 +2,9 @@ import { certificateEvents } from "../certificate/events";
 import { customerEvents } from "../customer/events";
 import { equipmentEvents } from "../equipment/events";
 import { furnaceEvents } from "../furnace/events";
+import { mailEvents } from "../mail/events";
 import { orderEvents } from "../order/events";
+import { reminderEvents } from "../reminder/events";
 import { reviewEvents } from "../review/events";
 import { runEvents } from "../run/events";
 import { sensorEvents } from "../sensor/events";
@@ -20,6 +22,8 @@ export const auditEvents = [
   ...Object.values(runEvents),
   ...Object.values(reviewEvents),
   ...Object.values(certificateEvents),
+  ...Object.values(mailEvents),
+  ...Object.values(reminderEvents),
 ] as unknown as readonly EventDefinition<string, never>[];
 
 export const eventDefinition = (action: string): EventDefinition<string, never> | undefined =>

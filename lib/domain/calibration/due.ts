@@ -12,7 +12,7 @@ export const dueLabels: Readonly<Record<DueState, string>> = {
 export const isoDay = (moment: Date): string => moment.toISOString().slice(0, 10);
 
 const dayMilliseconds = 86_400_000;
-const noticeDays = 30;
+export const noticeDays = 30;
 
 /** A standard is good through its due day, and out of date from the next. */
 export const dueState = (dueOn: string | null, today: string): DueState => {

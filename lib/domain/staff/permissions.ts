@@ -26,6 +26,7 @@ export const permissions = {
   "review.second-look": ["signatory", "quality-manager"],
   "certificate.read": staff,
   "audit.read": ["signatory", "quality-manager"],
+  "mail.manage": ["quality-manager"],
   "portal.read": ["customer"],
 } as const satisfies Readonly<Record<string, readonly Role[]>>;
 

@@ -27,6 +27,7 @@ const expected: Readonly<Record<Permission, readonly Role[]>> = {
   "review.second-look": [s, q],
   "certificate.read": [d, t, s, q],
   "audit.read": [s, q],
+  "mail.manage": ["quality-manager"],
   "portal.read": ["customer"],
 };
 

@@ -97,8 +97,11 @@ export const makeRecords = async (admin: pg.Client, insert: Insert, on: Stands):
     said_by_id: on.technicianId,
     said_at: now,
   });
-  const node = (kind: string) =>
-    insert(admin, "trace_node", { kind, record_id: randomUUID(), title: kind, frozen_at: now });
-  const [fromId, toId] = [await node("result"), await node("run")];
+  const node = (kind: string, height: number) =>
+    insert(admin, "trace_node", { kind, record_id: randomUUID(), title: kind, height, frozen_at: now });
+  // What a node stands on is written with it, or never.
+  await admin.query("BEGIN");
+  const [fromId, toId] = [await node("result", 1), await node("run", 0)];
   await insert(admin, "trace_edge", { from_id: fromId, to_id: toId, role: "run", frozen_at: now });
+  await admin.query("COMMIT");
 };

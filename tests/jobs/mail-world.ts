@@ -37,7 +37,7 @@ export type Job = { readonly attempts: number; readonly last_error: string | nul
 export const jobOf = async (admin: pg.Client, id: string): Promise<Job | undefined> =>
   (
     await admin.query<Job>(
-      "SELECT attempts, last_error, run_at > now() AS waits FROM graphile_worker._private_jobs WHERE key = $1",
+      "SELECT attempts, last_error, run_at > updated_at AS waits FROM graphile_worker._private_jobs WHERE key = $1",
       [`mail:${id}`],
     )
   ).rows[0];

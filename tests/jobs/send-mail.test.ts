@@ -112,8 +112,6 @@ describe("a delivery that is refused", () => {
     };
     expect(await attemptsOf(admin, id)).toEqual([refused]);
     expect(await jobOf(admin, id)).toMatchObject({ attempts: 1, waits: true });
-    await work(smtp); // its time has not come
-    expect(await attemptsOf(admin, id)).toHaveLength(1);
     server.refusal = undefined;
     await letTimePass(admin);
     await work(smtp);
@@ -144,6 +142,35 @@ describe("a delivery that is refused", () => {
     await letTimePass(admin);
     await work(smtp);
     expect(await attemptsOf(admin, id)).toHaveLength(2);
+  });
+});
+
+describe("a mail server that does not answer", () => {
+  it("is left when its time is over, and the message comes back", async () => {
+    const id = await write(letter());
+    server.hang = true;
+    await work(smtpCarrier(`${server.url}?socketTimeout=200`, from));
+    server.hang = false;
+    expect(await attemptsOf(admin, id)).toEqual([
+      { outcome: "failed", transport: "smtp", detail: expect.stringMatching(/timeout/i) },
+    ]);
+    await letTimePass(admin);
+    await work(smtp);
+    expect((await attemptsOf(admin, id)).map(({ outcome }) => outcome)).toEqual(["failed", "sent"]);
+  });
+});
+
+describe("a mail server with a password", () => {
+  it("is told the password over TLS only, unless its address says otherwise", async () => {
+    const [before, withPassword] = [server.messages.length, server.url.replace("//", "//user:secret@")];
+    const id = await write(letter());
+    await work(smtpCarrier(withPassword, from));
+    expect((await attemptsOf(admin, id)).map(({ outcome }) => outcome)).toEqual(["failed"]);
+    expect(server.commands.filter((line) => line.startsWith("AUTH"))).toEqual([]);
+    await letTimePass(admin);
+    await work(smtpCarrier(`${withPassword}?requireTLS=false`, from));
+    expect(server.commands.filter((line) => line.startsWith("AUTH"))).toHaveLength(1);
+    expect(server.messages).toHaveLength(before + 1);
   });
 });
 

@@ -4,6 +4,7 @@ export type SmtpServer = {
   readonly url: string;
   /** What was handed over, headers and body, in the order it came. */
   readonly messages: readonly string[];
+  readonly commands: readonly string[];
   /** The next recipients are refused with this line, until it is set to undefined. */
   refusal: string | undefined;
   /** The next message is taken and never answered, until it is set to false. */
@@ -16,6 +17,7 @@ export type SmtpServer = {
 /** A mail server on loopback, as far as RFC 5321 is needed to take a message or to refuse it. */
 export const startSmtpServer = async (): Promise<SmtpServer> => {
   const messages: string[] = [];
+  const commands: string[] = [];
   const sockets = new Set<Socket>();
   const waiting = new Set<(message: string) => void>();
   const server = createServer((socket) => {
@@ -25,14 +27,16 @@ export const startSmtpServer = async (): Promise<SmtpServer> => {
     let data: string | undefined;
     let rest = "";
     const command = (line: string) => {
+      commands.push(line);
       const verb = line.slice(0, 4).toUpperCase();
-      if (verb === "EHLO") say("250 loopback");
+      if (verb === "EHLO") say("250-loopback\r\n250 AUTH PLAIN");
+      else if (verb === "AUTH") say("235 welcome");
       else if (verb === "RCPT") say(control.refusal ?? "250 recipient ok");
       else if (verb === "DATA") {
         data = "";
         say("354 end with a dot");
       } else if (verb === "QUIT") socket.end("221 bye\r\n");
-      else say("250 ok");
+      else say(verb === "MAIL" ? "250 ok" : "502 not here");
     };
     socket.on("data", (chunk) => {
       rest += chunk.toString("utf8");
@@ -56,6 +60,7 @@ export const startSmtpServer = async (): Promise<SmtpServer> => {
   const control: SmtpServer = {
     url: `smtp://127.0.0.1:${port}`,
     messages,
+    commands,
     refusal: undefined,
     hang: false,
     next: (text = "") =>

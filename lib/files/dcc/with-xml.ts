@@ -144,6 +144,8 @@ export const withXml = <T>(
         line: 1,
         message: "The file has a document type. Ask the issuer for the file without it.",
       });
+    // The library cannot step past a processing instruction, and none is content.
+    for (const instruction of document.find("//processing-instruction()")) instruction.remove();
     return use(copyTree(document.root), document);
   } catch (error) {
     if (error instanceof Stop) return refused(error.problem);

@@ -102,6 +102,21 @@ const ids = (root: XmlElement): DccProblem[] => {
   return found;
 };
 
+/** A language is declared once in its list. */
+const declaredTwice = (core: XmlElement): DccProblem[] =>
+  ["usedLangCodeISO639_1", "mandatoryLangCodeISO639_1"].flatMap((name) => {
+    const declared = childrenNamed(core, name);
+    return declared
+      .filter(({ text }, index) => declared.findIndex((other) => other.text === text) < index)
+      .map((element) =>
+        problem(
+          element,
+          "structure",
+          `The language "${element.text.trim()}" is declared twice. Ask the issuer which other one was meant.`,
+        ),
+      );
+  });
+
 /** A unit outside the SI is worth nothing without its definition, and the other way round. */
 const foreignUnits = (root: XmlElement): DccProblem[] =>
   [...everyElement(root)].flatMap((element) => {
@@ -129,6 +144,7 @@ export const checkCore = (root: XmlElement): readonly DccProblem[] => {
     ...order(core, "beginPerformanceDate", "endPerformanceDate"),
     ...order(core, "receiptDate", "endPerformanceDate"),
     ...order(core, "endPerformanceDate", "issueDate"),
+    ...declaredTwice(core),
     ...languages(root, [...new Set(declared)]),
     ...ids(root),
     ...foreignUnits(root),

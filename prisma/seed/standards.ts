@@ -1,9 +1,7 @@
 import { recordCalibration } from "@/lib/operations/calibration/record";
 import { recordEquipment } from "@/lib/operations/equipment/record";
-import { recordFurnace } from "@/lib/operations/furnace/record";
-import { recordCharacterisation } from "@/lib/operations/furnace/record-characterisation";
-import { recordConfiguration } from "@/lib/operations/furnace/record-configuration";
 import { figures, references } from "@/lib/station/simulation/scenario";
+import { tellFurnace } from "./furnace";
 import type { Cast } from "./people";
 import type { Teller } from "./teller";
 
@@ -17,36 +15,6 @@ export type Bench = {
   readonly voltmeterId: string;
   readonly scannerId: string;
   readonly junctionId: string;
-};
-
-/** The furnace and its bare-tube configuration, as characterised. */
-const tellFurnace = async ({ tell, at, day }: Teller, { technician }: Cast): Promise<string> => {
-  const { id: furnaceId } = await tell(recordFurnace, technician, at(390), {
-    tag: "FUR-01",
-    name: "Long tube furnace, three zones",
-    maker: "Ashdown Furnaces (invented)",
-    serial: "AF-1177",
-    minimumCelsius: 200,
-    maximumCelsius: 1200,
-    boreMillimetre: 60,
-    lengthMillimetre: 1000,
-  });
-  const { id: configurationId } = await tell(recordConfiguration, technician, at(389), {
-    furnaceId,
-    name: "Bare tube, bundle round the references",
-    kind: "bare-tube",
-    places: 12,
-    immersionMillimetre: 400,
-  });
-  await tell(recordCharacterisation, technician, at(180), {
-    configurationId,
-    performedOn: day(182),
-    validUntil: day(-183),
-    uniformityHalfWidthCelsius: figures.uniformityCelsius,
-    statement:
-      "Any place of the bundle against the references' mean, half range, 40 mm about the measuring junctions, 300 °C to 1100 °C (invented)",
-  });
-  return configurationId;
 };
 
 const tellReferences = async ({ tell, at, day }: Teller, { technician, manager }: Cast): Promise<void> => {

@@ -1,5 +1,6 @@
 import { recordCalibration } from "@/lib/operations/calibration/record";
 import { recordEquipment } from "@/lib/operations/equipment/record";
+import { decideCharacterisation } from "@/lib/operations/furnace/decide-characterisation";
 import { recordFurnace } from "@/lib/operations/furnace/record";
 import { recordCharacterisation } from "@/lib/operations/furnace/record-characterisation";
 import { recordConfiguration } from "@/lib/operations/furnace/record-configuration";
@@ -18,7 +19,7 @@ import type { Teller } from "./teller";
 const s5 = "EA-4/02 example S5";
 const ours = "certificate, issuer and dates are not published; these are ours";
 
-const tellFurnace = async ({ tell, at, day }: Teller, { technician }: Cast): Promise<void> => {
+const tellFurnace = async ({ tell, at, day }: Teller, { technician, signatory }: Cast): Promise<void> => {
   const { id: furnaceId } = await tell(recordFurnace, technician, at(300), {
     tag: "FUR-S5",
     name: "Horizontal furnace of the worked example",
@@ -36,13 +37,14 @@ const tellFurnace = async ({ tell, at, day }: Teller, { technician }: Cast): Pro
     places: 3,
     immersionMillimetre: 400,
   });
-  await tell(recordCharacterisation, technician, at(180), {
+  const { id } = await tell(recordCharacterisation, technician, at(180), {
     configurationId,
     performedOn: day(181),
     validUntil: day(-184),
     uniformityHalfWidthCelsius: 1,
     statement: `${s5}: temperature differences within ±1 °C at 1000 °C, half range; the length is not published`,
   });
+  await tell(decideCharacterisation, signatory, at(179), { id, decision: "accepted" });
 };
 
 const tellReferences = async ({ tell, at, day }: Teller, { technician, manager }: Cast): Promise<void> => {

@@ -4,7 +4,12 @@ import type { Insert } from "./standards-and-chains";
 const now = "2026-03-02T09:00:00Z";
 
 /** Furnace and instruments of both runs, with what they rest on. */
-export const makeBench = async (admin: pg.Client, insert: Insert, technicianId: string) => {
+export const makeBench = async (
+  admin: pg.Client,
+  insert: Insert,
+  technicianId: string,
+  secondPersonId: string,
+) => {
   const equipment = (tag: string, kind: string) =>
     insert(admin, "equipment", { tag, kind, maker: "M", model: "X", serial: tag, particulars: "{}" });
   const referenceId = await equipment("R-1", "reference");
@@ -47,6 +52,13 @@ export const makeBench = async (admin: pg.Client, insert: Insert, technicianId: 
     uniformity_half_width_celsius: 1,
     statement: "half-width over 60 mm",
     recorded_at: now,
+    recorded_by_id: technicianId,
+  });
+  await insert(admin, "characterisation_decision", {
+    characterisation_id: characterisationId,
+    decision: "accepted",
+    decided_by_id: secondPersonId,
+    decided_at: now,
   });
   const bench = { referenceId, junctionId: await equipment("J-1", "junction"), configurationId };
   return {

@@ -129,6 +129,8 @@ const makeRun = async (
       said_at: now,
     });
   }
+  const gate = { run_id: id, verdict: "may-start", rows: "[]", policy: "{}", plan_digest: digest("plan") };
+  await insert(admin, "gate_outcome", { ...gate, assessed_by_id: technicianId, assessed_at: now });
   await makeBlock(admin, id, technicianId, [null, ...owners.map((owner) => owner.customerId)]);
   await insert(admin, "stability_window", {
     run_id: id,
@@ -227,14 +229,14 @@ export const twoCustomers = async (admin: pg.Client): Promise<TwoCustomers> => {
   const person = { email: "technician@example.org", name: "T", password_hash: "x" };
   const technicianId = await insert(admin, "person", person);
   await insert(admin, "person_role", { person_id: technicianId, role: "technician" });
+  const second = { email: "second@example.org", name: "S", password_hash: "x" };
+  const secondPersonId = await insert(admin, "person", second);
   const a = await makeCustomer(admin, "alpha", technicianId);
   const b = await makeCustomer(admin, "beta", technicianId);
-  const bench = await makeBench(admin, insert, technicianId);
+  const bench = await makeBench(admin, insert, technicianId, secondPersonId);
   await admin.query("BEGIN; SET LOCAL app.scope = 'laboratory'");
   await admin.query("SELECT audit_append('system:test', 'thing.made', 'thing', '1', '{}'); COMMIT");
   const sharedRun = await makeRun(admin, "R-1", bench, technicianId, [a, b]);
-  const second = { email: "second@example.org", name: "S", password_hash: "x" };
-  const secondPersonId = await insert(admin, "person", second);
   await makeRecords(admin, insert, {
     ...bench,
     technicianId,

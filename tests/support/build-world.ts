@@ -82,7 +82,7 @@ const equipment = async (tx: Tx, kind: Kind, tag: string) => {
   return row;
 };
 
-const furnace = async (tx: Tx) => {
+const furnace = async (tx: Tx, people: { readonly technician: string; readonly quality: string }) => {
   const row = await tx.furnace.create({
     data: {
       tag: "F-1",
@@ -104,7 +104,7 @@ const furnace = async (tx: Tx) => {
       immersionMillimetre: 300,
     },
   });
-  await tx.characterisation.create({
+  const characterisation = await tx.characterisation.create({
     data: {
       configurationId: configuration.id,
       performedOn: new Date("2026-02-01"),
@@ -112,6 +112,15 @@ const furnace = async (tx: Tx) => {
       uniformityHalfWidthCelsius: 1,
       statement: "± 1.0 °C over 50 mm at 1000 °C, invented",
       recordedAt: new Date("2026-02-02T08:00:00Z"),
+      recordedById: people.technician,
+    },
+  });
+  await tx.characterisationDecision.create({
+    data: {
+      characterisationId: characterisation.id,
+      decision: "accepted",
+      decidedById: people.quality,
+      decidedAt: new Date("2026-02-03T08:00:00Z"),
     },
   });
   return configuration;
@@ -130,17 +139,18 @@ export const buildWorld = (options: { readonly performerMaySignOff?: boolean } =
     });
     const north = await customer(tx, "North Furnaces");
     const south = await customer(tx, "South Castings");
+    const people = {
+      desk: await person(tx, "Dana Desk", ["front-desk"]),
+      technician: await person(tx, "Toni Bench", ["technician", "signatory"]),
+      signatory: await person(tx, "Sam Signer", ["signatory"]),
+      quality: await person(tx, "Quinn Quality", ["quality-manager"]),
+      north: await person(tx, "Nina North", ["customer"], north.id),
+      south: await person(tx, "Sol South", ["customer"], south.id),
+    };
     return {
       north,
       south,
-      people: {
-        desk: await person(tx, "Dana Desk", ["front-desk"]),
-        technician: await person(tx, "Toni Bench", ["technician", "signatory"]),
-        signatory: await person(tx, "Sam Signer", ["signatory"]),
-        quality: await person(tx, "Quinn Quality", ["quality-manager"]),
-        north: await person(tx, "Nina North", ["customer"], north.id),
-        south: await person(tx, "Sol South", ["customer"], south.id),
-      },
+      people,
       references: [
         await equipment(tx, "reference", "R-S1"),
         await equipment(tx, "reference", "R-S2"),
@@ -148,7 +158,10 @@ export const buildWorld = (options: { readonly performerMaySignOff?: boolean } =
       voltmeter: await equipment(tx, "voltmeter", "V-1"),
       scanner: await equipment(tx, "scanner", "X-1"),
       junction: await equipment(tx, "junction", "J-1"),
-      configuration: await furnace(tx),
+      configuration: await furnace(tx, {
+        technician: people.technician.personId,
+        quality: people.quality.personId,
+      }),
     };
   });
 

@@ -6,6 +6,7 @@ import type { Actor } from "@/lib/domain/staff/actor";
 import { recordCalibration } from "@/lib/operations/calibration/record";
 import { recordEquipment } from "@/lib/operations/equipment/record";
 import { execute } from "@/lib/operations/execute";
+import { decideCharacterisation } from "@/lib/operations/furnace/decide-characterisation";
 import { recordFurnace } from "@/lib/operations/furnace/record";
 import { recordCharacterisation } from "@/lib/operations/furnace/record-characterisation";
 import { recordConfiguration } from "@/lib/operations/furnace/record-configuration";
@@ -59,7 +60,7 @@ export const recordStandard = async (
 };
 
 export const recordBareTube = async (
-  who: { readonly manager: Actor },
+  who: { readonly manager: Actor; readonly signatory: Actor },
   tag: string,
   uniformityHalfWidthCelsius: number,
   validUntil = "2027-03-10",
@@ -85,7 +86,7 @@ export const recordBareTube = async (
     { furnaceId, name: "Bare tube", kind: "bare-tube", places: 12, immersionMillimetre: 400 },
     benchClock,
   );
-  await execute(
+  const characterised = await execute(
     recordCharacterisation,
     who.manager,
     {
@@ -97,6 +98,8 @@ export const recordBareTube = async (
     },
     benchClock,
   );
+  const acceptance = { id: characterised.id, decision: "accepted" as const };
+  await execute(decideCharacterisation, who.signatory, acceptance, benchClock);
   return id;
 };
 
@@ -111,7 +114,7 @@ export const openRunBench = async (): Promise<RunBench> => {
   await admin.query("INSERT INTO person_role VALUES ($1, 'quality-manager')", [personId]);
   await admin.end();
   const manager: Actor = { kind: "staff", personId, name: "Quinn Quality", roles: ["quality-manager"] };
-  const who = { manager };
+  const who = { manager, signatory: desk.signatory };
   for (const reference of references)
     await recordStandard(
       who,

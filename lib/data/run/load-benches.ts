@@ -1,11 +1,14 @@
+import { isoDay } from "@/lib/domain/calibration/due";
 import { junctionEvidenceOf } from "@/lib/domain/equipment/junction-evidence";
 import { referenceEvidenceOf } from "@/lib/domain/equipment/reference-evidence";
 import { scannerEvidenceOf } from "@/lib/domain/equipment/scanner-evidence";
 import type { EquipmentKind } from "@/lib/domain/equipment/types";
 import { voltmeterEvidenceOf } from "@/lib/domain/equipment/voltmeter-evidence";
+import { characterisedRange } from "@/lib/domain/furnace/characterisation-figures";
 import { configurationEvidenceOf } from "@/lib/domain/furnace/configuration-evidence";
 import type { Bench } from "@/lib/domain/order/ideal-run";
 import type { BudgetInputs } from "@/lib/domain/run/budget-inputs";
+import { loadMeasuredInhomogeneity } from "../furnace/inhomogeneity-store";
 import type { Tx } from "../in-scope";
 import { loadConfigurationOn } from "./load-configuration";
 import { loadStandards } from "./load-standards";
@@ -14,7 +17,8 @@ import { loadStandards } from "./load-standards";
  * What a run could be measured with on a day: each characterised configuration with the references in service and the
  * first voltmeter, scanner and junction by tag. Empty where one of those is missing.
  */
-export const loadBenches = async (tx: Tx, budget: BudgetInputs, day: string): Promise<readonly Bench[]> => {
+export const loadBenches = async (tx: Tx, budget: BudgetInputs, now: Date): Promise<readonly Bench[]> => {
+  const day = isoDay(now);
   const rows = await tx.equipment.findMany({
     where: { state: "in-service" },
     select: { id: true },
@@ -32,15 +36,22 @@ export const loadBenches = async (tx: Tx, budget: BudgetInputs, day: string): Pr
     junctionEvidenceOf(equipment, calibration),
   );
   if (!voltmeter || !scanner || !junction) return [];
-  const references = of("reference").flatMap(({ equipment, calibration }) =>
-    calibration ? [referenceEvidenceOf(equipment, calibration)] : [],
+  const standing = of("reference");
+  const measured = await loadMeasuredInhomogeneity(
+    tx,
+    standing.map(({ equipment }) => equipment.id),
+    { day, moment: now },
+  );
+  const references = standing.flatMap(({ equipment, calibration }) =>
+    calibration ? [referenceEvidenceOf(equipment, calibration, measured.get(equipment.id))] : [],
   );
   const ids = await tx.furnaceConfiguration.findMany({ select: { id: true }, orderBy: { name: "asc" } });
   const benches: Bench[] = [];
   for (const { id } of ids) {
-    const configuration = await loadConfigurationOn(tx, id, day);
+    const configuration = await loadConfigurationOn(tx, id, day, now);
     if (!configuration?.characterisation) continue;
     const { furnace, characterisation } = configuration;
+    const characterised = characterisation.figures && characterisedRange(characterisation.figures);
     benches.push({
       budget,
       configuration: configurationEvidenceOf(furnace, configuration, characterisation),
@@ -48,8 +59,8 @@ export const loadBenches = async (tx: Tx, budget: BudgetInputs, day: string): Pr
       voltmeter,
       scanner,
       junction,
-      minimumCelsius: furnace.minimumCelsius,
-      maximumCelsius: furnace.maximumCelsius,
+      minimumCelsius: Math.max(furnace.minimumCelsius, characterised?.fromCelsius ?? furnace.minimumCelsius),
+      maximumCelsius: Math.min(furnace.maximumCelsius, characterised?.toCelsius ?? furnace.maximumCelsius),
     });
   }
   return benches;

@@ -1,9 +1,5 @@
-import { referenceCorrectionOf } from "@/lib/domain/calibration/reference-correction-of";
-import type { Equipment } from "@/lib/domain/equipment/types";
-import { certifiedRange } from "@/lib/domain/evidence/reference-correction";
 import { TypeLetter } from "@/lib/domain/evidence/schema";
 import type {
-  EquipmentCandidate,
   JunctionCandidate,
   LoadCandidates,
   Protection,
@@ -13,22 +9,9 @@ import type {
 import type { CreateRunInput } from "@/lib/domain/run/schema";
 import type { Tx } from "../in-scope";
 import { lockSensors } from "../sql/lock-sensors";
+import { equipmentCandidate, referenceCandidate } from "./equipment-candidate";
 import { loadConfigurationOn } from "./load-configuration";
-import { loadStandards, type Standard } from "./load-standards";
-
-const candidate = (
-  standard: { readonly equipment: Equipment; readonly calibration: EquipmentCandidate["calibration"] } | null,
-): EquipmentCandidate | null =>
-  standard && {
-    id: standard.equipment.id,
-    tag: standard.equipment.tag,
-    kind: standard.equipment.kind,
-    state: standard.equipment.state,
-    calibration: standard.calibration,
-  };
-
-const rangeOf = ({ calibration }: Standard<"reference">): ReferenceCandidate["range"] =>
-  calibration ? certifiedRange(referenceCorrectionOf(calibration.findings)) : null;
+import { loadStandards } from "./load-standards";
 
 const loadSensors = async (tx: Tx, tags: readonly string[]): Promise<SensorCandidate[]> => {
   const rows = await tx.sensor.findMany({
@@ -63,8 +46,13 @@ const tagsOf = (input: CreateRunInput, kind: "sensor" | "reference"): string[] =
   input.places.flatMap(({ item }) => (item.kind === kind ? [item.tag] : []));
 
 /** All that the rules of a furnace load want to know of what was chosen, as it is on a day. */
-export const loadCandidates = async (tx: Tx, input: CreateRunInput, day: string): Promise<LoadCandidates> => {
-  const configuration = await loadConfigurationOn(tx, input.configurationId, day);
+export const loadCandidates = async (
+  tx: Tx,
+  input: CreateRunInput,
+  day: string,
+  now: Date,
+): Promise<LoadCandidates> => {
+  const configuration = await loadConfigurationOn(tx, input.configurationId, day, now);
   const junctionIds = [...new Set(input.places.map(({ junctionId }) => junctionId))];
   const referenceTags = tagsOf(input, "reference");
   const standards = await loadStandards(
@@ -72,16 +60,12 @@ export const loadCandidates = async (tx: Tx, input: CreateRunInput, day: string)
     { ids: [input.voltmeterId, input.scannerId, ...junctionIds], tags: referenceTags },
     day,
   );
-  const references = referenceTags.flatMap((tag): ReferenceCandidate[] => {
-    const standard = standards.byTag("reference", tag);
-    const base = candidate(standard);
-    if (!standard || !base) return [];
-    const { type, protection } = standard.equipment.particulars;
-    return [{ ...base, type, protection, range: rangeOf(standard) }];
-  });
+  const references = referenceTags.flatMap(
+    (tag): ReferenceCandidate | readonly [] => referenceCandidate(standards.byTag("reference", tag)) ?? [],
+  );
   const junctions = junctionIds.flatMap((id): JunctionCandidate[] => {
     const standard = standards.byId("junction", id);
-    const base = candidate(standard);
+    const base = equipmentCandidate(standard);
     if (!standard || !base) return [];
     return [
       { ...base, celsius: standard.calibration?.findings.celsius ?? standard.equipment.particulars.celsius },
@@ -97,8 +81,8 @@ export const loadCandidates = async (tx: Tx, input: CreateRunInput, day: string)
       maximumCelsius: configuration.furnace.maximumCelsius,
       characterisation: configuration.characterisation,
     },
-    voltmeter: candidate(standards.byId("voltmeter", input.voltmeterId)),
-    scanner: candidate(standards.byId("scanner", input.scannerId)),
+    voltmeter: equipmentCandidate(standards.byId("voltmeter", input.voltmeterId)),
+    scanner: equipmentCandidate(standards.byId("scanner", input.scannerId)),
     sensors: await loadSensors(tx, tagsOf(input, "sensor")),
     references,
     junctions,

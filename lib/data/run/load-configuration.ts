@@ -4,18 +4,25 @@ import { readFigures } from "@/lib/domain/furnace/characterisation-figures";
 import type { Characterisation, ConfigurationKind } from "@/lib/domain/furnace/types";
 import type { Tx } from "../in-scope";
 
-/** A furnace configuration with the characterisation that counted on a day. */
-export const loadConfigurationOn = async (tx: Tx, id: string, day: string) => {
+/**
+ * A furnace configuration with the characterisation that counted on a day: accepted by then, so that what is accepted or
+ * returned later changes no run that was made before.
+ */
+export const loadConfigurationOn = async (tx: Tx, id: string, day: string, moment: Date) => {
   const row = await tx.furnaceConfiguration.findUnique({
     where: { id },
     include: {
       furnace: true,
-      characterisations: { orderBy: [{ performedOn: "asc" }, { recordedAt: "asc" }] },
+      characterisations: {
+        orderBy: [{ performedOn: "asc" }, { recordedAt: "asc" }],
+        include: { decisions: { where: { decidedAt: { lte: moment } }, orderBy: { id: "asc" } } },
+      },
     },
   });
   if (!row) return null;
   const { characterisations, ...configuration } = row;
-  const read = characterisations.map(
+  const accepted = characterisations.filter(({ decisions }) => decisions.at(-1)?.decision === "accepted");
+  const read = accepted.map(
     (one): Characterisation => ({
       id: one.id,
       configurationId: one.configurationId,

@@ -5,6 +5,7 @@ import { scannerEvidenceOf } from "@/lib/domain/equipment/scanner-evidence";
 import { voltmeterEvidenceOf } from "@/lib/domain/equipment/voltmeter-evidence";
 import { type Evidence, TypeLetter } from "@/lib/domain/evidence/schema";
 import { configurationEvidenceOf } from "@/lib/domain/furnace/configuration-evidence";
+import { inhomogeneityInput, type MeasuredInhomogeneity } from "@/lib/domain/furnace/inhomogeneity-test";
 import { askedTolerance, readTolerance } from "@/lib/domain/order/asked-tolerance";
 import { Refused } from "@/lib/domain/refusal";
 import { readBudgetInputs } from "@/lib/domain/run/budget-inputs";
@@ -14,6 +15,7 @@ import type { Protection } from "@/lib/domain/run/load-candidates";
 import { setpointId } from "@/lib/domain/run/setpoint-id";
 import { assessTipCheck } from "@/lib/domain/run/tip-check";
 import { loadReadings, type ReadingsFilter } from "../evidence/read-scan-channels";
+import { loadMeasuredInhomogeneity } from "../furnace/inhomogeneity-store";
 import type { Tx } from "../in-scope";
 import { loadConfigurationOn } from "./load-configuration";
 import { loadRun, type Run } from "./load-run";
@@ -51,7 +53,9 @@ const loadLoadedSensors = async (tx: Tx, run: Run) => {
   return run.places.flatMap(({ sensorId }) => rows.find(({ id }) => id === sensorId) ?? []);
 };
 
-const loadEquipmentParts = async (tx: Tx, run: Run, day: string) => {
+type Measured = ReadonlyMap<string, MeasuredInhomogeneity>;
+
+const loadEquipmentParts = async (tx: Tx, run: Run, day: string, measured: Measured) => {
   const junctionIds = run.places.map(({ junctionId }) => junctionId);
   const referenceIds = run.places.flatMap(({ equipmentId }) => equipmentId ?? []);
   const standards = await loadStandards(
@@ -71,7 +75,8 @@ const loadEquipmentParts = async (tx: Tx, run: Run, day: string) => {
         standards.byId("reference", id),
         "A reference is missing.",
       );
-      return [id, referenceEvidenceOf(equipment, demandThere(calibration, noCalibration(equipment.tag)))];
+      const inForce = demandThere(calibration, noCalibration(equipment.tag));
+      return [id, referenceEvidenceOf(equipment, inForce, measured.get(id))];
     }),
   );
   return {
@@ -173,8 +178,9 @@ const agreementOf = (order: LoadedSensors[number]["line"]["order"]): string =>
     .filter(Boolean)
     .join(", ");
 
-const sensorPart = (sensor: LoadedSensors[number]): EvidenceParts["sensors"][number] => {
+const sensorPart = (sensor: LoadedSensors[number], measured: Measured): EvidenceParts["sensors"][number] => {
   const { line } = sensor;
+  const test = measured.get(sensor.id);
   return {
     id: sensor.tag,
     serial: sensor.serial,
@@ -185,6 +191,7 @@ const sensorPart = (sensor: LoadedSensors[number]): EvidenceParts["sensors"][num
       readTolerance(line, line.temperatureUnit === "F" ? "F" : "C"),
       agreementOf(line.order),
     ),
+    ...(test ? { inhomogeneity: inhomogeneityInput(test) } : {}),
     decisionRule: decisionRuleOf(sensor.line.order),
     uncertaintyDigits: sensor.line.order.uncertaintyDigits === 1 ? 1 : 2,
   };
@@ -203,27 +210,34 @@ export const loadEvidence = async (
   if (!run) return null;
   const day = isoDay(run.startedAt ?? run.createdAt);
   const configuration = demandThere(
-    await loadConfigurationOn(tx, run.configurationId, day),
+    await loadConfigurationOn(tx, run.configurationId, day, run.createdAt),
     "The furnace configuration is not recorded.",
   );
   const characterisation = demandThere(
     configuration.characterisation,
-    `${configuration.name} was not characterised by ${day}.`,
+    `${configuration.name} had no accepted characterisation by ${day}.`,
   );
   const sensors = await loadLoadedSensors(tx, run);
   const standing = await loadRunStanding(tx, run.id);
-  const equipment = await loadEquipmentParts(tx, run, day);
+  // What was accepted after the run was made changes nothing in it.
+  const asOf = { day, moment: run.createdAt };
+  const tested = run.places.flatMap(({ sensorId, equipmentId }) => sensorId ?? equipmentId ?? []);
+  const measured = await loadMeasuredInhomogeneity(tx, tested, asOf);
+  const equipment = await loadEquipmentParts(tx, run, day, measured);
   const laboratory = await tx.laboratory.findFirst({ select: { name: true } });
   demandThere(sensors[0] ?? null, "The run has no sensor.");
   const evidence = composeEvidence({
     run,
     laboratory: laboratory?.name ?? "",
     budget: readBudgetInputs(run.budgetInputs),
-    configuration: configurationEvidenceOf(configuration.furnace, configuration, characterisation),
+    configuration: configurationEvidenceOf(configuration.furnace, configuration, characterisation, {
+      sensors: run.places.flatMap(({ kind, place }) => (kind === "sensor" ? place : [])),
+      references: run.places.flatMap(({ kind, place }) => (kind === "reference" ? place : [])),
+    }),
     references: [...equipment.references.values()],
     voltmeter: equipment.voltmeter,
     scanner: equipment.scanner,
-    sensors: sensors.map(sensorPart),
+    sensors: sensors.map((sensor) => sensorPart(sensor, measured)),
     places: placesOf(run, sensors, equipment, standing),
     setpoints: run.setpoints.map((setpoint) => ({
       id: setpointId(setpoint),

@@ -2,6 +2,7 @@ import type { z } from "zod";
 import { referenceCorrectionOf } from "../calibration/reference-correction-of";
 import type { Calibration } from "../calibration/types";
 import type { ReferenceEvidence } from "../evidence/schema";
+import { inhomogeneityInput, type MeasuredInhomogeneity } from "../furnace/inhomogeneity-test";
 import { calibrationEvidenceOf, certificateSource, rectangular } from "./evidence-inputs";
 import type { Equipment } from "./types";
 
@@ -9,6 +10,8 @@ import type { Equipment } from "./types";
 export const referenceEvidenceOf = (
   { tag, serial, particulars }: Equipment<"reference">,
   calibration: Calibration<"reference">,
+  /** An accepted test replaces what is taken for granted of its wires. */
+  inhomogeneity?: MeasuredInhomogeneity,
 ): z.infer<typeof ReferenceEvidence> => ({
   id: tag,
   serial,
@@ -31,5 +34,7 @@ export const referenceEvidenceOf = (
       ? { kind: "zero", reason: "not recorded for this reference: taken to be within its certificate's U" }
       : rectangular(particulars.interpolationHalfWidthCelsius, "celsius", particulars.basis),
   drift: rectangular(particulars.driftHalfWidthCelsius, "celsius", particulars.basis),
-  inhomogeneity: rectangular(particulars.inhomogeneityRelativeHalfWidth, "relative", particulars.basis),
+  inhomogeneity: inhomogeneity
+    ? inhomogeneityInput(inhomogeneity)
+    : rectangular(particulars.inhomogeneityRelativeHalfWidth, "relative", particulars.basis),
 });

@@ -42,11 +42,6 @@ export const CharacterisationPlan = z
   });
 export type CharacterisationPlan = z.infer<typeof CharacterisationPlan>;
 
-export const PlanCharacterisationInput = z.strictObject({
-  configurationId: z.uuid(),
-  plan: CharacterisationPlan,
-});
-
 type Furnace = {
   readonly minimumCelsius: number;
   readonly maximumCelsius: number;

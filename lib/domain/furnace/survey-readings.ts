@@ -68,3 +68,6 @@ export const SurveyReadings = z.discriminatedUnion("kind", [
 ]);
 export type SurveyReadings = z.infer<typeof SurveyReadings>;
 export type SurveyReadingsOf<K extends SurveyReadings["kind"]> = Extract<SurveyReadings, { kind: K }>;
+
+/** Stored text read back. It was judged when it was written, so a misfit is a defect and throws. */
+export const readSurveyReadings = (text: string): SurveyReadings => SurveyReadings.parse(JSON.parse(text));

@@ -3,6 +3,9 @@ import type { CharacterisationFigures } from "./characterisation-figures";
 export const configurationKinds = ["bare-tube", "equalising-block"] as const;
 export type ConfigurationKind = (typeof configurationKinds)[number];
 
+/** What the controller is set to for a temperature at the working depth. */
+export type ControllerSetpoint = { readonly celsius: number; readonly controllerCelsius: number };
+
 export type Furnace = {
   readonly id: string;
   readonly tag: string;

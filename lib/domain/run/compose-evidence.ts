@@ -32,6 +32,8 @@ export type EvidenceParts = {
   readonly sensors: readonly (Pick<Sensor, "id" | "serial" | "type" | "protection"> & {
     readonly construction: string;
     readonly tolerance: ToleranceRef | null;
+    /** Of a test of this very sensor; left out: the rule the procedure takes for its type. */
+    readonly inhomogeneity?: Sensor["inhomogeneity"];
     /** As agreed in the sensor's own order: one load may hold sensors of several. */
     readonly decisionRule: DecisionRule;
     readonly uncertaintyDigits: 1 | 2;
@@ -42,6 +44,8 @@ export type EvidenceParts = {
   readonly channels: readonly z.infer<typeof ChannelReadings>[];
   readonly windows: readonly z.infer<typeof WindowEvidence>[];
   readonly states: readonly z.infer<typeof SensorSetpointState>[];
+  /** In force on the day of the run; left out: the laboratory states none. */
+  readonly scope?: Evidence["scope"];
 };
 
 const composeSensor = (sensor: EvidenceParts["sensors"][number], budget: BudgetInputs): Sensor => {
@@ -56,7 +60,7 @@ const composeSensor = (sensor: EvidenceParts["sensors"][number], budget: BudgetI
     protection: sensor.protection,
     tolerance: sensor.tolerance,
     repeatability: inputs.repeatability,
-    inhomogeneity: inputs.inhomogeneity,
+    inhomogeneity: sensor.inhomogeneity ?? inputs.inhomogeneity,
     lead: inputs.lead,
     immersion: inputs.immersion,
     shunting: inputs.shunting,
@@ -112,6 +116,7 @@ export const composeEvidence = (parts: EvidenceParts): Evidence => {
     states: [...parts.states],
     sensitivities: budget.sensitivities,
     coverageProbability: 0.9545,
+    ...(parts.scope ? { scope: parts.scope } : {}),
     // Every sensor says its own; these stand for the load, which the format asks for.
     decisionRule: parts.sensors[0]?.decisionRule ?? { kind: "none" },
     rounding: { uncertaintyDigits: parts.sensors[0]?.uncertaintyDigits ?? 2 },

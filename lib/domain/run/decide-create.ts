@@ -1,3 +1,4 @@
+import { setpointsCharacterised } from "../furnace/setpoints-characterised";
 import { ok, type Result, refuse } from "../refusal";
 import type { BudgetInputs } from "./budget-inputs";
 import { chosenSetpoints } from "./chosen-setpoints";
@@ -63,6 +64,11 @@ export const decideCreate = (
     say(fields, "setpoints", `${setpoints.stray} °C is not ordered for any sensor of this load.`);
   if (setpoints.celsius.length === 0)
     say(fields, "setpoints", "Choose at least one of the setpoints the sensors are ordered at.");
+  say(
+    fields,
+    "setpoints",
+    setpointsCharacterised(candidates.configuration?.characterisation ?? null, setpoints.celsius),
+  );
   const problems = creationProblems(input, candidates, setpoints.celsius, day);
   for (const { field, message } of problems) say(fields, field, message);
   sayPlaces(fields, input, candidates, day);

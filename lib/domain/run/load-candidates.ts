@@ -1,4 +1,5 @@
 import type { ReferenceType, TypeLetter } from "../evidence/schema";
+import type { Characterisation } from "../furnace/types";
 
 /** What the rules of a furnace load need to know of each thing; loaded by `lib/data/run`, decided upon here. */
 
@@ -44,7 +45,8 @@ export type ConfigurationCandidate = {
   readonly places: number;
   readonly minimumCelsius: number;
   readonly maximumCelsius: number;
-  readonly characterisation: { readonly performedOn: string; readonly validUntil: string } | null;
+  /** Accepted, and the newest on the day; null where none is. */
+  readonly characterisation: Pick<Characterisation, "performedOn" | "validUntil" | "figures"> | null;
 };
 
 export type LoadCandidates = {

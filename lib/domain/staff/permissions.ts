@@ -9,6 +9,10 @@ const staff = ["front-desk", "technician", "signatory", "quality-manager"] as co
 export const permissions = {
   "laboratory.read": staff,
   "laboratory.configure": ["quality-manager"],
+  "scope.record": ["quality-manager"],
+  "procedure.draft": ["signatory", "quality-manager"],
+  /** By a person who did not draft it. */
+  "procedure.approve": ["signatory", "quality-manager"],
   "person.read": ["quality-manager"],
   "person.manage": ["quality-manager"],
   "customer.record": ["front-desk", "quality-manager"],
@@ -19,7 +23,11 @@ export const permissions = {
   "equipment.record": ["technician", "quality-manager"],
   "calibration.record": ["quality-manager"],
   "furnace.record": ["technician", "quality-manager"],
+  /** Of a characterisation or an inhomogeneity test, by a person who did not measure it. */
+  "furnace.accept": ["signatory", "quality-manager"],
   "run.perform": ["technician"],
+  /** Which row by whom is the gate's policy. */
+  "gate.override": ["technician", "signatory", "quality-manager"],
   "evidence.export": ["technician", "signatory", "quality-manager"],
   "review.read": ["signatory", "quality-manager", "technician"],
   "review.decide": ["signatory"],

@@ -13,7 +13,10 @@ export const changeFurnace = defineOperation({
   perform: async ({ tx }, { id, version, ...fields }) => {
     const before = await loadFurnace(tx, id);
     if (!before) throw new Refused({ code: "not-found", message: "This furnace is not here." });
-    const changed = changedFields({ ...before }, fields);
+    const changed = changedFields(
+      { ...before },
+      { ...fields, controllerSetpoints: JSON.stringify(fields.controllerSetpoints) },
+    );
     if (changed.length === 0)
       throw new Refused({ code: "rule", message: "Nothing differs from what is stored." });
     await saveFurnace(tx, id, version, fields);

@@ -20,7 +20,7 @@ export const createRun = defineOperation({
   perform: async ({ actor, now, tx }, input) => {
     const day = isoDay(now);
     const budget = input.budgetInputs ?? procedures[input.procedure];
-    const candidates = await loadCandidates(tx, input, day);
+    const candidates = await loadCandidates(tx, input, day, now);
     const { setpointsCelsius } = demand(decideCreate(input, candidates, budget, day));
     await setSensorState(
       tx,

@@ -1,6 +1,5 @@
 import { loadOrder } from "@/lib/data/order/load-order";
 import { loadBenches } from "@/lib/data/run/load-benches";
-import { isoDay } from "@/lib/domain/calibration/due";
 import { lineDecidability } from "@/lib/domain/order/decidability";
 import { expectedUncertainty } from "@/lib/domain/order/expected-uncertainty";
 import { BudgetInputs } from "@/lib/domain/run/budget-inputs";
@@ -16,7 +15,7 @@ import { answer, found } from "../view";
 export const orderDecidabilityView = (actor: Actor, number: string, now: Date) =>
   answer(actor, "laboratory.read", async (tx) => {
     const order = found(await loadOrder(tx, number));
-    const benches = await loadBenches(tx, BudgetInputs.parse(procedures["tube-furnace"]), isoDay(now));
+    const benches = await loadBenches(tx, BudgetInputs.parse(procedures["tube-furnace"]), now);
     const rule = decisionRuleOf(order);
     return order.lines.flatMap((line) =>
       lineDecidability(line, rule, (celsius) => expectedUncertainty(benches, { ...line, celsius })),

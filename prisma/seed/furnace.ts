@@ -1,0 +1,126 @@
+import { isoDay } from "@/lib/domain/calibration/due";
+import { surveyKinds } from "@/lib/domain/furnace/survey-kinds";
+import { decideCharacterisation } from "@/lib/operations/furnace/decide-characterisation";
+import { planCharacterisation } from "@/lib/operations/furnace/plan-characterisation";
+import { recordFurnace } from "@/lib/operations/furnace/record";
+import { recordConfiguration } from "@/lib/operations/furnace/record-configuration";
+import { recordSurvey } from "@/lib/operations/furnace/record-survey";
+import { submitCharacterisation } from "@/lib/operations/furnace/submit-characterisation";
+import { type SurveyedFurnace, simulateSurvey } from "@/lib/station/simulation/simulate-survey";
+import type { Cast } from "./people";
+import type { Teller } from "./teller";
+
+/**
+ * The demonstration's furnace as it truly is at a temperature: AN INVENTED SCENARIO. A little less uniform the hotter it is;
+ * the references stand in the middle of the bundle, so the other positions are told against it.
+ */
+const furnaceAt = (celsius: number): SurveyedFurnace => ({
+  celsius,
+  bestMillimetre: 400,
+  fallCelsius: 0.3 + celsius * 0.0001,
+  places: { centre: 0, top: 0.45, left: -0.2, bottom: -0.44, right: 0.16 },
+  driftCelsius: 0.15,
+  noiseMicrovolt: 0.15,
+});
+
+const temperatures = [300, 700, 1100];
+
+/** One measured from plan to acceptance, a day for each temperature: `days` before today. */
+const tellCharacterisation = async (
+  { tell, at, day }: Teller,
+  { technician, signatory }: Cast,
+  configurationId: string,
+  days: number,
+  seed: number,
+): Promise<void> => {
+  const { id: characterisationRunId } = await tell(planCharacterisation, technician, at(days), {
+    configurationId,
+    plan: {
+      temperatures,
+      fromMillimetre: 370,
+      toMillimetre: 430,
+      windowMinutes: 15,
+      probe: "REF-S-02",
+      probeType: "S",
+      monitor: "REF-S-01",
+      monitorType: "S",
+      probeInhomogeneityPercent: 0.02,
+      meterMicrovolt: 0.2,
+    },
+  });
+  for (const [index, celsius] of temperatures.entries())
+    for (const [order, kind] of surveyKinds.entries())
+      await tell(recordSurvey, technician, at(days - index - 1, "15:00"), {
+        characterisationRunId,
+        celsius,
+        measuredOn: isoDay(at(days - index - 1)),
+        readings: simulateSurvey(kind, furnaceAt(celsius), seed + 10 * index + order),
+        file: null,
+      });
+  const { id } = await tell(submitCharacterisation, technician, at(days - 4), {
+    characterisationRunId,
+    validUntil: day(days - 3 - 365),
+  });
+  await tell(decideCharacterisation, signatory, at(days - 5), { id, decision: "accepted" });
+};
+
+/** The furnace and its bare-tube configuration, characterised a year and more ago and again since: measured, simulated readings. */
+export const tellFurnace = async (teller: Teller, cast: Cast): Promise<string> => {
+  const { tell, at } = teller;
+  const { technician } = cast;
+  const { id: furnaceId } = await tell(recordFurnace, technician, at(390), {
+    tag: "FUR-01",
+    name: "Long tube furnace, three zones",
+    maker: "Ashdown Furnaces (invented)",
+    serial: "AF-1177",
+    minimumCelsius: 200,
+    maximumCelsius: 1200,
+    boreMillimetre: 60,
+    lengthMillimetre: 1000,
+    zones: 3,
+    bestImmersionMillimetre: 400,
+    workingLengthMillimetre: 60,
+    controllerSetpoints: [
+      { celsius: 300, controllerCelsius: 297 },
+      { celsius: 700, controllerCelsius: 698 },
+      { celsius: 1100, controllerCelsius: 1101 },
+    ],
+    rampUpCelsiusPerHour: 600,
+    rampDownCelsiusPerHour: 300,
+  });
+  const { id: configurationId } = await tell(recordConfiguration, technician, at(389), {
+    furnaceId,
+    name: "Bare tube, bundle round the references",
+    kind: "bare-tube",
+    places: 12,
+    immersionMillimetre: 400,
+    bundleDiameterMillimetre: 30,
+  });
+  await tellCharacterisation(teller, cast, configurationId, 388, 100);
+  await tellCharacterisation(teller, cast, configurationId, 186, 200);
+  // An equalising block, bought for metal-sheathed sensors and not characterised yet: no run can be made in it.
+  await tell(recordConfiguration, technician, at(40), {
+    furnaceId,
+    name: "Alumina block, 7 bores",
+    kind: "equalising-block",
+    places: 7,
+    immersionMillimetre: 400,
+    bores: [
+      { number: "1", diameterMillimetre: 9, xMillimetre: 0, yMillimetre: 0 },
+      ...[
+        [18, 0],
+        [9, 15.6],
+        [-9, 15.6],
+        [-18, 0],
+        [-9, -15.6],
+        [9, -15.6],
+      ].map(([xMillimetre = 0, yMillimetre = 0], index) => ({
+        number: String(index + 2),
+        diameterMillimetre: 7,
+        xMillimetre,
+        yMillimetre,
+      })),
+    ],
+  });
+  return configurationId;
+};

@@ -18,6 +18,7 @@ const places: readonly { readonly href: string; readonly label: string; readonly
   { href: "/furnaces", label: "Furnaces", needs: "laboratory.read" },
   { href: "/trace", label: "Traceability", needs: "laboratory.read" },
   { href: "/audit", label: "Audit", needs: "audit.read" },
+  { href: "/mail", label: "Mail", needs: "mail.manage" },
   { href: "/staff", label: "Staff", needs: "person.read" },
 ];
 

@@ -33,6 +33,10 @@ const marks = {
   returned: { shape: "half-square", tone: "watch", label: "Returned" },
   done: { shape: "disc", tone: "plain", label: "Done" },
   cancelled: { shape: "dash", tone: "rest", label: "Cancelled" },
+  // mail
+  failing: { shape: "open-triangle", tone: "watch", label: "Trying again" },
+  "given-up": { shape: "square", tone: "bad", label: "Not sent" },
+  sent: { shape: "disc", tone: "good", label: "Sent" },
   // certificates and evidence
   pending: { shape: "dotted-ring", tone: "watch", label: "Pending" },
   issued: { shape: "disc", tone: "good", label: "Issued" },

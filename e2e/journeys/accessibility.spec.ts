@@ -35,6 +35,7 @@ const routes: Readonly<Record<string, readonly string[]>> = {
     "/furnaces",
     "/trace",
     "/audit",
+    "/mail",
     "/staff",
     "/laboratory",
     "/account",

@@ -3,7 +3,8 @@ import type { Actor } from "@/lib/domain/staff/actor";
 import { may, type Permission } from "@/lib/domain/staff/permissions";
 import { resultsToReview, returnedRuns, runsInProgress, sensorsToLoad } from "./today/bench";
 import { ordersToAccept, ordersToReceive, sensorsToHandBack } from "./today/desk";
-import { certificatesPending, standardsDue } from "./today/records";
+import { thingsDue } from "./today/due";
+import { certificatesPending } from "./today/records";
 import type { TodayItem, Waiting } from "./today/waiting";
 import { answer } from "./view";
 
@@ -59,7 +60,7 @@ const questions: readonly Question[] = [
     needs: "sensor.release",
     ask: sensorsToHandBack,
   },
-  { key: "due", title: "Standards due", href: "/standards", needs: "equipment.record", ask: standardsDue },
+  { key: "due", title: "Due or out of date", href: "/standards", needs: "equipment.record", ask: thingsDue },
 ];
 
 /** What waits for this person, by what their roles let them do about it. */

@@ -9,6 +9,7 @@ import { buildWorld, type World } from "../support/build-world";
 import { type TestDatabase, testDatabase } from "../support/database";
 import { type SmtpServer, startSmtpServer } from "../support/smtp-server";
 import { workOff } from "../support/work-off";
+import { acceptAll } from "./accept-all";
 import { publicUrl } from "./mail-world";
 
 // One laboratory's year and a half, in order: each test goes on where the one before it stopped.
@@ -25,7 +26,7 @@ beforeAll(async () => {
   configureDatabase(database.runtimeUrl);
   server = await startSmtpServer();
   world = await buildWorld();
-  await acceptAll();
+  await acceptAll(admin, world.people.signatory.personId);
 });
 afterAll(async () => {
   await closeDatabase();
@@ -33,17 +34,6 @@ afterAll(async () => {
   await server?.close();
   await database?.drop();
 });
-
-/** Whatever waits for a second person's yes has it. */
-const acceptAll = async () => {
-  for (const noun of ["calibration", "characterisation"])
-    await admin.query(
-      `INSERT INTO ${noun}_decision (${noun}_id, decision, decided_by_id, decided_at ${noun === "calibration" ? ", checks" : ""})
-       SELECT id, 'accepted', $1, now() ${noun === "calibration" ? ", '{}'" : ""} FROM ${noun} AS it
-        WHERE NOT EXISTS (SELECT FROM ${noun}_decision d WHERE d.${noun}_id = it.id)`,
-      [world.people.signatory.personId],
-    );
-};
 
 /** What the worker does on that day: asks, and sends what it is told to send. Returns what arrived. */
 const day = async (today: string): Promise<readonly string[]> => {
@@ -112,7 +102,7 @@ it("counts a new calibration from the day a second person has accepted it", asyn
   // Not accepted: it is still the old one that counts. New that day is the characterisation.
   expect(message).toContain("- F-1, Block of six, characterisation: due on 2027-02-01\r\n");
   expect(message).not.toContain("R-S1");
-  await acceptAll();
+  await acceptAll(admin, world.people.signatory.personId);
 });
 
 it("tells the next stage, of what was not dealt with", async () => {

@@ -1,0 +1,55 @@
+import { Notice } from "@/app/_ui/notice";
+import { Page } from "@/app/_ui/page";
+import { Section } from "@/app/_ui/section";
+import { Timestamp } from "@/app/_ui/timestamp";
+import { isoDay } from "@/lib/domain/calibration/due";
+import { mailView } from "@/lib/views/mail";
+import { requirePermission } from "@/lib/web/auth";
+import { load } from "@/lib/web/load";
+import { DueTable } from "./due-table";
+import { MessageTable } from "./message-table";
+
+export const metadata = { title: "Mail" };
+
+export default async function MailPage() {
+  const actor = await requirePermission("mail.manage");
+  const today = isoDay(new Date());
+  const { due, nextReminderOn, recipients, messages, count } = await load(mailView(actor, today));
+  const unsent = messages.filter(({ state }) => state === "given-up").length;
+  const next =
+    nextReminderOn === null ? (
+      "Nothing that is known will come due."
+    ) : (
+      <>
+        Next reminder: <Timestamp at={nextReminderOn} precision="day" />
+      </>
+    );
+  return (
+    <Page
+      title="Mail"
+      lead="What is due, who is told, and every message the platform has written. Reminders go out once a day: once when a thing comes due, and once when it is out of date."
+    >
+      {recipients.length === 0 ? (
+        <Notice kind="caution" title="Caution: nobody is reminded">
+          There is no active quality manager. Reminders wait until there is one.
+        </Notice>
+      ) : null}
+      {unsent > 0 ? (
+        <Notice kind="caution" title={`Caution: ${unsent} not sent`}>
+          The mail server refused every attempt; what it said stands beside each. They are not tried again by
+          themselves.
+        </Notice>
+      ) : null}
+      <Section title="Due and out of date" note={next} wide>
+        <DueTable due={due} />
+      </Section>
+      <Section
+        title="Messages"
+        note={count > messages.length ? `The newest ${messages.length} of ${count}.` : null}
+        wide
+      >
+        <MessageTable messages={messages} />
+      </Section>
+    </Page>
+  );
+}

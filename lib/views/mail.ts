@@ -1,0 +1,42 @@
+import { listMail } from "@/lib/data/mail/list-mail";
+import { loadDueThings } from "@/lib/data/reminder/due-things";
+import { loadQualityManagers } from "@/lib/data/staff/load-quality-managers";
+import { mailState } from "@/lib/domain/mail/mail-state";
+import { nextReminderOn } from "@/lib/domain/reminder/next-reminder";
+import { stageOf } from "@/lib/domain/reminder/stage-of";
+import type { Actor } from "@/lib/domain/staff/actor";
+import { answer } from "./view";
+
+const shown = 100;
+
+/** What is due and when it is told next; and the messages that were kept, with how their sending goes. */
+export const mailView = (actor: Actor, today: string) =>
+  answer(actor, "mail.manage", async (tx) => {
+    const things = await loadDueThings(tx, today);
+    const messages = await listMail(tx, shown);
+    return {
+      nextReminderOn: nextReminderOn(things, today),
+      recipients: (await loadQualityManagers(tx)).map(({ email }) => email),
+      due: things.flatMap(({ dueKind, subjectId, title, dueOn, path, told }) => {
+        const stage = stageOf(dueOn, today);
+        return stage === null
+          ? []
+          : [{ dueKind, subjectId, title, dueOn, path, stage, isTold: told.includes(stage) }];
+      }),
+      messages: messages.map(({ attempts, enqueuedAt, ...message }) => {
+        const last = attempts.at(-1);
+        return {
+          ...message,
+          writtenAt: enqueuedAt.toISOString(),
+          state: mailState(attempts.map(({ outcome }) => outcome)),
+          attempts: attempts.length,
+          last: last
+            ? { at: last.happenedAt.toISOString(), detail: last.detail, transport: last.transport }
+            : null,
+        };
+      }),
+      count: await tx.mailMessage.count(),
+    };
+  });
+
+export type MailPage = Awaited<ReturnType<typeof mailView>>;

@@ -37,6 +37,24 @@ export type InhomogeneityReadings = z.infer<typeof InhomogeneityReadings>;
 
 export type InhomogeneityEvaluation = Inhomogeneity & { readonly method: InhomogeneityReadings["method"] };
 
+/** A junction may stand in ice or in the room, so an emf may lie well below the table's; a third off is another type or unit. */
+const wrongRows = (
+  { celsius, rows }: InhomogeneityReadings,
+  tableMicrovolt: number,
+  type: ThermocoupleType,
+): Record<string, string> => {
+  const fields: Record<string, string> = {};
+  for (const [index, row] of rows.entries()) {
+    if (Math.abs(row.monitorCelsius - celsius) > 10)
+      fields[`readings.rows.${index}.monitorCelsius`] =
+        `More than 10 °C from ${celsius} °C. Check the reading.`;
+    if (Math.abs(row.microvolt - tableMicrovolt) > Math.abs(tableMicrovolt) / 3)
+      fields[`readings.rows.${index}.microvolt`] =
+        `Type ${type} gives about ${tableMicrovolt.toFixed(0)} µV at ${celsius} °C. Check the reading and its unit.`;
+  }
+  return fields;
+};
+
 /** The test evaluated for a thermocouple of a type, or what is wrong with it. */
 export const evaluateInhomogeneity = (
   type: ThermocoupleType,
@@ -52,11 +70,13 @@ export const evaluateInhomogeneity = (
     return refuse("invalid", "Nothing was stored; what you typed is still here.", {
       "readings.celsius": `Type ${type} is not defined between ${readings.outsideCelsius} and ${readings.celsius} °C.`,
     });
-  const wrong = readings.rows.findIndex((row) => Math.abs(row.monitorCelsius - readings.celsius) > 10);
-  if (wrong >= 0)
-    return refuse("invalid", "Nothing was stored; what you typed is still here.", {
-      [`readings.rows.${wrong}.monitorCelsius`]: `More than 10 °C from ${readings.celsius} °C. Check the reading.`,
-    });
+  const fields = wrongRows(readings, hot.value, type);
+  if (Object.keys(fields).length > 0)
+    return refuse(
+      "invalid",
+      "Some readings need another look. Nothing was stored; what you typed is still here.",
+      fields,
+    );
   const shared = {
     spanMicrovolt: hot.value - cold.value,
     meterMicrovolt: readings.meterMicrovolt,

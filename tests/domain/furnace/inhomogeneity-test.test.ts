@@ -52,6 +52,8 @@ describe("an inhomogeneity test", () => {
     expect(refused({ rows: scan.rows.slice(0, 3) })).toEqual(["readings.rows"]);
     const wrong = scan.rows.map((row, i) => (i === 1 ? { ...row, monitorCelsius: 25 } : row));
     expect(refused({ rows: wrong })).toEqual(["readings.rows.1.monitorCelsius"]);
+    const millivolt = scan.rows.map((row, i) => (i === 4 ? { ...row, microvolt: 10.15 } : row));
+    expect(refused({ rows: millivolt })).toEqual(["readings.rows.4.microvolt"]);
   });
 
   it("stands in the budget with the test and its day, relative to the emf at calibration", () => {

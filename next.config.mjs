@@ -12,7 +12,7 @@ export default {
     "@react-pdf/renderer",
     "@prisma/client",
     "@prisma/adapter-pg",
-    // Loads its WebAssembly from beside itself: bundled, it would not find it.
+    // One instance of its memory for all routes, instead of a copy in each bundle.
     "libxml2-wasm",
   ],
   experimental: {

@@ -9,6 +9,7 @@ import { reviewEvents } from "../review/events";
 import { runEvents } from "../run/events";
 import { sensorEvents } from "../sensor/events";
 import { staffEvents } from "../staff/events";
+import { traceEvents } from "../trace/events";
 import type { EventDefinition } from "./define-event";
 
 /** The catalogue: every fact the audit log can hold. A stored action that is not here is a defect `rederive` names. */
@@ -22,6 +23,7 @@ export const auditEvents = [
   ...Object.values(runEvents),
   ...Object.values(reviewEvents),
   ...Object.values(certificateEvents),
+  ...Object.values(traceEvents),
   ...Object.values(mailEvents),
   ...Object.values(reminderEvents),
 ] as unknown as readonly EventDefinition<string, never>[];

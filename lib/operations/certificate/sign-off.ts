@@ -9,6 +9,7 @@ import { loadReviewRun, type ReviewRun } from "@/lib/data/review/load-review-run
 import { setSensorState } from "@/lib/data/sensor/set-state";
 import { sha256 } from "@/lib/data/sha256";
 import { lockRun } from "@/lib/data/sql/lock-run";
+import { freezeChain } from "@/lib/data/trace/freeze-chain";
 import { type AuditEvent, eventOf } from "@/lib/domain/audit/define-event";
 import { certificateNumber } from "@/lib/domain/certificate/certificate-number";
 import { composeCertificate } from "@/lib/domain/certificate/compose-certificate";
@@ -73,6 +74,7 @@ const signOne = async (
     signedById: actor.personId,
     signedAt: now,
   });
+  await freezeChain(tx, id, now);
   await tx.reviewDecision.create({
     data: {
       runId: review.run.id,

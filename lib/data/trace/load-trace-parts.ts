@@ -1,0 +1,229 @@
+import { z } from "zod";
+import { isoDay } from "@/lib/domain/calibration/due";
+import { calibrationInForce } from "@/lib/domain/calibration/in-force";
+import { CertificateContent, type CertificateStandard } from "@/lib/domain/certificate/content";
+import { readStoredPoint } from "@/lib/domain/evidence/read-stored-point";
+import { readEvidenceHead } from "@/lib/domain/review/evidence-head";
+import type { TraceCalibration, TraceParts, TraceRole, TraceStandard } from "@/lib/domain/trace/trace-parts";
+import type { Tx } from "../in-scope";
+import { loadTraceCalibrations } from "./load-trace-calibrations";
+
+const loadCertificate = async (tx: Tx, certificateId: string) => {
+  const certificate = await tx.certificate.findUniqueOrThrow({ where: { id: certificateId } });
+  const evaluation = await tx.evaluation.findUniqueOrThrow({ where: { id: certificate.evaluationId } });
+  const run = await tx.run.findUniqueOrThrow({
+    where: { id: certificate.runId },
+    include: { places: true, setpoints: { orderBy: { position: "asc" } } },
+  });
+  return {
+    ...certificate,
+    content: CertificateContent.parse(JSON.parse(certificate.content)),
+    head: readEvidenceHead(evaluation.evidence),
+    run,
+  };
+};
+
+type Certificate = Awaited<ReturnType<typeof loadCertificate>>;
+
+const Thermometer = z.object({ thermometer: z.string().min(1) });
+
+/** The thermometer that each junction was checked with on the day: tag of the junction → tag of the thermometer. */
+const loadThermometers = async (tx: Tx, runId: string, until: Date): Promise<ReadonlyMap<string, string>> => {
+  const checks = await tx.benchCheck.findMany({
+    where: { runId, kind: "junction-thermometer", checkedAt: { lte: until } },
+    orderBy: { id: "asc" },
+  });
+  return new Map(
+    checks.flatMap(({ channel, figures }) => {
+      const read = Thermometer.safeParse(JSON.parse(figures));
+      return read.success ? [[channel, read.data.thermometer] as const] : [];
+    }),
+  );
+};
+
+const loadEquipment = (tx: Tx, ids: readonly string[], tags: readonly string[]) =>
+  tx.equipment.findMany({
+    where: { OR: [{ id: { in: [...ids] } }, { tag: { in: [...tags] } }] },
+    include: {
+      calibrations: {
+        orderBy: [{ performedOn: "asc" }, { recordedAt: "asc" }],
+        select: {
+          id: true,
+          certificate: true,
+          performedOn: true,
+          recordedAt: true,
+          decisions: { orderBy: { id: "asc" }, select: { decision: true, decidedAt: true } },
+        },
+      },
+    },
+  });
+
+type Equipment = Awaited<ReturnType<typeof loadEquipment>>[number];
+
+/** In force on the day, as it was known when the certificate was signed: what is decided later changes nothing. */
+const inForce = (equipment: Equipment, day: string, signedAt: Date): string | null => {
+  const known = equipment.calibrations.filter(
+    ({ recordedAt, decisions }) =>
+      recordedAt <= signedAt &&
+      decisions.filter(({ decidedAt }) => decidedAt <= signedAt).at(-1)?.decision === "accepted",
+  );
+  const found = calibrationInForce(
+    known.map(({ id, performedOn }) => ({ id, performedOn: isoDay(performedOn) })),
+    day,
+  );
+  return found?.id ?? null;
+};
+
+type Used = {
+  readonly role: TraceRole;
+  readonly equipment: Equipment;
+  readonly calibrationId: string | null;
+};
+
+const usedStandard = (used: Used, calibrations: ReadonlyMap<string, TraceCalibration>): TraceStandard => ({
+  role: used.role,
+  equipment: {
+    id: used.equipment.id,
+    tag: used.equipment.tag,
+    kind: used.equipment.kind,
+    description: `${used.equipment.maker} ${used.equipment.model}`.trim(),
+    serial: used.equipment.serial,
+  },
+  calibration: used.calibrationId ? (calibrations.get(used.calibrationId) ?? null) : null,
+});
+
+/** A line of the certificate: what it says stands, also where the record cannot be found. */
+const statedStandard = (
+  line: CertificateStandard,
+  equipment: Equipment | undefined,
+  calibrations: ReadonlyMap<string, TraceCalibration>,
+): TraceStandard => {
+  const recorded = equipment?.calibrations.find(
+    ({ certificate }) => certificate === line.calibrationCertificate,
+  );
+  const calibration = recorded ? calibrations.get(recorded.id) : undefined;
+  return {
+    role: line.role,
+    equipment: {
+      id: equipment?.id ?? null,
+      tag: line.tag,
+      kind: equipment?.kind ?? line.role,
+      description: line.description,
+      serial: line.serial,
+    },
+    calibration:
+      line.calibrationCertificate === ""
+        ? null
+        : (calibration ?? {
+            id: null,
+            certificate: line.calibrationCertificate,
+            issuer: line.issuer,
+            accreditation: line.accreditation,
+            route: line.route,
+            performedOn: line.performedOn,
+            dueOn: line.dueOn,
+            findings: null,
+            statement: "",
+            documentSha256: null,
+            parents: [],
+            inHouse: null,
+          }),
+  };
+};
+
+const resultsOf = async (tx: Tx, certificate: Certificate): Promise<TraceParts["results"]> => {
+  const rows = await tx.result.findMany({
+    where: { evaluationId: certificate.evaluationId, sensorId: certificate.sensorId, state: "measured" },
+  });
+  return certificate.run.setpoints.flatMap((setpoint) => {
+    const row = rows.find(({ setpointId }) => setpointId === setpoint.id);
+    const point = row ? readStoredPoint(row.point) : null;
+    if (!row || point?.state !== "measured") return [];
+    const line = certificate.content.rows.find(
+      ({ nominalCelsius }) => nominalCelsius === point.printed.nominalCelsius,
+    );
+    const stated = line?.setpoint ?? `${point.printed.nominalCelsius} °C`;
+    return [{ id: row.id, setpointId: setpoint.id, setpoint: stated, point }];
+  });
+};
+
+const equipmentOf = async (tx: Tx, certificate: Certificate) => {
+  const { run, content, sensorId } = certificate;
+  const place = run.places.find((candidate) => candidate.sensorId === sensorId);
+  const thermometers = await loadThermometers(tx, run.id, certificate.signedAt);
+  const equipment = await loadEquipment(
+    tx,
+    [
+      ...run.places.flatMap(({ equipmentId, junctionId, leadId }) =>
+        [equipmentId, junctionId, leadId].flatMap((id) => id ?? []),
+      ),
+    ],
+    [...content.standards.map(({ tag }) => tag), ...thermometers.values()],
+  );
+  const byId = (id: string | null | undefined) => equipment.find((one) => one.id === id);
+  const byTag = (tag: string | undefined) => equipment.find((one) => one.tag === tag);
+  const referenceJunctions = new Set(
+    run.places.filter(({ kind }) => kind === "reference").map(({ junctionId }) => byId(junctionId)?.tag),
+  );
+  return { place, thermometers, byId, byTag, referenceJunctions };
+};
+
+/** What a certificate's chain is composed from; `inHouse`: our own certificates that its standards stand on. */
+export const loadTraceParts = async (
+  tx: Tx,
+  certificateId: string,
+): Promise<{ readonly parts: TraceParts; readonly inHouse: readonly string[] }> => {
+  const certificate = await loadCertificate(tx, certificateId);
+  const { content, run, head, signedAt } = certificate;
+  const { place, thermometers, byId, byTag, referenceJunctions } = await equipmentOf(tx, certificate);
+  const used = (role: TraceRole, equipment: Equipment | undefined): Used[] =>
+    equipment
+      ? [{ role, equipment, calibrationId: inForce(equipment, content.performedFrom, signedAt) }]
+      : [];
+  const thermometersOf = (isOfRun: boolean): Used[] =>
+    content.standards
+      .filter(({ role, tag }) => role === "junction" && referenceJunctions.has(tag) === isOfRun)
+      .flatMap(({ tag }) => used("thermometer", byTag(thermometers.get(tag))));
+  const beside = {
+    run: thermometersOf(true),
+    sensor: [...thermometersOf(false), ...used("lead", byId(place?.leadId))],
+  };
+  const stated = content.standards.flatMap(({ tag, calibrationCertificate }) =>
+    (byTag(tag)?.calibrations ?? []).filter(({ certificate: name }) => name === calibrationCertificate),
+  );
+  const calibrations = await loadTraceCalibrations(tx, [
+    ...stated.map(({ id }) => id),
+    ...[...beside.run, ...beside.sensor].flatMap(({ calibrationId }) => calibrationId ?? []),
+  ]);
+  const isOfSensor = ({ role, tag }: CertificateStandard) =>
+    role === "junction" && !referenceJunctions.has(tag);
+  const standardOf = (line: CertificateStandard) => statedStandard(line, byTag(line.tag), calibrations);
+  const { characterisation } = head.configuration;
+  return {
+    inHouse: [...calibrations.values()].flatMap(({ inHouseCertificateId }) => inHouseCertificateId ?? []),
+    parts: {
+      certificate: content.number,
+      issuer: content.laboratory.name,
+      performedFrom: content.performedFrom,
+      performedTo: content.performedTo,
+      sensor: content.item.tag,
+      run: {
+        id: run.id,
+        number: run.number,
+        evaluationId: certificate.evaluationId,
+        furnace: `${content.run.furnace}, ${content.run.configuration}`,
+        characterisedOn: characterisation.performedOn ?? null,
+        characterisedUntil: characterisation.validUntil ?? null,
+      },
+      results: await resultsOf(tx, certificate),
+      ofRun: [
+        ...content.standards.filter((line) => !isOfSensor(line)).map(standardOf),
+        ...beside.run.map((one) => usedStandard(one, calibrations)),
+      ],
+      ofSensor: [
+        ...content.standards.filter(isOfSensor).map(standardOf),
+        ...beside.sensor.map((one) => usedStandard(one, calibrations)),
+      ],
+    },
+  };
+};

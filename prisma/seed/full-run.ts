@@ -19,6 +19,7 @@ import {
   zeroChannel,
 } from "@/lib/station/simulation/scenario";
 import { simulateRun } from "@/lib/station/simulation/simulate-run";
+import { tellGate } from "./gate";
 import type { Cast } from "./people";
 import type { Bench } from "./standards";
 import type { Teller } from "./teller";
@@ -56,7 +57,8 @@ const placesOf = (bench: Bench, tags: ReadonlyMap<string, string>) => {
       item: { kind: "sensor" as const, tag: tags.get(sensor.serial) ?? "" },
       channel: sensor.channel,
       junctionId,
-      immersionMillimetre: sensor.immersionMillimetre,
+      // As deep as the configuration was characterised: the gate asks for it.
+      immersionMillimetre: 400,
     })),
     { ...zeroChannel, item: { kind: "shorted" as const }, junctionId },
   ];
@@ -70,12 +72,14 @@ const riseOf = (place: string): number => {
 
 /** The run of the story: loaded, measured overnight, evaluated and handed to the signatory. Returns its number. */
 export const tellFullRun = async (
-  { tell, at }: Teller,
-  { technician }: Cast,
+  teller: Teller,
+  cast: Cast,
   bench: Bench,
   tags: ReadonlyMap<string, string>,
   log: (line: string) => void,
 ): Promise<string> => {
+  const { tell, at } = teller;
+  const { technician } = cast;
   log("the run: load and tip checks");
   const { number: run } = await tell(createRun, technician, at(3, "06:10"), {
     configurationId: bench.configurationId,
@@ -93,6 +97,8 @@ export const tellFullRun = async (
       riseMicrovolt: riseOf(place),
       onlyThisChannel: true,
     });
+
+  await tellGate(teller, cast, run, placesOf(bench, tags), 3);
 
   log("the run: six hours of scans");
   const simulated = simulateRun(seed).evidence;

@@ -8,6 +8,7 @@ import { readingsFile } from "@/lib/station/simulation/readings-file";
 import { inputs, references, sensorInputs, sensors } from "@/lib/station/simulation/scenario";
 import { simulateRun } from "@/lib/station/simulation/simulate-run";
 import { accepted, lineInput, orderInput, received } from "./orders";
+import { passGate } from "./pass-gate";
 import { benchClock, type RunBench } from "./run-bench";
 
 export type CreateInput = z.input<typeof CreateRunInput>;
@@ -77,8 +78,15 @@ export const fullRunInput = async (bench: RunBench): Promise<CreateInput> => {
   };
 };
 
-export const createFullRun = async (bench: RunBench): Promise<string> =>
-  (await execute(createRun, bench.technician, await fullRunInput(bench), benchClock)).number;
+/** Shortly before the simulated furnace begins. */
+export const gateClock = () => new Date("2026-10-14T06:15:00Z");
+
+/** Planned, and through its gate. */
+export const createFullRun = async (bench: RunBench): Promise<string> => {
+  const { number } = await execute(createRun, bench.technician, await fullRunInput(bench), benchClock);
+  await passGate(bench, number, gateClock);
+  return number;
+};
 
 const simulated = new Map<number, ReturnType<typeof simulateRun>>();
 export const simulatedRun = (seed: number) => {

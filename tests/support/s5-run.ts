@@ -3,6 +3,7 @@ import { recordEquipment } from "@/lib/operations/equipment/record";
 import { execute } from "@/lib/operations/execute";
 import { createRun } from "@/lib/operations/run/create";
 import { accepted, lineInput, orderInput, received } from "./orders";
+import { passGate } from "./pass-gate";
 import { benchClock, type RunBench, recordBareTube, recordStandard } from "./run-bench";
 
 /** EA-4/02 example S5 entered as a laboratory would enter it: its inputs published, its tags and dates ours. */
@@ -119,6 +120,7 @@ export const createS5Run = async (bench: RunBench, uncertaintyDigits: "1" | "2")
     },
     benchClock,
   );
+  await passGate(bench, number, () => new Date("2026-10-15T05:30:00Z"));
   return number;
 };
 

@@ -38,6 +38,11 @@ const insertRun = async (admin: pg.Client, runId: string, personId: string): Pro
      VALUES ($1, 'R-2026-0001', $2, $2, $2, $3, now(), '{}')`,
     [runId, randomUUID(), personId],
   );
+  await admin.query(
+    `INSERT INTO gate_outcome (run_id, verdict, rows, policy, plan_digest, assessed_by_id, assessed_at)
+     VALUES ($1, 'may-start', '[]', '{}', sha256('bench'), $2, now())`,
+    [runId, personId],
+  );
   await admin.query("SET session_replication_role = origin");
 };
 

@@ -2,6 +2,7 @@ import { certificateEvents } from "../certificate/events";
 import { customerEvents } from "../customer/events";
 import { equipmentEvents } from "../equipment/events";
 import { furnaceEvents } from "../furnace/events";
+import { gateEvents } from "../gate/events";
 import { mailEvents } from "../mail/events";
 import { orderEvents } from "../order/events";
 import { reminderEvents } from "../reminder/events";
@@ -9,7 +10,6 @@ import { reviewEvents } from "../review/events";
 import { runEvents } from "../run/events";
 import { sensorEvents } from "../sensor/events";
 import { staffEvents } from "../staff/events";
-import { traceEvents } from "../trace/events";
 import type { EventDefinition } from "./define-event";
 
 /** The catalogue: every fact the audit log can hold. A stored action that is not here is a defect `rederive` names. */
@@ -21,9 +21,9 @@ export const auditEvents = [
   ...Object.values(equipmentEvents),
   ...Object.values(furnaceEvents),
   ...Object.values(runEvents),
+  ...Object.values(gateEvents),
   ...Object.values(reviewEvents),
   ...Object.values(certificateEvents),
-  ...Object.values(traceEvents),
   ...Object.values(mailEvents),
   ...Object.values(reminderEvents),
 ] as unknown as readonly EventDefinition<string, never>[];

@@ -5,17 +5,27 @@ import type { GateAssessment } from "./assessment";
 const sentence = (subjects: readonly string[], reason: string): string =>
   subjects.length === 0 ? reason : `${subjects.join(", ")}: ${reason}`;
 
+/** The gate stands before the run and is asked nothing once readings are there. */
+export const demandBeforeStart = (run: {
+  readonly number: string;
+  readonly state: string;
+}): Result<"before"> => {
+  const state = asRunState(run.state);
+  return state === "planned"
+    ? ok("before")
+    : refuse(
+        "wrong-state",
+        `Run ${run.number} is ${runStateLabels[state].toLowerCase()}: its gate lies behind it. Nothing was stored.`,
+      );
+};
+
 /** Whether the run may start, or everything that stands in its way at once. */
 export const decideStart = (
   run: { readonly number: string; readonly state: string },
   assessment: GateAssessment,
 ): Result<"start"> => {
-  const state = asRunState(run.state);
-  if (state !== "planned")
-    return refuse(
-      "wrong-state",
-      `Run ${run.number} is ${runStateLabels[state].toLowerCase()}: its gate lies behind it.`,
-    );
+  const before = demandBeforeStart(run);
+  if (!before.ok) return before;
   if (assessment.verdict === "may-start") return ok("start");
   const rows = assessment.headings.flatMap(({ rows }) => rows);
   const stopping =

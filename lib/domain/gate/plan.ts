@@ -36,6 +36,7 @@ export type GatePlace = {
 };
 
 export type GateConfiguration = {
+  readonly id: string;
   readonly name: string;
   readonly kind: "bare-tube" | "equalising-block";
   readonly places: number;
@@ -68,7 +69,8 @@ export type BenchChecks = {
 export type OtherRun = {
   readonly run: string;
   readonly scanner: string;
-  readonly configuration: string;
+  /** Names do not do: two furnaces may each have a bare tube. */
+  readonly configurationId: string;
   readonly channels: readonly string[];
 };
 
@@ -91,7 +93,11 @@ export type GatePlan = {
   readonly voltmeter: EquipmentCandidate | null;
   readonly scanner: EquipmentCandidate | null;
   readonly junctions: readonly EquipmentCandidate[];
-  readonly junctionThermometers: readonly EquipmentCandidate[];
+  readonly junctionThermometers: readonly {
+    readonly tag: string;
+    readonly state: string;
+    readonly calibration: EquipmentCandidate["calibration"];
+  }[];
   /** Revision by name; null where the run keeps figures of its own. */
   readonly procedure: { readonly name: string; readonly state: "draft" | "current" | "withdrawn" } | null;
   readonly bench: BenchChecks;

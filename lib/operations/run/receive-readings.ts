@@ -1,3 +1,4 @@
+import { demandGatePassed } from "@/lib/data/gate/demand-gate-passed";
 import { demandRun } from "@/lib/data/run/demand-run";
 import { loadLastSeconds } from "@/lib/data/run/load-last-seconds";
 import { storeBlock } from "@/lib/data/run/store-block";
@@ -42,6 +43,7 @@ export const receiveReadings = defineOperation({
         now,
       ),
     );
+    await demandGatePassed(tx, run, placed.startedAt);
     const digest = sha256(input.bytes);
     const block = await storeBlock(tx, {
       run,

@@ -40,7 +40,7 @@ export const benchCases: readonly GateCase[] = [
   { says: "channel-in-another-run overridable 102", plan: otherRun({ scanner: "SC-1" }), fine: otherRun({}) },
   {
     says: "furnace-in-another-run overridable R-0",
-    plan: otherRun({ configuration: "Block" }),
+    plan: otherRun({ configurationId: "block" }),
     fine: otherRun({ scanner: "SC-1", channels: ["199"] }),
   },
   // Order and metal

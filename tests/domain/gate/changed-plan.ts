@@ -69,7 +69,7 @@ export const quiet = withBench({ channels: plan.bench.channels.map((one) => ({ .
 export const clearance = (diameterMillimetre: number) =>
   withConfiguration({ bores: [{ place: "2", diameterMillimetre }] });
 export const otherRun = (more: Partial<GatePlan["otherRuns"][number]>): Partial<GatePlan> => ({
-  otherRuns: [{ run: "R-0", scanner: "SC-9", configuration: "Other", channels: ["102"], ...more }],
+  otherRuns: [{ run: "R-0", scanner: "SC-9", configurationId: "other", channels: ["102"], ...more }],
 });
 export const late = { performedOn: "2026-02-18", dueOn: "2026-10-14" };
 export const tip = (riseMicrovolt: number, onlyThisChannel = true): Partial<GatePlan> => ({

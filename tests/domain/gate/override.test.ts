@@ -28,7 +28,7 @@ describe("a reason that sets a row aside", () => {
       reachesCertificate: true,
     });
     const other = assessed({
-      otherRuns: [{ run: "R-0", scanner: "SC-1", configuration: "x", channels: ["102"] }],
+      otherRuns: [{ run: "R-0", scanner: "SC-1", configurationId: "x", channels: ["102"] }],
     });
     expect(said(other, "channel-in-another-run", ["102"], "its load is out", ["technician"])).toMatchObject({
       reachesCertificate: false,

@@ -64,6 +64,7 @@ export const plan: GatePlan = {
   day,
   setpointsCelsius: [300, 400, 500, 600],
   configuration: {
+    id: "block",
     name: "Block",
     kind: "equalising-block",
     places: 2,

@@ -9,14 +9,14 @@ const remedy =
 const assess = (
   plan: Pick<GatePlan, "places" | "otherRuns" | "scanner" | "configuration">,
 ): readonly Found[] =>
-  plan.otherRuns.flatMap(({ run, scanner, configuration, channels }): readonly Found[] => [
-    ...(configuration === plan.configuration.name
+  plan.otherRuns.flatMap(({ run, scanner, configurationId, channels }): readonly Found[] => [
+    ...(configurationId === plan.configuration.id
       ? [
           {
             code: "furnace-in-another-run",
             outcome: "breach",
             subject: run,
-            reason: `${configuration} is still measuring in run ${run}.`,
+            reason: `${plan.configuration.name} is still measuring in run ${run}.`,
             remedy,
             source,
           } as const,

@@ -55,6 +55,7 @@ export const makeRecords = async (admin: pg.Client, insert: Insert, on: Stands):
     budget_inputs: "{}",
     verification: "V-1",
     current_from: now,
+    current_by_id: on.secondPersonId,
     ...by,
   });
   await insert(admin, "characterisation_decision", {

@@ -14,9 +14,11 @@ import { decisionRuleOf } from "@/lib/domain/run/decision-rule-of";
 import type { Protection } from "@/lib/domain/run/load-candidates";
 import { setpointId } from "@/lib/domain/run/setpoint-id";
 import { assessTipCheck } from "@/lib/domain/run/tip-check";
+import { scopeInForce } from "@/lib/domain/scope/scope-in-force";
 import { loadReadings, type ReadingsFilter } from "../evidence/read-scan-channels";
 import { loadMeasuredInhomogeneity } from "../furnace/inhomogeneity-store";
 import type { Tx } from "../in-scope";
+import { loadScopeLines } from "../scope/scope-store";
 import { loadConfigurationOn } from "./load-configuration";
 import { loadRun, type Run } from "./load-run";
 import { loadRunStanding, type RunStanding } from "./load-run-standing";
@@ -245,6 +247,7 @@ export const loadEvidence = async (
     })),
     channels: await channelsOf(tx, run, filter),
     ...saidOf(run, sensors, standing),
+    scope: scopeInForce(await loadScopeLines(tx), { day, moment: run.createdAt }),
   });
   return { evidence, run, standing, sensors };
 };

@@ -8,6 +8,7 @@ import { orderEvents } from "../order/events";
 import { reminderEvents } from "../reminder/events";
 import { reviewEvents } from "../review/events";
 import { runEvents } from "../run/events";
+import { scopeEvents } from "../scope/events";
 import { sensorEvents } from "../sensor/events";
 import { staffEvents } from "../staff/events";
 import type { EventDefinition } from "./define-event";
@@ -24,6 +25,7 @@ export const auditEvents = [
   ...Object.values(gateEvents),
   ...Object.values(reviewEvents),
   ...Object.values(certificateEvents),
+  ...Object.values(scopeEvents),
   ...Object.values(mailEvents),
   ...Object.values(reminderEvents),
 ] as unknown as readonly EventDefinition<string, never>[];

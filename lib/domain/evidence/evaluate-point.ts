@@ -52,7 +52,9 @@ function withUncertainty(
   const expandedMicrovolt = coverageFactor * emf.combined;
   const expandedCelsius = expandedMicrovolt / slope;
   const { nominalCelsius } = at.setpoint;
-  const scope = pointScope(evidence.scope, mounted.item.type, nominalCelsius, expandedCelsius);
+  const placed = pointScope(evidence.scope, mounted.item.type, nominalCelsius, expandedCelsius);
+  if (!placed.ok) return missing("scope", placed.problem.message);
+  const scope = placed.value;
   const reported = reportedCelsius(scope, expandedCelsius);
   const conformity = assessConformity({
     sensor: mounted.item,

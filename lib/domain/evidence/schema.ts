@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { CapabilityForm, capabilityGap } from "./capability";
 import * as v1 from "./schema-v1";
 import {
   DriftInput,
@@ -235,15 +236,30 @@ export const Comparison = z.strictObject({
   carryOrder: z.union([z.literal(1), z.literal(2)]),
 });
 
-/** One line of the laboratory's accredited scope: what U is at best, for sensors of a type in a range. */
-export const ScopeLine = z.strictObject({
-  type: TypeLetter,
-  fromCelsius: z.number(),
-  toCelsius: z.number(),
-  /** Calibration and measurement capability, U at the probability of `coverageProbability`. */
-  expandedCelsius: z.number().positive(),
-  source,
-});
+/**
+ * One line of the laboratory's accredited scope: what U is at best, for sensors of a type in a range; as a number, or
+ * (later files) as a formula or a table.
+ */
+export const ScopeLine = z
+  .strictObject({
+    type: TypeLetter,
+    fromCelsius: z.number(),
+    toCelsius: z.number(),
+    /** Calibration and measurement capability, U at the probability of `coverageProbability`. */
+    expandedCelsius: z.number().positive().optional(),
+    capability: CapabilityForm.optional(),
+    source,
+  })
+  .superRefine((line, context) => {
+    const { capability, fromCelsius, toCelsius } = line;
+    const say = (path: string, message: string) =>
+      context.addIssue({ code: "custom", path: [path], message });
+    if ((line.expandedCelsius === undefined) === (capability === undefined))
+      return say("expandedCelsius", "State the capability once: as expandedCelsius, or as capability");
+    const gap = capability && capabilityGap(capability, fromCelsius, toCelsius);
+    if (gap) say("capability", `It does not hold from ${fromCelsius} to ${toCelsius} °C: ${gap}`);
+  });
+export type ScopeLine = z.infer<typeof ScopeLine>;
 
 export const Evidence = v1.EvidenceV1.extend({
   version: z.literal(2),

@@ -1,4 +1,5 @@
 import {
+  type CorrectionRow,
   type CorrectionTable,
   correctionTable,
   differenceIn,
@@ -8,7 +9,7 @@ import { roundHalfEven, scaledInteger, writeDecimal } from "@/lib/metrology/numb
 import { found, type Outcome } from "@/lib/metrology/outcome";
 import { reportValue } from "@/lib/metrology/reporting/report-value";
 import { referenceFunctions } from "@/lib/metrology/thermocouple/reference-functions";
-import type { EvaluatedFunction, MeasuredPoint, ScopedRow, ScopedTable } from "./evaluation";
+import type { EvaluatedFunction, EvaluatedScope, MeasuredPoint, ScopedRow, ScopedTable } from "./evaluation";
 import { fitSensor } from "./fit-sensor";
 import type { FunctionChoice } from "./function-choice";
 import { pointScope, reportedCelsius } from "./point-scope";
@@ -64,15 +65,18 @@ export function sensorFunction(asked: Asked): Outcome<EvaluatedFunction> {
 /** Each row against the scope, and all rows printed to one last digit. */
 function printTable(table: CorrectionTable, { type, digits, scope }: Asked): Outcome<ScopedTable> {
   const { unit } = table;
-  const rows = table.rows.map((row) => {
+  const rows: { row: CorrectionRow; place: EvaluatedScope; reported: number }[] = [];
+  for (const row of table.rows) {
     const expandedCelsius = row.standardUncertaintyCelsius * table.coverageFactor;
-    const place = pointScope(scope, type, row.celsius, expandedCelsius);
+    const placed = pointScope(scope, type, row.celsius, expandedCelsius);
+    if (!placed.ok) return placed;
+    const place = placed.value;
     // As computed where nothing raises it, so that no conversion there and back touches a digit.
     const reported = place.isRaised
       ? differenceIn(reportedCelsius(place, expandedCelsius), unit)
       : row.expanded;
-    return { row, place, reported };
-  });
+    rows.push({ row, place, reported });
+  }
   const decimals = decimalsOf(Math.max(...rows.map(({ reported }) => reported)), digits);
   if (!decimals.ok) return decimals;
   return found({

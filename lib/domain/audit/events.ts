@@ -11,6 +11,7 @@ import { runEvents } from "../run/events";
 import { scopeEvents } from "../scope/events";
 import { sensorEvents } from "../sensor/events";
 import { staffEvents } from "../staff/events";
+import { traceEvents } from "../trace/events";
 import type { EventDefinition } from "./define-event";
 
 /** The catalogue: every fact the audit log can hold. A stored action that is not here is a defect `rederive` names. */
@@ -28,6 +29,7 @@ export const auditEvents = [
   ...Object.values(scopeEvents),
   ...Object.values(mailEvents),
   ...Object.values(reminderEvents),
+  ...Object.values(traceEvents),
 ] as unknown as readonly EventDefinition<string, never>[];
 
 export const eventDefinition = (action: string): EventDefinition<string, never> | undefined =>

@@ -37,7 +37,7 @@ describe("a PostgreSQL of the site's own", () => {
     const database = await ready({ DATABASE_URL: siteUrl });
     expect(database.kind).toBe("given");
     expect(new URL(database.runtimeUrl).username).toBe("laboratory_app");
-    expect(new URL(database.jobsUrl).username).toBe("laboratory_jobs");
+    expect(new URL(database.jobsUrl).username).toBe("laboratory_worker");
     const owners = await query(
       siteUrl,
       "SELECT DISTINCT tableowner FROM pg_tables WHERE schemaname = 'public'",
@@ -52,6 +52,17 @@ describe("a PostgreSQL of the site's own", () => {
       /permission denied/,
     );
     await expect(query(database.runtimeUrl, "DELETE FROM audit_event")).rejects.toThrow(/permission denied/);
+  });
+
+  it("may be called as the product is, without its sign-ins being its roles", async () => {
+    await query(server.urlOf("postgres"), "CREATE DATABASE emfolio OWNER site");
+    const { runtimeUrl, jobsUrl } = await ready({
+      DATABASE_URL: changeUrl(siteUrl, { database: "emfolio" }),
+    });
+    expect([runtimeUrl, jobsUrl].map((url) => new URL(url).username)).toEqual([
+      "emfolio_app",
+      "emfolio_worker",
+    ]);
   });
 
   it("gets a new password for the runtime role at each start", async () => {

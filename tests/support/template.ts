@@ -35,7 +35,7 @@ export async function ensureTemplate(adminUrl: string, fresh: boolean): Promise<
     if (fresh) await dropLeftovers(client, name);
     await ensureRoles(client);
     const user = await ensureLogin(client, "emfolio_test", "app", password);
-    const jobsUser = await ensureLogin(client, "emfolio_test", "jobs", password);
+    const jobsUser = await ensureLogin(client, "emfolio_test", "worker", password);
     const { rowCount } = await client.query("SELECT 1 FROM pg_database WHERE datname = $1", [name]);
     if (rowCount === 0) await build(client, adminUrl, name);
     return { adminUrl, name, user, jobsUser, password };

@@ -49,8 +49,8 @@ export async function prepareDatabase(client: pg.Client): Promise<void> {
   });
 }
 
-/** Who signs in: the product (`<database>_app`) and the worker's queue (`<database>_jobs`). */
-const logins = { app: runtimeRole, jobs: jobsRole } as const;
+/** Who signs in: the product (`<database>_app`) and the worker's queue (`<database>_worker`; never a role above, whatever the database is called). */
+const logins = { app: runtimeRole, worker: jobsRole } as const;
 export type Login = keyof typeof logins;
 
 /**

@@ -108,7 +108,7 @@ async function givenDatabase(
 /** Several servers on one database must agree on the passwords; they share AUTH_SECRET, so these follow from that. */
 function sharedPassword(settings: Settings, adminUrl: string, whose: Login): string {
   if (settings.authSecret === undefined) return randomBytes(24).toString("hex");
-  const role = { app: "runtime", jobs: "jobs" }[whose];
+  const role = { app: "runtime", worker: "jobs" }[whose];
   return createHmac("sha256", settings.authSecret)
     .update(`${role} role of ${databaseOf(adminUrl)}`)
     .digest("hex");
@@ -128,7 +128,7 @@ async function migrated(
       const user = await ensureLogin(client, databaseOf(adminUrl), whose, password);
       return changeUrl(adminUrl, { user, password });
     };
-    return [await signIn("app"), await signIn("jobs")] as const;
+    return [await signIn("app"), await signIn("worker")] as const;
   });
   await migrate({ databaseUrl: adminUrl, log });
   await ensureQueue(adminUrl);

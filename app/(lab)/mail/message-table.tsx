@@ -43,7 +43,9 @@ function SendAgain({ message }: { readonly message: Message }) {
   return (
     <ActionForm action={sendAgainAction} shape="inline" label={`Send again: ${message.subject}`}>
       <input type="hidden" name="mailMessageId" value={message.id} />
-      <SubmitButton>Send again now</SubmitButton>
+      <SubmitButton kind="quiet" pending="Asking…">
+        Send again now
+      </SubmitButton>
     </ActionForm>
   );
 }
@@ -66,7 +68,7 @@ export function MessageTable({ messages }: { readonly messages: readonly Message
               <p className={`quiet ${styles.wraps}`}>Message-ID {message.messageId}</p>
             </Disclosure>
           ),
-          to: <span className={styles.wraps}>{message.recipient}</span>,
+          to: <span className={styles.address}>{message.recipient}</span>,
           written: <Timestamp at={message.writtenAt} />,
           state: <StateCell message={message} />,
           again:

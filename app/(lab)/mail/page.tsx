@@ -22,6 +22,7 @@ export default async function MailPage() {
     ) : (
       <>
         Next reminder: <Timestamp at={nextReminderOn} precision="day" />
+        {recipients.length > 0 ? `, to ${recipients.join(", ")}` : null}
       </>
     );
   return (

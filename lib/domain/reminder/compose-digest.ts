@@ -31,8 +31,9 @@ export const composeDigest = (reminders: readonly Reminder[], publicUrl: string)
     body: [
       ...section(reminders, "out-of-date", publicUrl),
       ...section(reminders, "due", publicUrl),
-      "You receive this as quality manager. Each thing is told once when it comes due, and once more when it is",
-      "out of date; a new due day begins anew.",
+      // Lines stay below 76 characters: mail programs break longer ones where they like.
+      "You receive this as quality manager. Each thing is told once when it",
+      "comes due, and once more when it is out of date.",
       "",
       `All that is due: ${publicUrl}/mail`,
       "",

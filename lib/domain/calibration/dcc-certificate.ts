@@ -138,6 +138,8 @@ export type DccStatement = {
   readonly date: string | null;
   readonly period: string | null;
   readonly authority: DccContact | null;
+  /** Ids of methods, software or equipment, one for each value where there are several: which was used for which. */
+  readonly refIds: readonly string[];
   readonly data: DccData;
   readonly place: DccPlace;
 };
@@ -151,6 +153,7 @@ export type DccMethod = {
   readonly norms: readonly string[];
   readonly references: readonly string[];
   readonly refTypes: readonly string[];
+  readonly id: string | null;
   readonly reach: DccReach;
   readonly place: DccPlace;
 };

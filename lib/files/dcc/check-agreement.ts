@@ -47,8 +47,18 @@ const apart = (one: Cell, other: Cell): boolean => {
 };
 
 const hybrid = (element: XmlElement): DccProblem[] => {
-  const [first, ...others] = columnsOf(element);
+  const all = columnsOf(element);
+  const [first, ...others] = all;
   if (!first) return [];
+  if (!all.some(({ units }) => units.every((unit) => siUnit(unit).ok)))
+    return [
+      {
+        code: "value",
+        path: element.path,
+        line: element.line,
+        message: `None of the units of this hybrid quantity is one of the SI: ${all.map(({ units }) => units[0]).join(", ")}. Ask the issuer for the values in an SI unit.`,
+      },
+    ];
   return others.flatMap((column) => {
     for (let row = 0; row < first.values.length; row += 1) {
       const [one, other] = [cellOf(first, row), cellOf(column, row)];

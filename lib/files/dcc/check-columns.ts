@@ -40,6 +40,7 @@ const rowsOf = (holder: XmlElement): number | null => {
   const list = childNamed(holder, "realList");
   if (list) return childrenNamed(list, "real").length;
   const inner = childNamed(holder, "hybrid") ?? childNamed(holder, "list");
+  if (inner?.name === "list" && childNamed(inner, "real")) return childrenNamed(inner, "real").length;
   if (inner) return rowsOf(inner);
   const words = childNamed(holder, "charsXMLList");
   if (words) return members(words);

@@ -144,8 +144,10 @@ export const checkCore = (root: XmlElement): readonly DccProblem[] => {
     ...order(core, "beginPerformanceDate", "endPerformanceDate"),
     ...order(core, "receiptDate", "endPerformanceDate"),
     ...order(core, "endPerformanceDate", "issueDate"),
-    ...declaredTwice(core),
-    ...languages(root, [...new Set(declared)]),
+    // A rule of 3.3; certificates of the years before, published examples among them, do not keep it.
+    ...(root.attributes.get("schemaVersion") === "3.3.0"
+      ? [...declaredTwice(core), ...languages(root, [...new Set(declared)])]
+      : []),
     ...ids(root),
     ...foreignUnits(root),
   ];

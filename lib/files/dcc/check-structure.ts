@@ -1,7 +1,7 @@
 import type { DccProblem } from "./dcc-certificate";
 import { dccChoices, dccModel } from "./dcc-model";
 import { siChoices, siModel } from "./si-model";
-import { valueProblem } from "./value-kinds";
+import { isFreeBefore32, valueProblem } from "./value-kinds";
 import { childrenNamed, dccNamespace, signatureNamespace, siNamespace, type XmlElement } from "./xml-element";
 
 type Part = {
@@ -101,8 +101,14 @@ const chosen = (element: XmlElement, type: string): DccProblem[] =>
     return [];
   });
 
-const value = (element: XmlElement, kind: string): DccProblem[] => {
-  if (kind === "anything") return [];
+/** A hybrid gives the same values in other units, of which only one must be of the SI (D-SI): °F is no slip, \\kelvn is. */
+const isOtherUnit = (element: XmlElement, kind: string): boolean =>
+  /^units?$/.test(kind) &&
+  element.path.includes("/hybrid/") &&
+  /\S/.test(element.text) &&
+  !element.text.includes("\\");
+
+const value = (element: XmlElement, kind: string, isFree: boolean): DccProblem[] => {
   if (element.children.length > 0)
     return [
       problem(
@@ -111,15 +117,16 @@ const value = (element: XmlElement, kind: string): DccProblem[] => {
         `${element.name} holds ${element.children[0]?.name ?? ""} where only a value belongs. Ask the issuer for a corrected file.`,
       ),
     ];
+  if (isOtherUnit(element, kind) || (isFree && isFreeBefore32(kind, element.text))) return [];
   const message = valueProblem(kind, element.text);
   return message === null ? [] : [problem(element, "value", message)];
 };
 
-const walk = (element: XmlElement, type: string, isRoot: boolean): DccProblem[] => {
+const walk = (element: XmlElement, type: string, isFree: boolean, isRoot = false): DccProblem[] => {
   const parts = models.get(type);
   if (type === "anything") return [];
   const found = unknownAttributes(element, isRoot);
-  if (!parts) return [...found, ...value(element, type)];
+  if (!parts) return [...found, ...value(element, type, isFree)];
   if (/\S/.test(element.text))
     found.push(
       problem(
@@ -130,7 +137,7 @@ const walk = (element: XmlElement, type: string, isRoot: boolean): DccProblem[] 
     );
   for (const child of element.children) {
     const part = parts.find(({ name, namespace }) => name === child.name && namespace === child.namespace);
-    if (part) found.push(...walk(child, part.type, false));
+    if (part) found.push(...walk(child, part.type, isFree));
     else
       found.push(
         problem(
@@ -144,4 +151,5 @@ const walk = (element: XmlElement, type: string, isRoot: boolean): DccProblem[] 
 };
 
 /** Nothing is missing, nothing unknown is skipped, and each value is of its kind: the part of the schema we hold ourselves. */
-export const checkStructure = (root: XmlElement): readonly DccProblem[] => walk(root, "Certificate", true);
+export const checkStructure = (root: XmlElement): readonly DccProblem[] =>
+  walk(root, "Certificate", /^3\.[01]\./.test(root.attributes.get("schemaVersion") ?? ""), true);

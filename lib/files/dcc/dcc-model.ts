@@ -15,15 +15,15 @@ export const dccModel: Readonly<Record<string, string>> = {
   Software: "name:Text release:word type:software? description:Rich?",
   Vocabularies: "refTypeDefinition:Vocabulary+",
   Vocabulary: "name:Text description:Rich? namespace:word link:uri release:word? value:word? procedure:word?",
-  Core: "countryCodeISO3166_1:country usedLangCodeISO639_1:language+ mandatoryLangCodeISO639_1:language+ uniqueIdentifier:word identifications:Identifications? receiptDate:date? beginPerformanceDate:date endPerformanceDate:date performanceLocation:location issueDate:date? reportAmendedSubstituted:Change? previousReport:Hash?",
-  Change: "typeOfChange:change replacedUniqueIdentifier:word",
+  Core: "countryCodeISO3166_1:country usedLangCodeISO639_1:language+ mandatoryLangCodeISO639_1:language+ uniqueIdentifier:identifier identifications:Identifications? receiptDate:date? beginPerformanceDate:date endPerformanceDate:date performanceLocation:location issueDate:date? reportAmendedSubstituted:Change? previousReport:Hash?",
+  Change: "typeOfChange:change replacedUniqueIdentifier:identifier",
   EquipmentClass: "reference:word classID:word link:uri?",
   Items:
     "name:Text? equipmentClass:EquipmentClass* description:Rich? owner:Contact? manufacturer:Party? identifications:Identifications? item:Item+",
   Item: "name:Text equipmentClass:EquipmentClass* description:Rich? owner:Contact? installedSoftwares:Softwares? manufacturer:Party? model:word? identifications:Identifications itemQuantities:ItemQuantities? subItems:Items?",
   ItemQuantities: "itemQuantity:Primitive+",
   Identifications: "identification:Identification+",
-  Identification: "issuer:issuer value:word name:Text?",
+  Identification: "issuer:issuer value:identifier name:Text?",
   Laboratory:
     "calibrationLaboratoryCode:word? contact:Contact cryptElectronicSeal:boolean? cryptElectronicSignature:boolean? cryptElectronicTimeStamp:boolean?",
   Persons: "respPerson:Person+",
@@ -64,7 +64,7 @@ export const dccModel: Readonly<Record<string, string>> = {
   Primitive:
     "name:Text? description:Rich? noQuantity:Rich? charsXMLList:words? si.real:si.Real? si.hybrid:si.Hybrid? si.complex:anything? si.constant:si.Constant? si.realListXMLList:si.Column? si.complexListXMLList:anything?",
   Relative: "relativeUncertaintyXmlList:si.Column? relativeUncertaintySingle:si.Real?",
-  Hash: "referral:Text referralID:word procedure:word value:word description:Rich? inValidityRange:boolean? traceable:boolean? linkedReport:Hash?",
+  Hash: "referral:Text referralID:identifier procedure:word value:identifier description:Rich? inValidityRange:boolean? traceable:boolean? linkedReport:Hash?",
   Text: "content:content+",
   Rich: "name:Text? content:content* file:Bytes* formula:Formula*",
   Bytes: "name:Text? description:Rich? fileName:word mimeType:word dataBase64:base64",

@@ -132,7 +132,7 @@ const joinedUncertainty = (cells: readonly DccColumn[]): DccUncertainty | null =
   return { kind: "standard", ...common };
 };
 
-/** si:realList, the older list of single values, with what is said for all of them at its head. */
+/** si:realList, or si:list of D-SI 1.3: the older list of single values, with what is said for all of them at its head. */
 const realListColumn = (element: XmlElement): DccColumn => {
   const cells = childrenNamed(element, "real").map(singleColumn);
   const common = childNamed(element, "listUnit")?.text ?? "";
@@ -154,7 +154,7 @@ const readers: Readonly<Record<string, (element: XmlElement) => readonly DccColu
   relativeUncertaintyXmlList: (element) => [listColumn(element)],
   relativeUncertaintySingle: (element) => [singleColumn(element)],
   realList: (element) => [realListColumn(element)],
-  list: (element) => columnsOf(element),
+  list: (element) => (childNamed(element, "real") ? [realListColumn(element)] : columnsOf(element)),
   hybrid: (element) => columnsOf(element),
 };
 

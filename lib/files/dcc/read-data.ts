@@ -40,6 +40,7 @@ export const statementOf = (element: XmlElement): DccStatement => {
     date: wordOf(element, "date"),
     period: wordOf(element, "period"),
     authority: authority && contactOf(authority),
+    refIds: listMembers(element.attributes.get("refId") ?? ""),
     data: dataOf(childNamed(element, "data")),
     place: placeOf(element),
   };

@@ -36,6 +36,7 @@ const methodOf = ({ element, reach }: Told): DccMethod => ({
   norms: wordsOf(element, "norm"),
   references: wordsOf(element, "reference"),
   refTypes: refTypesOf(element),
+  id: element.attributes.get("id") ?? null,
   reach,
   place: placeOf(element),
 });

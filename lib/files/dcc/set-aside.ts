@@ -6,6 +6,7 @@ const notInterpreted: Readonly<Record<string, string>> = {
   xml: "XML of another kind",
   comment: "a comment of the issuer",
   complex: "a complex quantity",
+  listBivariateUnc: "a bivariate uncertainty",
   complexList: "a list of complex quantities",
   complexListXMLList: "a list of complex quantities",
   measurementUncertaintyMultivariateXMLList: "a multivariate uncertainty",

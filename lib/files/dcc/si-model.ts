@@ -33,8 +33,9 @@ export const siModel: Readonly<Record<string, string>> = {
     "standardUncXMLList:sizes intervalMinXMLList:decimals intervalMaxXMLList:decimals coverageProbabilityXMLList:probabilities distributionXMLList:words?",
   "si.Hybrid":
     "real:si.Real* complex:anything* list:si.List* realList:si.RealList* realListXMLList:si.Column* complexList:anything* complexListXMLList:anything* constant:si.Constant*",
+  // D-SI 1.3 writes the single values straight into the list; later versions put a realList between.
   "si.List":
-    "label:label? dateTime:dateTime? realList:si.RealList* realListXMLList:si.Column* complexList:anything* complexListXMLList:anything* list:si.List*",
+    "label:label? dateTime:dateTime? realList:si.RealList* realListXMLList:si.Column* complexList:anything* complexListXMLList:anything* list:si.List* listUnit:unit? listUnitPhase:label? listUnivariateUnc:si.ListUncertainty? listBivariateUnc:anything? real:si.RealInList* complex:anything* ellipsoidalRegion:anything? rectangularRegion:anything?",
   "si.RealList":
     "label:label? dateTime:dateTime? listQuantityTypeQUDT:label? listUnit:unit? listsignificantDigit:integer? listMeasurementUncertaintyUnivariate:si.ListUncertainty? listUnivariateUnc:si.ListUncertainty? real:si.RealInList+ ellipsoidalRegion:anything? rectangularRegion:anything?",
   // The misspelling is the schema's own; a later one may mend it.
@@ -97,7 +98,7 @@ export const siChoices: Readonly<
     {
       atLeast: 1,
       atMost: Number.POSITIVE_INFINITY,
-      of: ["realList", "realListXMLList", "complexList", "complexListXMLList", "list"],
+      of: ["realList", "realListXMLList", "complexList", "complexListXMLList", "list", "real", "complex"],
     },
   ],
 };

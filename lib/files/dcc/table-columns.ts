@@ -79,11 +79,12 @@ const converted = (
   return { kind: "celsius", value: celsius, how: "− 273.15, kelvin to °C" };
 };
 
-const kelvinLast = (column: DccColumn): number => (column.units[0] === "\\degreecelsius" ? 0 : 1);
+const rank = ({ units }: DccColumn): number =>
+  units[0] === "\\degreecelsius" ? 0 : siUnit(units[0] ?? "").ok ? 1 : 2;
 
 /** Of a hybrid quantity the column in °C is taken, so that nothing needs converting. */
 const columnOf = (quantity: DccQuantity): DccColumn | null =>
-  [...quantity.columns].sort((one, other) => kelvinLast(one) - kelvinLast(other))[0] ?? null;
+  [...quantity.columns].sort((one, other) => rank(one) - rank(other))[0] ?? null;
 
 const figuresOf = (quantity: DccQuantity, count: number): Figures | null => {
   const told = roleOf(quantity);

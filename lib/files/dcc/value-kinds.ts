@@ -58,7 +58,7 @@ const factor = matching(
   "is no coverage factor; k is 1 or more, written like 2 or 2.28.",
 );
 const probability = matching(
-  /^(?:\+?(?:0(?:\.\d*)?|1(?:\.0*)?)|NaN)$/,
+  /^(?:\+?(?:0?\.\d+|0\.?|1(?:\.0*)?)|NaN)$/,
   "is no probability; it lies from 0 to 1, so that 95 % is written 0.95.",
 );
 const boolean = oneOf("true", "false", "1", "0");
@@ -70,8 +70,11 @@ const unit: Check = (written) => {
   return parsed.ok ? null : `is no unit read here: ${parsed.message}`;
 };
 
+const words = /^\S+(?:\s+\S+)*$/;
+
 const single: Readonly<Record<string, Check>> = {
-  word: matching(/^\S+(?:\s+\S+)*$/, "is empty or has blanks around it; write the words alone."),
+  word: matching(words, "is empty or has blanks around it; write the words alone."),
+  identifier: matching(words, "is empty or has blanks around it; write the words alone."),
   content: matching(/\S/, "holds no words."),
   label: () => null,
   uri: matching(/^\S+$/, "is no address; it is empty or has blanks in it."),
@@ -138,4 +141,6 @@ export const valueProblem = (kind: string, written: string): string | null => {
   return written.trim() === "" ? `The element is empty: it ${wrong}` : `"${written.slice(0, 60)}" ${wrong}`;
 };
 
-export const isListKind = (kind: string): boolean => Object.hasOwn(lists, kind);
+/** Before 3.2 the schema let any text stand for a word, also none; only what identifies something must be there. */
+export const isFreeBefore32 = (kind: string, written: string): boolean =>
+  ["word", "content", "uri", "base64"].includes(kind) || (kind === "identifier" && /\S/.test(written));

@@ -124,12 +124,12 @@ export const faultyMutations: Readonly<Record<string, Mutation>> = {
       (leaf) => textIn(text, leaf).trim().split(/\s+/).length > 1,
     );
     if (lists.length === 0) {
-      const real = draw.of(interpreted(text).filter(({ path }) => /\/realList\/real\[\d\]$/.test(path)));
+      const real = draw.of(interpreted(text).filter(({ path }) => /\/list\/real\[\d\]$/.test(path)));
       return refused(
         spliced(text, real.end, real.end, text.slice(real.start, real.end)),
         `one more ${real.path}`,
         ["length"],
-        [`${real.path.slice(0, real.path.indexOf("/list/realList"))}*`],
+        [`${real.path.slice(0, real.path.indexOf("/list/real"))}*`],
       );
     }
     const tag = draw.of(lists);

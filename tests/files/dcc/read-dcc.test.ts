@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { readDcc } from "@/lib/files/dcc/read-dcc";
-import { certificateOf, demonstration, example, fixture, problemsOf, schema } from "./read-fixture";
+import { certificateOf, demonstration, example, fixture, schema } from "./read-fixture";
 
 describe("the published temperature example (DCC 3.3.0, Pt100)", () => {
   const bytes = example("dcclib_valid.xml");
@@ -202,77 +202,6 @@ describe("the type N example (DCC 3.3.0)", () => {
   });
 });
 
-describe("older versions, as files of our own in their manner", () => {
-  it("3.0.0: lists of single values, U said once at the head of a list", () => {
-    const certificate = certificateOf(readDcc(fixture("dcc-3.0.0.xml"), schema));
-    expect(certificate).toMatchObject({
-      schemaVersion: "3.0.0",
-      isCheckedBySchema: false,
-      issueDate: null,
-      previousReport: { uniqueIdentifier: "INV-2018-0003" },
-    });
-    expect(certificate.conditions).toMatchObject([{ kind: "reference-junction" }]);
-    const [temperature, emf] = certificate.results[0]?.data.tables[0]?.quantities ?? [];
-    expect(temperature?.columns[0]).toMatchObject({
-      units: ["\\degreecelsius", "\\degreecelsius"],
-      numbers: [419.527, 660.323],
-    });
-    expect(emf?.columns[0]).toMatchObject({
-      units: ["\\micro\\volt", "\\micro\\volt"],
-      written: ["3447.8", "5861.2"],
-      uncertainty: { kind: "expanded", numbers: [2.6, 2.6], coverageFactor: [2, 2], distribution: [] },
-    });
-  });
-
-  it("3.1.2: other prefixes, two languages, a certificate behind the certificate", () => {
-    const certificate = certificateOf(readDcc(fixture("dcc-3.1.2.xml"), schema));
-    expect(certificate.languages).toEqual({ used: ["fr", "en"], mandatory: ["fr"] });
-    expect(certificate.responsible[0]?.isMainSigner).toBe(true);
-    expect(certificate.equipment[0]?.certificate).toMatchObject({
-      uniqueIdentifier: "INV-2021-0990",
-      linkedReport: { uniqueIdentifier: "INV-2020-0550", linkedReport: null },
-    });
-    expect(certificate.results[0]?.data.tables[0]?.quantities[1]?.columns[0]?.uncertainty).toMatchObject({
-      kind: "expanded",
-      numbers: [0.0004, 0.0004, 0.0006],
-    });
-    expect(certificate.signatures.isSealDeclared).toBe(true);
-  });
-
-  it("3.2.1: an interval, equipment of one quantity, conditions of one table, a signature that nobody verified", () => {
-    const certificate = certificateOf(readDcc(fixture("dcc-3.2.1.xml"), schema));
-    expect(certificate.change).toMatchObject({
-      typeOfChange: "amended",
-      replacedUniqueIdentifier: "INV-2023-0311",
-    });
-    expect(certificate.equipment[0]?.reach).toBe("quantity");
-    expect(certificate.conditions[0]).toMatchObject({ kind: "immersion", reach: "table" });
-    expect(certificate.results[0]?.data.tables[0]?.quantities[1]?.columns[0]?.uncertainty).toMatchObject({
-      kind: "interval",
-      from: [-0.008, -0.04],
-      to: [0.032, 0],
-      written: ["0.010", "0.010"],
-    });
-    expect(certificate.signatures.xmlSignatures).toHaveLength(1);
-    expect(certificate.accreditationHints.map(({ text }) => text)).toEqual([
-      "Invented accreditation no. 9999: results are traceable to the SI.",
-    ]);
-    expect(certificate.setAside).toMatchObject([{ what: "a comment of the issuer" }]);
-  });
-
-  it.each(["2.4.0", "3.3.1", "3.4.0-rc.1", "3.10.0", "4.0.0", ""])(
-    "version %j is refused by name",
-    (version) => {
-      const text = new TextDecoder()
-        .decode(fixture("dcc-3.0.0.xml"))
-        .replace('schemaVersion="3.0.0"', `schemaVersion="${version}"`);
-      const [problem] = problemsOf(readDcc(new TextEncoder().encode(text)));
-      expect(problem).toMatchObject({ code: "not-a-dcc", path: "/digitalCalibrationCertificate", line: 3 });
-      expect(problem?.message).toContain("by hand");
-    },
-  );
-});
-
 describe("the certificate of the demonstration", () => {
   it("is whole by our rules, and by the schema where it is at hand", () => {
     const certificate = certificateOf(readDcc(demonstration(), schema));
@@ -284,6 +213,17 @@ describe("the certificate of the demonstration", () => {
     ]);
     expect(certificate.equipment[0]?.certificate?.linkedReport?.uniqueIdentifier).toBe("NIM-FP-Cu-0092");
     expect(certificate.accreditationHints).toHaveLength(1);
+  });
+
+  it("amended, it names the one it amends", () => {
+    const amended = new TextDecoder()
+      .decode(demonstration())
+      .replace(
+        "</dcc:issueDate>",
+        "</dcc:issueDate><dcc:reportAmendedSubstituted><dcc:typeOfChange>amended</dcc:typeOfChange><dcc:replacedUniqueIdentifier>NTL-26-11200</dcc:replacedUniqueIdentifier></dcc:reportAmendedSubstituted>",
+      );
+    const { change } = certificateOf(readDcc(new TextEncoder().encode(amended), schema));
+    expect(change).toMatchObject({ typeOfChange: "amended", replacedUniqueIdentifier: "NTL-26-11200" });
   });
 
   it("says that it is invented", () => {

@@ -102,4 +102,15 @@ describe("a PostgreSQL of the site's own", () => {
       await query(server.urlOf("postgres"), "SELECT rolname, rolpassword FROM pg_authid ORDER BY 1"),
     ).toEqual(before);
   });
+
+  it("says what a site that came from before the job queue has to make, and changes nothing", async () => {
+    await query(
+      server.urlOf("postgres"),
+      "CREATE ROLE before LOGIN PASSWORD 'before' IN ROLE emfolio_owner, emfolio_runtime",
+    );
+    const before = changeUrl(siteUrl, { user: "before", password: "before" });
+    await expect(
+      ready({ DATABASE_URL: before, RUNTIME_DATABASE_URL: before, JOBS_DATABASE_URL: before }),
+    ).rejects.toThrow(/^DATABASE_URL cannot act as emfolio_jobs: CREATE ROLE emfolio_jobs NOLOGIN; /);
+  });
 });

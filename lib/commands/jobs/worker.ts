@@ -39,7 +39,7 @@ async function main(): Promise<number> {
   const waiting = () => log("Another worker works this database; this one waits until it ends");
   const sole = await Promise.race([stop, becomeSoleWorker(jobsUrl, waiting)]);
   if (sole === "stop") return 0;
-  if (sole.freed > 0) log(`Took over ${sole.freed} jobs that were cut short`);
+  if (sole.freed > 0) log(`Jobs taken over that were cut short: ${sole.freed}`);
   const worker = await runWorker(jobsUrl, work(), log);
   process.send?.("working");
   const lost = sole.lost.then(() => Promise.reject(new Failure("The database ended the connection.")));

@@ -69,7 +69,8 @@ export const faultyMutations: Readonly<Record<string, Mutation>> = {
     return refused(spliced(text, tag.start, tag.end, ""), `no ${tag.path}`, ["structure"], [parentPath(tag)]);
   },
   "an element stands twice": (text, draw) => {
-    const tag = draw.of(required(text));
+    // Languages are a list: only 3.3 refuses one named twice.
+    const tag = draw.of(required(text).filter((found) => !/Lang/.test(found.path)));
     const second = tag.path.replace(/\[\d+\]$/, "");
     return refused(
       spliced(text, tag.end, tag.end, text.slice(tag.start, tag.end)),

@@ -30,13 +30,19 @@ export const benchRows = (
     ? []
     : [row("shorted-zero", "", { microvolt: input.shortedZeroMicrovolt })]),
   ...(input.voltagePoint ? [row("voltage-point", "", input.voltagePoint)] : []),
-  ...input.channels.map(({ channel, microvolt }) => row("channel-zero", channel, { microvolt })),
-  ...input.junctions.map(({ junction, thermometer, thermometerCelsius }) =>
-    row("junction-thermometer", junction, {
-      statedCelsius: statedOf(junction),
-      thermometerCelsius,
-      thermometer,
-    }),
+  ...input.channels.flatMap(({ channel, microvolt }) =>
+    microvolt === undefined ? [] : [row("channel-zero", channel, { microvolt })],
+  ),
+  ...input.junctions.flatMap(({ junction, thermometer, thermometerCelsius }) =>
+    thermometerCelsius === undefined
+      ? []
+      : [
+          row("junction-thermometer", junction, {
+            statedCelsius: statedOf(junction),
+            thermometerCelsius,
+            thermometer,
+          }),
+        ],
   ),
 ];
 

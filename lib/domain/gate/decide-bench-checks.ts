@@ -17,7 +17,9 @@ export const decideBenchChecks = (
       fields[`channels.${at}.microvolt`] = `Channel ${channel} is not of this load.`;
   });
   const stated = new Map(places.map(({ junction, junctionCelsius }) => [junction, junctionCelsius ?? 0]));
-  input.junctions.forEach(({ junction }, at) => {
+  input.junctions.forEach(({ junction, thermometer, thermometerCelsius }, at) => {
+    if (thermometerCelsius !== undefined && thermometer === "")
+      fields[`junctions.${at}.thermometer`] = "Say with which thermometer.";
     if (!stated.has(junction))
       fields[`junctions.${at}.thermometerCelsius`] = `${junction} is no junction of this load.`;
   });

@@ -28,7 +28,8 @@ export const RecordBenchChecksInput = z
       .array(
         z.strictObject({
           channel: z.string().min(1).max(40),
-          microvolt: emf("Write the reading in µV, such as 0.2."),
+          /** Left out: not shorted this time. */
+          microvolt: emf("Write the reading in µV, such as 0.2.").optional(),
         }),
       )
       .max(80)
@@ -37,8 +38,9 @@ export const RecordBenchChecksInput = z
       .array(
         z.strictObject({
           junction: z.string().min(1).max(40),
-          thermometer: z.string().trim().min(1, "Name the thermometer.").max(40),
-          thermometerCelsius: junctionCelsius,
+          thermometer: z.string().trim().max(40).default(""),
+          /** Left out: not checked this time. */
+          thermometerCelsius: junctionCelsius.optional(),
         }),
       )
       .max(40)
@@ -49,7 +51,8 @@ export const RecordBenchChecksInput = z
       checks.warmUpHours !== undefined ||
       checks.shortedZeroMicrovolt !== undefined ||
       checks.voltagePoint !== undefined ||
-      checks.channels.length + checks.junctions.length > 0,
+      checks.channels.some(({ microvolt }) => microvolt !== undefined) ||
+      checks.junctions.some(({ thermometerCelsius }) => thermometerCelsius !== undefined),
     { path: ["warmUpHours"], message: "Record at least one of the checks." },
   );
 export type RecordBenchChecksInput = z.output<typeof RecordBenchChecksInput>;

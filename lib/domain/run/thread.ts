@@ -9,6 +9,7 @@ export type RunBead = {
 export type RunProgress = {
   readonly state: RunState;
   readonly tipsPassed: boolean;
+  readonly gatePassed: boolean;
   readonly hasReadings: boolean;
   readonly openSetpoints: number;
   readonly evaluation: "none" | "outdated" | "current";
@@ -22,6 +23,7 @@ const steps = (progress: RunProgress) => {
   return [
     { label: "Load planned", page: "load", done: true },
     { label: tips, page: "load", done: progress.tipsPassed || gone },
+    { label: "Gate passed", page: "gate", done: progress.gatePassed || progress.hasReadings },
     { label: "Readings", page: "readings", done: progress.hasReadings },
     { label: "Windows", page: "windows", done: decided },
     { label: "Evaluated", page: "results", done: progress.evaluation === "current" && decided },
@@ -55,6 +57,8 @@ export const nextStep = (progress: RunProgress): string => {
   if (progress.state === "submitted") return "The run waits for its signatory.";
   if (!progress.tipsPassed && !progress.hasReadings)
     return "Warm each tip and record what its channel shows.";
+  if (!progress.gatePassed && !progress.hasReadings)
+    return "Record the same-day checks, look at the gate, and start the run.";
   if (!progress.hasReadings) return "Take the readings in: upload the scanner's file, or type them.";
   if (progress.openSetpoints > 0) return "Accept a stability window at each setpoint.";
   if (progress.evaluation === "none") return "Evaluate the run.";

@@ -1,3 +1,4 @@
+import { gatePassedAt } from "@/lib/data/gate/plan-digest";
 import type { Tx } from "@/lib/data/in-scope";
 import { evaluationStanding } from "@/lib/data/run/evaluation-standing";
 import { loadEvidence, type RunEvidence } from "@/lib/data/run/load-evidence";
@@ -31,7 +32,14 @@ export const runHead = async (tx: Tx, actor: Actor, loaded: RunEvidence) => {
     standing.windows,
     standing.states,
   );
-  const progress = { state, tipsPassed, hasReadings: blocks > 0, openSetpoints: open.length, evaluation };
+  const progress = {
+    state,
+    tipsPassed,
+    gatePassed: (await gatePassedAt(tx, run)) !== null,
+    hasReadings: blocks > 0,
+    openSetpoints: open.length,
+    evaluation,
+  };
   const performer = await tx.person.findUnique({ where: { id: run.performerId }, select: { name: true } });
   const returned =
     state === "returned"

@@ -11,7 +11,7 @@ import { runMarks } from "../run-marks";
 type Props = {
   readonly head: RunHead;
   /** The last part of this page's address; "" is the overview. */
-  readonly at: "" | "load" | "readings" | "windows" | "channels" | "results";
+  readonly at: "" | "load" | "gate" | "readings" | "windows" | "channels" | "results";
   readonly actions?: ReactNode;
   readonly children: ReactNode;
 };
@@ -19,6 +19,7 @@ type Props = {
 const pages = [
   ["", "At the furnace"],
   ["load", "Load and tips"],
+  ["gate", "Gate"],
   ["readings", "Readings"],
   ["windows", "Windows"],
   ["channels", "Channels"],

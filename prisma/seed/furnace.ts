@@ -96,7 +96,7 @@ export const tellFurnace = async (teller: Teller, cast: Cast): Promise<string> =
     immersionMillimetre: 400,
     bundleDiameterMillimetre: 30,
   });
-  await tellCharacterisation(teller, cast, configurationId, 388, 100);
+  await tellCharacterisation(teller, cast, configurationId, 388, 300);
   await tellCharacterisation(teller, cast, configurationId, 186, 200);
   // An equalising block, bought for metal-sheathed sensors and not characterised yet: no run can be made in it.
   await tell(recordConfiguration, technician, at(40), {

@@ -12,6 +12,11 @@ export type TraceNode = {
   readonly state: "subject" | "valid" | "due" | "broken" | "end";
   /** Says the state in a word, e.g. "valid on 2026-03-04", "out of date". */
   readonly word?: string;
+  /** What this step adds: "U = 0.3 °C (k = 2)", and its part of the whole. */
+  readonly step?: string;
+  readonly share?: string;
+  /** The step that brings the most uncertainty: ringed twice, and its share in strong letters. */
+  readonly isLargest?: boolean;
   readonly href?: string;
   readonly children: readonly TraceNode[];
 };
@@ -21,6 +26,7 @@ export type TraceTreeView = { readonly title: string; readonly root: TraceNode }
 type Placed = { readonly node: TraceNode; readonly depth: number; readonly x: number; readonly y: number };
 type Edge = { readonly from: Placed; readonly to: Placed };
 type Layout = {
+  readonly isWide: boolean;
   readonly placed: readonly Placed[];
   readonly edges: readonly Edge[];
   readonly height: number;
@@ -58,26 +64,34 @@ function mark(state: TraceNode["state"], x: number, y: number): Shape {
   };
 }
 
+/** The largest step wears a second ring, whatever its state. */
+const largestRing = ({ node, x, y }: Placed): readonly Shape[] =>
+  node.isLargest ? [{ kind: "circle", x, y, r: 10, ink: "ink", mode: "line", width: 2 }] : [];
+
 const depthOf = (node: TraceNode): number => 1 + Math.max(0, ...node.children.map(depthOf));
 
 /** Wide: columns by depth, from the result at the left to the SI at the right. */
 function layers(root: TraceNode, columnWidth: number): Layout {
   const placed: Placed[] = [];
   const edges: Edge[] = [];
+  const most = Math.max(...every(root).map((node) => linesOf(node, columnWidth - columnGap).length));
+  const pitch = 20 + 15 * most;
   let leaf = 0;
   const visit = (node: TraceNode, depth: number): Placed => {
     const below = node.children.map((child) => visit(child, depth + 1));
     const first = below[0];
     const last = below.at(-1);
-    const y = first && last ? px((first.y + last.y) / 2) : 24 + 78 * leaf++;
-    const here: Placed = { node, depth, x: px(depth * columnWidth + 8), y };
+    const y = first && last ? px((first.y + last.y) / 2) : 24 + pitch * leaf++;
+    const here: Placed = { node, depth, x: px(depth * columnWidth + 12), y };
     placed.push(here);
     edges.push(...below.map((to) => ({ from: here, to })));
     return here;
   };
   visit(root, 0);
-  return { placed, edges, height: Math.max(leaf, 1) * 78 + 4 };
+  return { isWide: true, placed, edges, height: Math.max(leaf, 1) * pitch + 4 };
 }
+
+const every = (node: TraceNode): readonly TraceNode[] => [node, ...node.children.flatMap(every)];
 
 type Line = { readonly text: string; readonly size: number; readonly strong: boolean };
 
@@ -87,26 +101,31 @@ function linesOf(node: TraceNode, room: number): readonly Line[] {
   const strong = node.state === "subject" || node.state === "end";
   return [
     ...wrapText(node.label, room, smallText + 1, 2).map((text) => ({ text, size: smallText + 1, strong })),
-    ...[node.word, node.note]
-      .filter((text) => text !== undefined && text !== "")
-      .map((text) => ({ text: fitText(text ?? "", room, small), size: small, strong: false })),
+    ...[node.word, node.step, node.share, node.note].flatMap((text, index) =>
+      text
+        ? [{ text: fitText(text, room, small), size: small, strong: index === 2 && node.isLargest === true }]
+        : [],
+    ),
   ];
 }
 
-/** Narrow: one node under the other, each step to the right is one step down the chain. */
+/** A step to the right in the narrow layout: small, because an in-house standard makes the chain twice as long. */
+const indent = 18;
+
+/** Narrow, or too deep for columns: one node under the other, each step to the right is one step down the chain. */
 function steps(root: TraceNode, width: number): Layout {
   const placed: Placed[] = [];
   const edges: Edge[] = [];
   let y = 18;
   const visit = (node: TraceNode, depth: number): Placed => {
-    const here: Placed = { node, depth, x: 8 + depth * 18, y };
+    const here: Placed = { node, depth, x: 12 + depth * indent, y };
     placed.push(here);
     y += 20 + linesOf(node, width - here.x - 18).length * 15;
     for (const child of node.children) edges.push({ from: here, to: visit(child, depth + 1) });
     return here;
   };
   visit(root, 0);
-  return { placed, edges, height: y - 8 };
+  return { isWide: false, placed, edges, height: y - 8 };
 }
 
 const elbow = ({ from, to }: Edge): string => `M${from.x},${from.y}V${to.y}H${to.x}`;
@@ -135,21 +154,41 @@ function words({ node, x, y }: Placed, room: number): readonly Shape[] {
 const soundness = (edge: Edge): number => (edge.to.node.state === "broken" ? 0 : 1);
 
 const tableRows = (node: TraceNode, parent: string): string[][] => [
-  [node.label, parent, node.word ?? node.state, node.note ?? ""],
+  [
+    node.label,
+    parent,
+    node.word ?? node.state,
+    [node.step, node.share].filter(Boolean).join("; "),
+    node.note ?? "",
+  ],
   ...node.children.flatMap((child) => tableRows(child, node.label)),
 ];
 
+/** Room that a column leaves to the lines between it and the next. */
+const columnGap = 52;
+/** Under this, a name in a column is more ellipsis than name. */
+const leastColumn = 170;
+
+const seen = ({ placed }: Layout): string => {
+  const broken = placed.filter((item) => item.node.state === "broken");
+  const largest = placed.find((item) => item.node.isLargest);
+  return [
+    `${placed.length} links; ${broken.length} broken${broken.length === 0 ? "" : `: ${broken.map(({ node }) => node.label).join(", ")}`}.`,
+    largest ? ` Largest step: ${largest.node.label}.` : "",
+  ].join("");
+};
+
 /** The chain as a tree that ends in the SI; a branch that does not is drawn broken. */
 export function traceTree(view: TraceTreeView, width = 960): Drawing {
-  const wide = width >= 700;
   const column = width / depthOf(view.root);
-  const room = column - 60;
-  const layout = wide ? layers(view.root, column) : steps(view.root, width);
+  const layout = width >= 700 && column >= leastColumn ? layers(view.root, column) : steps(view.root, width);
+  const { isWide } = layout;
+  const room = column - columnGap;
   return {
     width,
     height: layout.height,
     title: view.title,
-    description: `${layout.placed.length} links; ${layout.placed.filter((item) => item.node.state === "broken").length} broken.`,
+    description: seen(layout),
     shapes: [
       // A sound branch is drawn over a broken one where they share a stem.
       ...[...layout.edges]
@@ -157,7 +196,7 @@ export function traceTree(view: TraceTreeView, width = 960): Drawing {
         .map(
           (edge): Shape => ({
             kind: "path",
-            d: wide ? curve(edge, room) : elbow(edge),
+            d: isWide ? curve(edge, room) : elbow(edge),
             ink: edge.to.node.state === "broken" ? "bad" : "edge",
             mode: "line",
             width: 1.5,
@@ -166,12 +205,19 @@ export function traceTree(view: TraceTreeView, width = 960): Drawing {
         ),
       ...layout.placed.flatMap((item) => [
         mark(item.node.state, item.x, item.y),
-        ...words(item, wide ? room : width - item.x - 18),
+        ...largestRing(item),
+        ...words(item, isWide ? room : width - item.x - 18),
       ]),
     ],
     table: {
       caption: view.title,
-      columns: [{ header: "What" }, { header: "Carries" }, { header: "State" }, { header: "Evidence" }],
+      columns: [
+        { header: "What" },
+        { header: "Carries" },
+        { header: "State" },
+        { header: "Uncertainty" },
+        { header: "Evidence" },
+      ],
       rows: tableRows(view.root, ""),
     },
   };

@@ -70,7 +70,7 @@ export const certificatePageView = (actor: Actor, number: string) =>
             renderer: file.rendererVersion,
           }
         : null,
-      standards: traceCertificate(content).lines.map(({ standard, role, route, standing }) => ({
+      standards: traceCertificate(content).map(({ standard, role, route, standing }) => ({
         ...standard,
         roleLabel: role,
         routeLabel: route,

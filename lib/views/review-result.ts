@@ -157,6 +157,7 @@ export const reviewResultView = (actor: Actor, number: string, tag: string, posi
         at: block.receivedAt.toISOString(),
       })),
       tip: tipOf(review, sensor.id),
+      certificate: review.certificates.find(({ sensorId }) => sensorId === sensor.id)?.number ?? null,
       ...certificateSide(review, sensor.id),
       neighbours: neighbours(review, sensor.id, setpoint.id),
     };

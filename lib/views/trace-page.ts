@@ -1,69 +1,88 @@
 import type { Tx } from "@/lib/data/in-scope";
+import { loadLaterChanges } from "@/lib/data/trace/load-later-changes";
+import { loadTraceParts } from "@/lib/data/trace/load-trace-parts";
+import { readChain } from "@/lib/data/trace/read-chain";
 import { CertificateContent } from "@/lib/domain/certificate/content";
-import { readStoredPoint } from "@/lib/domain/evidence/read-stored-point";
 import type { Actor } from "@/lib/domain/staff/actor";
-import { type Trace, traceCertificate } from "@/lib/domain/trace/trace-certificate";
+import { type Chain, keyOf } from "@/lib/domain/trace/chain";
+import { chainFrom } from "@/lib/domain/trace/chain-from";
+import { chainTree } from "@/lib/domain/trace/chain-tree";
+import { composeTrace } from "@/lib/domain/trace/compose-trace";
+import { findBreaks } from "@/lib/domain/trace/find-breaks";
+import { largestStep } from "@/lib/domain/trace/largest-step";
+import { laterFlags } from "@/lib/domain/trace/later-flags";
 import { answer, found } from "./view";
 
-/** What became of a standard since: never changes the chain as signed, but somebody should know. */
-const laterFlags = async (tx: Tx, trace: Trace, performedTo: string) => {
-  const equipment = await tx.equipment.findMany({
-    where: { tag: { in: trace.lines.map(({ standard }) => standard.tag) } },
-    include: { calibrations: { where: { performedOn: { gt: new Date(`${performedTo}T00:00:00Z`) } } } },
-    orderBy: { tag: "asc" },
+type CertificateRow = {
+  readonly id: string;
+  readonly evaluationId: string;
+  readonly sensorId: string;
+};
+
+/** As frozen; where it is not yet (signed before there was a graph), composed from the same records, and said so. */
+const loadChain = async (tx: Tx, row: CertificateRow) => {
+  const results = await tx.result.findMany({
+    where: { evaluationId: row.evaluationId, sensorId: row.sensorId, state: "measured" },
+    select: { id: true },
   });
-  return equipment.flatMap(({ tag, state, calibrations }) => [
-    ...(state === "in-service" ? [] : [{ tag, text: `is ${state} now` }]),
-    ...calibrations.map(({ certificate, performedOn }) => ({
-      tag,
-      text: `was calibrated again on ${performedOn.toISOString().slice(0, 10)} (${certificate}): compare the two`,
-    })),
-  ]);
+  const frozen = await readChain(
+    tx,
+    "result",
+    results.map(({ id }) => id),
+  );
+  if (frozen.nodes.length > 0) return frozen;
+  return { ...composeTrace((await loadTraceParts(tx, row.id)).parts), frozenAt: null };
 };
 
-/** For each result of the certificate, which references it came from. */
-const resultsOf = async (tx: Tx, evaluationId: string, sensorId: string, content: CertificateContent) => {
-  const stored = await tx.result.findMany({ where: { evaluationId, sensorId } });
-  const points = stored.map(({ point }) => readStoredPoint(point));
-  const tags = (role: string) =>
-    content.standards.filter((standard) => standard.role === role).map(({ tag }) => tag);
-  return content.rows
-    .filter((row) => row.state === "measured")
-    .map((row) => {
-      const point = points.find(
-        (one) => one.state === "measured" && one.printed.nominalCelsius === row.nominalCelsius,
-      );
-      return {
-        setpoint: row.setpoint,
-        errorCelsius: row.errorCelsius,
-        expandedCelsius: row.expandedCelsius,
-        references:
-          point?.state === "measured"
-            ? point.references.map(({ reference }) => reference)
-            : tags("reference"),
-        voltmeter: tags("voltmeter"),
-        scanner: tags("scanner"),
-        junctions: tags("junction"),
-      };
-    });
-};
+const byTemperature = (chain: Chain, certificate: string) =>
+  chain.nodes
+    .filter(({ kind, facts }) => kind === "result" && facts.certificate === certificate)
+    .sort((a, b) => (a.facts.position ?? 0) - (b.facts.position ?? 0));
 
-/** The chain of one certificate, as frozen at sign-off. */
-export const tracePageView = (actor: Actor, number: string) =>
+/** As printed on a certificate, a setpoint may be rounded: 600 °F is 315.556 °C. */
+const isAt = (celsius: number | undefined, asked: number | null): boolean =>
+  celsius !== undefined && asked !== null && Math.abs(celsius - asked) < 0.005;
+
+/**
+ * The chain of one result of a certificate, as frozen at sign-off, with what was recorded since as known on a day: seven
+ * statements, whatever is stored.
+ */
+export const tracePageView = (
+  actor: Actor,
+  number: string,
+  asked: { readonly celsius: number | null; readonly on: string },
+) =>
   answer(actor, "laboratory.read", async (tx) => {
     const row = found(await tx.certificate.findUnique({ where: { number } }));
     const content = CertificateContent.parse(JSON.parse(row.content));
-    const trace = traceCertificate(content);
+    const whole = await loadChain(tx, row);
+    const results = byTemperature(whole, number);
+    const chosen = results.find(({ facts }) => isAt(facts.celsius, asked.celsius)) ?? results[0];
+    const top = chosen ? keyOf(chosen) : "";
+    const chain = chainFrom(whole, top);
+    const breaks = findBreaks(chain, [top]);
+    const largest = largestStep(chain, top);
     return {
       number,
       item: content.item,
+      run: content.run.number,
       performedFrom: content.performedFrom,
       performedTo: content.performedTo,
-      run: content.run.number,
       statement: content.traceabilityStatement,
-      trace,
-      results: await resultsOf(tx, row.evaluationId, row.sensorId, content),
-      later: await laterFlags(tx, trace, content.performedTo),
+      on: asked.on,
+      results: results.map(({ facts }) => ({
+        celsius: facts.celsius ?? 0,
+        setpoint: facts.setpoint ?? "",
+        errorCelsius: facts.errorCelsius ?? "",
+        expandedCelsius: facts.expandedCelsius ?? "",
+        isChosen: facts.celsius === chosen?.facts.celsius,
+      })),
+      tree: chainTree(chain, top, breaks, largest),
+      breaks,
+      largest,
+      later: laterFlags(await loadLaterChanges(tx, chain, asked.on)),
+      frozenAt: whole.frozenAt?.toISOString() ?? null,
+      isFrozenLater: whole.frozenAt !== null && whole.frozenAt.getTime() !== row.signedAt.getTime(),
     };
   });
 

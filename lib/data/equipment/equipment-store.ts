@@ -33,7 +33,8 @@ export const saveEquipment = async (
 };
 
 export const loadEquipment = async (tx: Tx, id: string): Promise<Equipment | null> => {
-  const row = isUuid(id) ? await tx.equipment.findUnique({ where: { id } }) : null;
+  // A link on a certificate knows the tag only.
+  const row = await tx.equipment.findUnique({ where: isUuid(id) ? { id } : { tag: id } });
   return row ? readEquipment(row) : null;
 };
 

@@ -1,12 +1,15 @@
-import { z } from "zod";
-import { isoDay } from "@/lib/domain/calibration/due";
-import { calibrationInForce } from "@/lib/domain/calibration/in-force";
 import { CertificateContent, type CertificateStandard } from "@/lib/domain/certificate/content";
 import { readStoredPoint } from "@/lib/domain/evidence/read-stored-point";
 import { readEvidenceHead } from "@/lib/domain/review/evidence-head";
 import type { TraceCalibration, TraceParts, TraceRole, TraceStandard } from "@/lib/domain/trace/trace-parts";
 import type { Tx } from "../in-scope";
 import { loadTraceCalibrations } from "./load-trace-calibrations";
+import {
+  acceptedInForce,
+  loadThermometers,
+  loadUsedEquipment,
+  type UsedEquipment,
+} from "./load-used-equipment";
 
 const loadCertificate = async (tx: Tx, certificateId: string) => {
   const certificate = await tx.certificate.findUniqueOrThrow({ where: { id: certificateId } });
@@ -25,58 +28,9 @@ const loadCertificate = async (tx: Tx, certificateId: string) => {
 
 type Certificate = Awaited<ReturnType<typeof loadCertificate>>;
 
-const Thermometer = z.object({ thermometer: z.string().min(1) });
-
-/** The thermometer that each junction was checked with on the day: tag of the junction → tag of the thermometer. */
-const loadThermometers = async (tx: Tx, runId: string, until: Date): Promise<ReadonlyMap<string, string>> => {
-  const checks = await tx.benchCheck.findMany({
-    where: { runId, kind: "junction-thermometer", checkedAt: { lte: until } },
-    orderBy: { id: "asc" },
-  });
-  return new Map(
-    checks.flatMap(({ channel, figures }) => {
-      const read = Thermometer.safeParse(JSON.parse(figures));
-      return read.success ? [[channel, read.data.thermometer] as const] : [];
-    }),
-  );
-};
-
-const loadEquipment = (tx: Tx, ids: readonly string[], tags: readonly string[]) =>
-  tx.equipment.findMany({
-    where: { OR: [{ id: { in: [...ids] } }, { tag: { in: [...tags] } }] },
-    include: {
-      calibrations: {
-        orderBy: [{ performedOn: "asc" }, { recordedAt: "asc" }],
-        select: {
-          id: true,
-          certificate: true,
-          performedOn: true,
-          recordedAt: true,
-          decisions: { orderBy: { id: "asc" }, select: { decision: true, decidedAt: true } },
-        },
-      },
-    },
-  });
-
-type Equipment = Awaited<ReturnType<typeof loadEquipment>>[number];
-
-/** In force on the day, as it was known when the certificate was signed: what is decided later changes nothing. */
-const inForce = (equipment: Equipment, day: string, signedAt: Date): string | null => {
-  const known = equipment.calibrations.filter(
-    ({ recordedAt, decisions }) =>
-      recordedAt <= signedAt &&
-      decisions.filter(({ decidedAt }) => decidedAt <= signedAt).at(-1)?.decision === "accepted",
-  );
-  const found = calibrationInForce(
-    known.map(({ id, performedOn }) => ({ id, performedOn: isoDay(performedOn) })),
-    day,
-  );
-  return found?.id ?? null;
-};
-
 type Used = {
   readonly role: TraceRole;
-  readonly equipment: Equipment;
+  readonly equipment: UsedEquipment;
   readonly calibrationId: string | null;
 };
 
@@ -95,7 +49,7 @@ const usedStandard = (used: Used, calibrations: ReadonlyMap<string, TraceCalibra
 /** A line of the certificate: what it says stands, also where the record cannot be found. */
 const statedStandard = (
   line: CertificateStandard,
-  equipment: Equipment | undefined,
+  equipment: UsedEquipment | undefined,
   calibrations: ReadonlyMap<string, TraceCalibration>,
 ): TraceStandard => {
   const recorded = equipment?.calibrations.find(
@@ -143,7 +97,7 @@ const resultsOf = async (tx: Tx, certificate: Certificate): Promise<TraceParts["
       ({ nominalCelsius }) => nominalCelsius === point.printed.nominalCelsius,
     );
     const stated = line?.setpoint ?? `${point.printed.nominalCelsius} °C`;
-    return [{ id: row.id, setpointId: setpoint.id, setpoint: stated, point }];
+    return [{ id: row.id, setpointId: setpoint.id, position: setpoint.position, setpoint: stated, point }];
   });
 };
 
@@ -151,7 +105,7 @@ const equipmentOf = async (tx: Tx, certificate: Certificate) => {
   const { run, content, sensorId } = certificate;
   const place = run.places.find((candidate) => candidate.sensorId === sensorId);
   const thermometers = await loadThermometers(tx, run.id, certificate.signedAt);
-  const equipment = await loadEquipment(
+  const equipment = await loadUsedEquipment(
     tx,
     [
       ...run.places.flatMap(({ equipmentId, junctionId, leadId }) =>
@@ -176,9 +130,9 @@ export const loadTraceParts = async (
   const certificate = await loadCertificate(tx, certificateId);
   const { content, run, head, signedAt } = certificate;
   const { place, thermometers, byId, byTag, referenceJunctions } = await equipmentOf(tx, certificate);
-  const used = (role: TraceRole, equipment: Equipment | undefined): Used[] =>
+  const used = (role: TraceRole, equipment: UsedEquipment | undefined): Used[] =>
     equipment
-      ? [{ role, equipment, calibrationId: inForce(equipment, content.performedFrom, signedAt) }]
+      ? [{ role, equipment, calibrationId: acceptedInForce(equipment, content.performedFrom, signedAt) }]
       : [];
   const thermometersOf = (isOfRun: boolean): Used[] =>
     content.standards

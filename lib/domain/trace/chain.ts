@@ -17,7 +17,7 @@ export const chainKinds = [
 ] as const;
 export type ChainKind = (typeof chainKinds)[number];
 
-/** Where a chain may end: STANDARDS of measurement that realise a unit, or the definition itself. */
+/** Where a chain may end: what realises a unit, or its definition. */
 export const chainEnds: readonly ChainKind[] = ["national-standard", "fixed-point", "si"];
 
 /** Facts kept with a node; which of them are there depends on its kind. */
@@ -26,6 +26,8 @@ export const NodeFacts = z.object({
   certificate: z.string().optional(),
   sensor: z.string().optional(),
   setpoint: z.string().optional(),
+  /** Position of the setpoint in its run. */
+  position: z.number().optional(),
   errorCelsius: z.string().optional(),
   expandedCelsius: z.string().optional(),
   coverageFactor: z.string().optional(),

@@ -1,7 +1,9 @@
 import { routeLabels } from "../certificate/labels";
 import { type Chain, type ChainEdge, type ChainKind, type ChainNode, keyOf, plainEdge } from "./chain";
 import { statedUncertaintyAt } from "./stated-uncertainty";
-import type { TraceCalibration, TraceParent } from "./trace-parts";
+import type { TraceCalibration, TraceEquipment, TraceParent } from "./trace-parts";
+
+type Owner = Pick<TraceEquipment, "id" | "tag">;
 
 /** A node with all that it stands on. */
 export type Branch = Chain & { readonly top: ChainNode };
@@ -88,13 +90,14 @@ const routeEnd = (calibration: TraceCalibration): ChainNode => {
   };
 };
 
-const calibrationNode = (calibration: TraceCalibration, tag: string, height: number): ChainNode => ({
+const calibrationNode = (calibration: TraceCalibration, owner: Owner, height: number): ChainNode => ({
   kind: "calibration",
-  recordId: calibration.id ?? `unrecorded/${tag}/${calibration.certificate}`,
+  recordId: calibration.id ?? `unrecorded/${owner.tag}/${calibration.certificate}`,
   title: calibration.certificate,
   detail: said(calibration.issuer, calibration.accreditation),
   facts: {
-    tag,
+    tag: owner.tag,
+    ...(owner.id === null ? {} : { equipmentId: owner.id }),
     ...(calibration.id === null ? {} : { calibrationId: calibration.id }),
     ...(calibration.statement === "" ? {} : { statement: calibration.statement }),
   },
@@ -103,10 +106,10 @@ const calibrationNode = (calibration: TraceCalibration, tag: string, height: num
 
 const inHouseBranch = (
   calibration: TraceCalibration,
-  tag: string,
+  owner: Owner,
   { certificate, results }: NonNullable<TraceCalibration["inHouse"]>,
 ): Branch => {
-  const top = calibrationNode(calibration, tag, 1 + Math.max(-1, ...results.map(({ height }) => height)));
+  const top = calibrationNode(calibration, owner, 1 + Math.max(-1, ...results.map(({ height }) => height)));
   return {
     top,
     nodes: [top],
@@ -126,13 +129,13 @@ const inHouseBranch = (
 };
 
 /** A calibration with all that it stands on: our own results, what its certificate names, or what its route says. */
-export const composeCalibration = (calibration: TraceCalibration, tag: string): Branch => {
+export const composeCalibration = (calibration: TraceCalibration, owner: Owner): Branch => {
   if (calibration.inHouse && calibration.inHouse.results.length > 0)
-    return inHouseBranch(calibration, tag, calibration.inHouse);
+    return inHouseBranch(calibration, owner, calibration.inHouse);
   const parents = parentBranches(calibration.parents, null);
   if (parents.length === 0) {
     const end = routeEnd(calibration);
-    const top = calibrationNode(calibration, tag, 1);
+    const top = calibrationNode(calibration, owner, 1);
     const edge = {
       ...plainEdge(keyOf(top), keyOf(end), "route"),
       issuer: calibration.issuer,
@@ -140,7 +143,11 @@ export const composeCalibration = (calibration: TraceCalibration, tag: string): 
     };
     return { top, nodes: [top, end], edges: [edge] };
   }
-  const top = calibrationNode(calibration, tag, 1 + Math.max(...parents.map((branch) => branch.top.height)));
+  const top = calibrationNode(
+    calibration,
+    owner,
+    1 + Math.max(...parents.map((branch) => branch.top.height)),
+  );
   return {
     top,
     nodes: [top, ...parents.flatMap(({ nodes }) => nodes)],

@@ -7,7 +7,7 @@ type Result = TraceParts["results"][number];
 
 /** One piece of equipment with the calibration that was in force: another calibration is another node. */
 export const composeStandard = ({ equipment, calibration }: Omit<TraceStandard, "role">): Branch => {
-  const beneath = calibration ? composeCalibration(calibration, equipment.tag) : null;
+  const beneath = calibration ? composeCalibration(calibration, equipment) : null;
   const top: ChainNode = {
     kind: "standard",
     recordId: `${equipment.id ?? equipment.tag}/${calibration ? (calibration.id ?? calibration.certificate) : "none"}`,
@@ -76,6 +76,7 @@ const composeResult = (parts: TraceParts, result: Result): Branch => {
       certificate: parts.certificate,
       sensor: parts.sensor,
       setpoint: result.setpoint,
+      position: result.position,
       celsius: point.nominalCelsius,
       errorCelsius: point.printed.errorCelsius,
       expandedCelsius: point.printed.expandedCelsius,

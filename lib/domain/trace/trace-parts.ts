@@ -82,6 +82,7 @@ export type TraceParts = {
   readonly results: readonly {
     readonly id: string;
     readonly setpointId: string;
+    readonly position: number;
     /** As ordered, with its unit. */
     readonly setpoint: string;
     readonly point: MeasuredPoint;

@@ -53,8 +53,8 @@ export default async function CertificatePage({ params }: Props) {
       }
     >
       <SecondLook page={page} />
-      <Section title="Results" note="As printed." wide>
-        <RowTable rows={content.rows} />
+      <Section title="Results" note="As printed. A number opens the chain it stands on." wide>
+        <RowTable rows={content.rows} number={content.number} />
         <DeviationChart view={deviationView("Error over temperature", content.rows)} />
       </Section>
       <Section title="Stands on" wide>

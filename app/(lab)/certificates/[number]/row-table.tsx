@@ -4,8 +4,14 @@ import { Quantity } from "@/app/_ui/quantity";
 import { StateMark } from "@/app/_ui/state-mark";
 import type { CertificateRow } from "@/lib/domain/certificate/content";
 
-/** The results of a certificate, word for word as printed. */
-export function RowTable({ rows }: { readonly rows: readonly CertificateRow[] }) {
+type Props = { readonly rows: readonly CertificateRow[]; readonly number: string };
+
+/** The chain of one number: what it stands on, to the SI. */
+const chainOf = (number: string, { nominalCelsius }: CertificateRow): string =>
+  `/trace/${number}?at=${Number(nominalCelsius.replace("−", "-").replaceAll(/[^\d.-]/g, ""))}`;
+
+/** The results of a certificate, word for word as printed. Each error opens the chain behind it. */
+export function RowTable({ rows, number }: Props) {
   const measured = rows.filter((row) => row.state === "measured");
   const errors = decimalRoom(measured.map((row) => row.errorCelsius));
   const emfs = decimalRoom(measured.map((row) => row.emfMicrovolt));
@@ -18,6 +24,7 @@ export function RowTable({ rows }: { readonly rows: readonly CertificateRow[] })
         { key: "error", header: "Error ± U", unit: "°C", align: "number" },
         { key: "emf", header: "emf ± U", unit: "µV", align: "number" },
         { key: "k", header: "k", align: "number" },
+        ...(rows.some(({ scope }) => scope) ? [{ key: "scope", header: "Scope" }] : []),
         { key: "conformity", header: "Conformity" },
       ]}
       rows={rows.map((row) => ({
@@ -26,9 +33,17 @@ export function RowTable({ rows }: { readonly rows: readonly CertificateRow[] })
           row.state === "measured"
             ? {
                 setpoint: row.setpoint,
-                error: <Quantity value={row.errorCelsius} uncertainty={row.expandedCelsius} align={errors} />,
+                error: (
+                  <Quantity
+                    value={row.errorCelsius}
+                    uncertainty={row.expandedCelsius}
+                    align={errors}
+                    href={chainOf(number, row)}
+                  />
+                ),
                 emf: <Quantity value={row.emfMicrovolt} uncertainty={row.expandedMicrovolt} align={emfs} />,
                 k: row.coverageFactor,
+                scope: row.scope ? <StateMark state={`${row.scope}-scope`} /> : null,
                 conformity: (
                   <>
                     <StateMark state={row.conformity.state} />{" "}

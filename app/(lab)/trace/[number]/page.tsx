@@ -1,44 +1,42 @@
 import type { Metadata } from "next";
 import Link from "next/link";
 import { Breadcrumb } from "@/app/_ui/breadcrumb";
-import { DataTable } from "@/app/_ui/data-table";
 import { TraceChart } from "@/app/_ui/drawing/trace-chart";
-import { Notice } from "@/app/_ui/notice";
 import { Page } from "@/app/_ui/page";
-import { Quantity } from "@/app/_ui/quantity";
 import { Section } from "@/app/_ui/section";
 import { StateMark } from "@/app/_ui/state-mark";
-import { StandardTable } from "@/app/(lab)/certificates/standard-table";
 import { tracePageView } from "@/lib/views/trace-page";
 import { requirePermission } from "@/lib/web/auth";
 import { load } from "@/lib/web/load";
+import { AsOfForm } from "../as-of-form";
+import { askedCelsius, askedDay } from "../asked";
+import { BreakList } from "../break-list";
+import { ChainTable } from "../chain-table";
+import { LaterSection } from "../later-section";
+import { ResultChoice } from "../result-choice";
 import { treeView } from "../tree-view";
 
-type Props = { readonly params: Promise<{ readonly number: string }> };
+type Props = {
+  readonly params: Promise<{ readonly number: string }>;
+  readonly searchParams: Promise<Readonly<Record<string, string | string[] | undefined>>>;
+};
 
 export const generateMetadata = async ({ params }: Props): Promise<Metadata> => ({
   title: `Traceability of ${(await params).number}`,
 });
 
-const columns = [
-  { key: "setpoint", header: "Result at" },
-  { key: "value", header: "Error ± U", unit: "°C", align: "number" as const },
-  { key: "references", header: "References" },
-  { key: "voltmeter", header: "Voltmeter" },
-  { key: "scanner", header: "Scanner" },
-  { key: "junctions", header: "Junctions" },
-];
-
-export default async function TracePage({ params }: Props) {
+export default async function TracePage({ params, searchParams }: Props) {
   const actor = await requirePermission("laboratory.read");
-  const page = await load(tracePageView(actor, (await params).number));
-  const { trace } = page;
+  const { at, on } = await searchParams;
+  const asked = { celsius: askedCelsius(at), on: askedDay(on, new Date()) };
+  const page = await load(tracePageView(actor, (await params).number, asked));
+  const { tree, breaks } = page;
   return (
     <Page
       title={`Traceability of ${page.number}`}
       crumbs={<Breadcrumb trail={[{ label: "Traceability", href: "/trace" }]} />}
       state={
-        trace.breaks.length === 0 ? (
+        breaks.length === 0 ? (
           <StateMark state="verified" label="Reaches the SI" />
         ) : (
           <StateMark state="exception" label="With reservations" />
@@ -46,61 +44,44 @@ export default async function TracePage({ params }: Props) {
       }
       lead={
         <>
-          {page.item.tag}, serial {page.item.serial}; run {page.run}, {page.performedFrom} to{" "}
-          {page.performedTo}. <Link href={`/certificates/${page.number}`}>The certificate</Link>.{" "}
-          {page.statement}
+          {page.item.tag}, serial {page.item.serial}; run <Link href={`/runs/${page.run}`}>{page.run}</Link>,{" "}
+          {page.performedFrom} to {page.performedTo}.{" "}
+          <Link href={`/certificates/${page.number}`}>The certificate</Link>. {page.statement}
         </>
       }
     >
-      {trace.breaks.map((gap) => (
-        <Notice key={`${gap.tag} ${gap.text}`} kind="caution">
-          {gap.tag}: {gap.text}.
-        </Notice>
-      ))}
-      <Section title="Chain" note="As it stood on the days of the run." wide>
-        <TraceChart view={treeView(page)} table="none" />
-      </Section>
-      <Section title="Each result" wide>
-        <DataTable
-          caption="What each result stands on"
-          captionUnseen
-          columns={columns}
-          rows={page.results.map((result) => ({
-            key: result.setpoint,
-            cells: {
-              setpoint: result.setpoint,
-              value: <Quantity value={result.errorCelsius} uncertainty={result.expandedCelsius} />,
-              references: result.references.join(", "),
-              voltmeter: result.voltmeter.join(", "),
-              scanner: result.scanner.join(", "),
-              junctions: result.junctions.join(", "),
-            },
-          }))}
-        />
-      </Section>
-      <Section title="Certificates they stand on" wide>
-        <StandardTable
-          standards={trace.lines.map(({ standard, role, route, standing }) => ({
-            ...standard,
-            roleLabel: role,
-            routeLabel: route,
-            standing,
-          }))}
-        />
-      </Section>
-      <Section title="Since then" note="Does not change the chain as signed.">
-        {page.later.length === 0 ? (
-          <p>Nothing was recorded about these standards that would ask for another look.</p>
-        ) : (
-          <ul className="plain-list">
-            {page.later.map((flag) => (
-              <li key={`${flag.tag} ${flag.text}`}>
-                <Link href={`/standards/${flag.tag}`}>{flag.tag}</Link> {flag.text}.
-              </li>
-            ))}
-          </ul>
-        )}
-      </Section>
+      <ResultChoice page={page} />
+      <BreakList breaks={breaks} />
+      {tree ? (
+        <>
+          <Section
+            title={`How we know ${tree.node.title}`}
+            note={frozenNote(page)}
+            actions={<AsOfForm on={page.on} kept={{ at: String(tree.node.facts.celsius ?? "") }} />}
+            wide
+          >
+            <TraceChart
+              view={treeView(tree, `From ${tree.node.title} to the SI`)}
+              caption="Every name opens its record. A square with dashes is a gap; a second ring is the step that brings the most uncertainty."
+              table="none"
+            />
+          </Section>
+          <Section title="The same as a table" wide>
+            <ChainTable tree={tree} caption={`The chain of ${tree.node.title}, step by step`} />
+          </Section>
+        </>
+      ) : (
+        <p>This certificate has no measured result, so there is no chain to draw.</p>
+      )}
+      <LaterSection flags={page.later} on={page.on} />
     </Page>
   );
 }
+
+const frozenNote = ({ frozenAt, isFrozenLater }: Awaited<ReturnType<typeof tracePageView>>): string => {
+  if (frozenAt === null) return "Not frozen yet: composed now from the records the certificate rests on.";
+  const day = frozenAt.slice(0, 10);
+  return isFrozenLater
+    ? `Frozen on ${day}, after the certificate was signed off.`
+    : `Frozen at sign-off, ${day}.`;
+};

@@ -84,7 +84,7 @@ export default async function ReviewResultPage({ params }: Props) {
       <BudgetSection point={result.point} dominant={result.dominant} />
       <WhatIfSection result={result} />
       <ReadingSection result={result} />
-      <StandardSection standards={result.standards} />
+      <StandardSection result={result} />
       <CheckSection result={result} />
     </Page>
   );

@@ -1,0 +1,57 @@
+import { z } from "zod";
+import { isoDay } from "@/lib/domain/calibration/due";
+import { calibrationInForce } from "@/lib/domain/calibration/in-force";
+import type { Tx } from "../in-scope";
+
+const Thermometer = z.object({ thermometer: z.string().min(1) });
+
+/** The thermometer that each junction was checked with on the day: tag of the junction → tag of the thermometer. */
+export const loadThermometers = async (
+  tx: Tx,
+  runId: string,
+  until: Date,
+): Promise<ReadonlyMap<string, string>> => {
+  const checks = await tx.benchCheck.findMany({
+    where: { runId, kind: "junction-thermometer", checkedAt: { lte: until } },
+    orderBy: { id: "asc" },
+  });
+  return new Map(
+    checks.flatMap(({ channel, figures }) => {
+      const read = Thermometer.safeParse(JSON.parse(figures));
+      return read.success ? [[channel, read.data.thermometer] as const] : [];
+    }),
+  );
+};
+
+export const loadUsedEquipment = (tx: Tx, ids: readonly string[], tags: readonly string[]) =>
+  tx.equipment.findMany({
+    where: { OR: [{ id: { in: [...ids] } }, { tag: { in: [...tags] } }] },
+    include: {
+      calibrations: {
+        orderBy: [{ performedOn: "asc" }, { recordedAt: "asc" }],
+        select: {
+          id: true,
+          certificate: true,
+          performedOn: true,
+          recordedAt: true,
+          decisions: { orderBy: { id: "asc" }, select: { decision: true, decidedAt: true } },
+        },
+      },
+    },
+  });
+
+export type UsedEquipment = Awaited<ReturnType<typeof loadUsedEquipment>>[number];
+
+/** In force on the day, as it was known when the certificate was signed: what is decided later changes nothing. */
+export const acceptedInForce = (equipment: UsedEquipment, day: string, signedAt: Date): string | null => {
+  const known = equipment.calibrations.filter(
+    ({ recordedAt, decisions }) =>
+      recordedAt <= signedAt &&
+      decisions.filter(({ decidedAt }) => decidedAt <= signedAt).at(-1)?.decision === "accepted",
+  );
+  const found = calibrationInForce(
+    known.map(({ id, performedOn }) => ({ id, performedOn: isoDay(performedOn) })),
+    day,
+  );
+  return found?.id ?? null;
+};

@@ -14,6 +14,9 @@ const marks = {
   "not-decidable": { shape: "open-diamond", tone: "watch", label: "Not decidable" },
   "no-tolerance-defined": { shape: "dotted-ring", tone: "rest", label: "No tolerance defined" },
   "no-statement": { shape: "dash", tone: "rest", label: "No statement" },
+  // against the laboratory's accredited scope
+  "inside-scope": { shape: "disc", tone: "plain", label: "In scope" },
+  "outside-scope": { shape: "open-square", tone: "watch", label: "† Outside scope" },
   // dates
   "in-date": { shape: "disc", tone: "good", label: "In date" },
   due: { shape: "open-triangle", tone: "watch", label: "Due soon" },

@@ -17,6 +17,7 @@ export type ReviewCell = {
   readonly errorCelsius: string;
   readonly expandedCelsius: string;
   readonly conformity: string;
+  readonly isOutsideScope: boolean;
   readonly dominant: string;
   readonly reason: string;
 };
@@ -29,6 +30,7 @@ const cellOf = (point: EvaluatedPoint, href: string): ReviewCell =>
         errorCelsius: point.printed.errorCelsius,
         expandedCelsius: point.printed.expandedCelsius,
         conformity: point.conformity.state,
+        isOutsideScope: point.scope.state === "outside",
         dominant: dominantLabel(point),
         reason: "",
       }
@@ -38,6 +40,7 @@ const cellOf = (point: EvaluatedPoint, href: string): ReviewCell =>
         errorCelsius: "",
         expandedCelsius: "",
         conformity: "no-statement",
+        isOutsideScope: false,
         dominant: "",
         reason: point.reason,
       };

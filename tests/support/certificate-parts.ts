@@ -31,6 +31,8 @@ export const inventedParts = (change: Partial<CertificateParts> = {}): Certifica
       addressLines: ["2 Invented Lane", "Nowhere"],
       contact: "lab@example.test",
       accreditation: "",
+      accreditationNumber: "",
+      accreditationMark: null,
       demonstration: true,
     },
     customer: { name: "North Furnaces", addressLines: ["1 Invented Lane"], contact: "Lee Buyer" },

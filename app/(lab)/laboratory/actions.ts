@@ -11,6 +11,7 @@ const configure = formAction(configureLaboratory, {
     addressLines: text(data, "addressLines"),
     contact: text(data, "contact"),
     accreditationText: text(data, "accreditationText"),
+    accreditationNumber: text(data, "accreditationNumber"),
     countryCode: text(data, "countryCode"),
     performerMaySignOff: flag(data, "performerMaySignOff"),
   }),

@@ -7,6 +7,7 @@ type Laboratory = {
   readonly addressLines: string;
   readonly contact: string;
   readonly accreditationText: string;
+  readonly accreditationNumber: string;
   readonly countryCode: string;
   readonly performerMaySignOff: boolean;
 };
@@ -47,11 +48,19 @@ export function LaboratoryFields({ laboratory, prefix = "" }: Props) {
       <TextArea
         name={`${prefix}accreditationText`}
         label="Accreditation, in the words you may use"
-        hint="Printed as it stands. Leave it empty to claim none: accreditation is given by a body, never by a program."
+        hint="Printed as it stands, where at least one result lies within the scope. Leave it empty to claim none: accreditation is given by a body, never by a program."
         rows={3}
         optional
         defaultValue={laboratory?.accreditationText}
         maxLength={600}
+      />
+      <TextField
+        name={`${prefix}accreditationNumber`}
+        label="Accreditation number"
+        hint="As the body gave it; printed with the words above."
+        optional
+        defaultValue={laboratory?.accreditationNumber}
+        maxLength={80}
       />
       <CheckboxField
         name={`${prefix}performerMaySignOff`}

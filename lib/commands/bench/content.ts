@@ -19,7 +19,14 @@ export const benchContent = (evidence: EvidenceInput): CertificateContent => {
   return demand(
     composeCertificate(
       {
-        laboratory: { name: "Bench laboratory", ...address, accreditation: "", demonstration: true },
+        laboratory: {
+          name: "Bench laboratory",
+          ...address,
+          accreditation: "",
+          accreditationNumber: "",
+          accreditationMark: null,
+          demonstration: true,
+        },
         customer: { name: "Bench customer", ...address },
         order: {
           number: "O-2026-0001",

@@ -1,5 +1,6 @@
 import { hex } from "@/lib/data/hex";
 import { inScope } from "@/lib/data/in-scope";
+import { loadMarkBytes } from "@/lib/data/laboratory/load-mark";
 import { sha256 } from "@/lib/data/sha256";
 import {
   certificateRendererVersion,
@@ -8,7 +9,7 @@ import {
 import { sameBytes } from "@/lib/domain/audit/chain";
 import { CertificateContent, type CertificateRow } from "@/lib/domain/certificate/content";
 import { canonicalContent } from "@/lib/domain/certificate/content-hash";
-import type { EvaluatedPoint } from "@/lib/domain/evidence/evaluation";
+import type { EvaluatedPoint, MeasuredPoint } from "@/lib/domain/evidence/evaluation";
 import { certificateFact, documentFact } from "./facts";
 import { Broken, counted, type Facts, laboratory } from "./step";
 
@@ -32,9 +33,14 @@ const loadCertificate = (id: string) =>
 
 type StoredCertificate = Awaited<ReturnType<typeof loadCertificate>>;
 
+/** Certificates of before scopes were stated say nothing of one; where a row does, it is what was evaluated. */
+const statesScope = ({ scope }: CertificateRow, point: MeasuredPoint): boolean =>
+  scope === undefined ? true : point.scope.state === scope;
+
 const statesPoint = (row: CertificateRow, point: EvaluatedPoint | undefined): boolean => {
   if (!point || row.state !== point.state) return false;
   if (point.state !== "measured") return true;
+  if (!statesScope(row, point)) return false;
   const { degreesOfFreedom: _unprinted, ...printed } = point.printed;
   return Object.entries(printed).every(([name, text]) => row[name as keyof typeof printed] === text);
 };
@@ -63,7 +69,8 @@ const demandDocument = async (
   if (!sameBytes(sha256(file.bytes), file.sha256))
     throw new Broken(record, "the bytes of its document are not those stored at issue");
   if (file.rendererVersion !== certificateRendererVersion) return false;
-  if (!sameBytes(await renderCertificate(content, { draft: false }), file.bytes))
+  const mark = await inScope(laboratory, (tx) => loadMarkBytes(tx, content));
+  if (!sameBytes(await renderCertificate(content, { draft: false, mark }), file.bytes))
     throw new Broken(record, "rendered anew from its content, its document has other bytes");
   return true;
 };

@@ -123,6 +123,8 @@ export const certificateParts = (review: ReviewRun, sensorId: string): Result<Ce
       addressLines: lines(laboratory.addressLines),
       contact: laboratory.contact,
       accreditation: laboratory.accreditationText,
+      accreditationNumber: laboratory.accreditationNumber,
+      accreditationMark: review.accreditationMark,
       demonstration: laboratory.isDemo,
     },
     customer: {

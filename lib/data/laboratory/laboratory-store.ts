@@ -6,6 +6,7 @@ export type LaboratoryFields = {
   readonly addressLines: string;
   readonly contact: string;
   readonly accreditationText: string;
+  readonly accreditationNumber: string;
   readonly countryCode: string;
   readonly performerMaySignOff: boolean;
 };
@@ -14,6 +15,15 @@ export const loadLaboratory = (tx: Tx) => tx.laboratory.findUnique({ where: { id
 
 export const insertLaboratory = (tx: Tx, fields: LaboratoryFields & { readonly isDemo: boolean }) =>
   tx.laboratory.create({ data: { id: "laboratory", ...fields } });
+
+/** Null: none. The image stays among the evidence. */
+export const saveMark = async (tx: Tx, version: number, documentId: string | null): Promise<void> =>
+  demandSaved(
+    await tx.laboratory.updateMany({
+      where: { id: "laboratory", version },
+      data: { accreditationMarkId: documentId, version: { increment: 1 } },
+    }),
+  );
 
 export const saveLaboratory = async (tx: Tx, version: number, fields: LaboratoryFields): Promise<void> =>
   demandSaved(

@@ -2,6 +2,7 @@ import type { EvidenceFinding } from "@/lib/domain/evidence/evaluation";
 import { readStoredPoint } from "@/lib/domain/evidence/read-stored-point";
 import { readEvidenceHead } from "@/lib/domain/review/evidence-head";
 import type { Tx } from "../in-scope";
+import { loadMark } from "../laboratory/load-mark";
 import { loadPeopleNames } from "./load-people-names";
 import { loadRunStandards } from "./load-run-standards";
 
@@ -77,6 +78,7 @@ export const loadReviewRun = async (tx: Tx, runId: string) => {
   });
   const standards = await loadRunStandards(tx, run);
   const laboratory = await tx.laboratory.findFirstOrThrow();
+  const accreditationMark = await loadMark(tx, laboratory.accreditationMarkId);
   const performerIds = [
     ...new Set([
       run.performerId,
@@ -102,6 +104,7 @@ export const loadReviewRun = async (tx: Tx, runId: string) => {
     certificates,
     standards,
     laboratory,
+    accreditationMark,
     performerIds,
     names,
   };

@@ -1,6 +1,7 @@
 import { Document, Page } from "@react-pdf/renderer";
 import type { CertificateContent } from "@/lib/domain/certificate/content";
 import { documentFont } from "../fonts";
+import { AccreditationMark, type Mark } from "./accreditation-mark";
 import { Closing } from "./closing";
 import { DeviationFigure } from "./deviation-figure";
 import { FunctionSection } from "./function-section";
@@ -14,6 +15,7 @@ type CertificateDocumentProps = {
   readonly content: CertificateContent;
   readonly contentHash: string;
   readonly draft: boolean;
+  readonly mark: Mark | null;
 };
 
 /**
@@ -25,7 +27,7 @@ const fileDate = (content: CertificateContent): Date => {
   return new Date(Number.isNaN(issued) ? Date.parse(`${content.performedTo}T00:00:00Z`) : issued);
 };
 
-export const CertificateDocument = ({ content, contentHash, draft }: CertificateDocumentProps) => (
+export const CertificateDocument = ({ content, contentHash, draft, mark }: CertificateDocumentProps) => (
   <Document
     title={`${content.title} ${content.number}`}
     author={content.laboratory.name}
@@ -39,6 +41,7 @@ export const CertificateDocument = ({ content, contentHash, draft }: Certificate
     <Page size="A4" style={[styles.page, { fontFamily: documentFont() }]}>
       <PageHead content={content} />
       <PageFoot content={content} contentHash={contentHash} />
+      {mark ? <AccreditationMark mark={mark} number={content.laboratory.accreditationNumber ?? ""} /> : null}
       <Particulars content={content} />
       <Results content={content} />
       <ConformityStatement content={content} />

@@ -3,6 +3,17 @@ import type { CertificateContent } from "@/lib/domain/certificate/content";
 import { Section } from "./section";
 import { styles } from "./styles";
 
+/** The laboratory's own words and number, where the content claims them. */
+const Accreditation = ({ laboratory }: Pick<CertificateContent, "laboratory">) => {
+  const { accreditation, accreditationNumber } = laboratory;
+  return accreditation === "" && !accreditationNumber ? null : (
+    <Section caption="Accreditation">
+      {accreditation === "" ? null : <Text>{accreditation}</Text>}
+      {accreditationNumber ? <Text>Number {accreditationNumber}</Text> : null}
+    </Section>
+  );
+};
+
 /** 7.8.2.1 k, l, n, o, p; 7.8.4.1 a, d; 7.8.4.3: what else must be said, who authorised it, and the end. */
 export const Closing = ({
   content,
@@ -31,11 +42,7 @@ export const Closing = ({
     <Section caption="External results">
       <Text>{content.externalResults}</Text>
     </Section>
-    {content.laboratory.accreditation === "" ? null : (
-      <Section caption="Accreditation">
-        <Text>{content.laboratory.accreditation}</Text>
-      </Section>
-    )}
+    <Accreditation laboratory={content.laboratory} />
     <Section caption="Statements">
       {content.statements.map((statement) => (
         <Text key={statement}>{statement}</Text>

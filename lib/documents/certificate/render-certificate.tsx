@@ -2,6 +2,7 @@ import { createHash } from "node:crypto";
 import { renderToBuffer } from "@react-pdf/renderer";
 import type { CertificateContent } from "@/lib/domain/certificate/content";
 import { contentHash } from "@/lib/domain/certificate/content-hash";
+import type { Mark } from "./accreditation-mark";
 import { CertificateDocument } from "./certificate-document";
 
 /** Raised when the same content would give other bytes than before; stored beside each rendered file. */
@@ -9,11 +10,28 @@ export const certificateRendererVersion = "1";
 
 const sha256 = (bytes: Uint8Array): Uint8Array => createHash("sha256").update(bytes).digest();
 
+type RenderOptions = {
+  readonly draft: boolean;
+  /** The bytes of the content's accreditation mark, where it has one. */
+  readonly mark?: Uint8Array;
+};
+
+/** The image that the content names by its hash, or none; another one, or none where one is named, is a defect. */
+const markOf = ({ laboratory }: CertificateContent, bytes: Uint8Array | undefined): Mark | null => {
+  const named = laboratory.accreditationMark;
+  if (!named) return null;
+  if (!bytes || Buffer.from(sha256(bytes)).toString("hex") !== named.sha256)
+    throw new Error("The accreditation mark is not the image that the certificate names.");
+  return { data: Buffer.from(bytes), format: named.mediaType === "image/png" ? "png" : "jpg" };
+};
+
 /** Content in, PDF bytes out: the same bytes each time, on each machine. A draft carries a watermark on every page. */
 export const renderCertificate = async (
   content: CertificateContent,
-  options: { readonly draft: boolean },
+  { draft, mark }: RenderOptions,
 ): Promise<Uint8Array> => {
   const hash = Buffer.from(contentHash(content, sha256)).toString("hex");
-  return renderToBuffer(<CertificateDocument content={content} contentHash={hash} draft={options.draft} />);
+  return renderToBuffer(
+    <CertificateDocument content={content} contentHash={hash} draft={draft} mark={markOf(content, mark)} />,
+  );
 };

@@ -1,14 +1,19 @@
 import { Text, View } from "@react-pdf/renderer";
 import type { CertificateContent, CertificateRow } from "@/lib/domain/certificate/content";
 import { conformityLabels, rowStateLabels } from "@/lib/domain/certificate/labels";
+import { outsideScopeSign } from "@/lib/domain/certificate/texts";
 import { styles } from "./styles";
 import { type Column, Table } from "./table";
 
 const instead = (row: CertificateRow): string | null =>
   row.state === "measured" ? null : `${rowStateLabels[row.state]}: ${row.remark}`;
 
+/** A result outside the scope carries its sign wherever it stands. */
+const signedSetpoint = (row: CertificateRow): string =>
+  row.scope === "outside" ? `${row.setpoint} ${outsideScopeSign}` : row.setpoint;
+
 const results: readonly Column<CertificateRow>[] = [
-  { header: "Setpoint", unit: "as ordered", width: 58, align: "text", text: (row) => row.setpoint },
+  { header: "Setpoint", unit: "as ordered", width: 58, align: "text", text: signedSetpoint },
   { header: "Reference", unit: "°C", width: 60, align: "number", text: (row) => row.referenceCelsius },
   {
     header: "Emf at setpoint",
@@ -26,7 +31,7 @@ const results: readonly Column<CertificateRow>[] = [
 ];
 
 const statements: readonly Column<CertificateRow>[] = [
-  { header: "Setpoint", unit: "as ordered", width: 78, align: "text", text: (row) => row.setpoint },
+  { header: "Setpoint", unit: "as ordered", width: 78, align: "text", text: signedSetpoint },
   { header: "Error", unit: "°C", width: 56, align: "number", text: (row) => row.errorCelsius },
   { header: "U", unit: "°C", width: 50, align: "number", muted: true, text: (row) => row.expandedCelsius },
   {
@@ -63,6 +68,9 @@ export const Results = ({ content }: { readonly content: CertificateContent }) =
       Reference: temperature t₉₀ of the references within the stability window. Deviation: emf minus reference
       function. Error: indication minus reference temperature. Correction: to be added to the indication.
     </Text>
+    {content.scopeStatement ? (
+      <Text style={[styles.small, { marginTop: 2 }]}>{content.scopeStatement}</Text>
+    ) : null}
     {remarks(content.rows).map((remark) => (
       <Text key={remark} style={[styles.small, { marginTop: 2 }]}>
         {remark}

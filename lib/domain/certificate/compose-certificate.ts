@@ -95,6 +95,30 @@ const item = ({ sensor, intake }: CertificateParts): CertificateContent["item"] 
   checks: checks(intake),
 });
 
+/**
+ * Accreditation is claimed only where at least one result lies within the scope; the results outside are marked one by
+ * one, and the statement is not dropped as a whole.
+ */
+const laboratorySection = (parts: CertificateParts): CertificateContent["laboratory"] => {
+  const { accreditation, accreditationNumber, accreditationMark, ...laboratory } = parts.laboratory;
+  const isClaimed = measuredOf(parts).some(({ scope }) => scope.state === "inside");
+  return {
+    ...laboratory,
+    addressLines: [...laboratory.addressLines],
+    placeOfPerformance: "At the laboratory's address",
+    accreditation: isClaimed ? accreditation : "",
+    ...(isClaimed && accreditationNumber ? { accreditationNumber } : {}),
+    ...(isClaimed && accreditationMark ? { accreditationMark } : {}),
+  };
+};
+
+const scopeStatement = (parts: CertificateParts): Pick<CertificateContent, "scopeStatement"> => {
+  const states = measuredOf(parts).map(({ scope }) => scope.state);
+  if (states.every((state) => state === "not-stated")) return {};
+  if (!states.includes("outside")) return { scopeStatement: texts.allInScope };
+  return { scopeStatement: states.includes("inside") ? texts.someOutsideScope : texts.allOutsideScope };
+};
+
 const runSection = ({ run }: CertificateParts): CertificateContent["run"] => ({
   number: run.number,
   furnace: run.furnace,
@@ -141,11 +165,7 @@ export const composeCertificate = (
     version: 1,
     title: texts.title,
     number: issue?.number ?? unissued.number,
-    laboratory: {
-      ...laboratory,
-      addressLines: [...laboratory.addressLines],
-      placeOfPerformance: "At the laboratory's address",
-    },
+    laboratory: laboratorySection(parts),
     customer: { ...parts.customer, addressLines: [...parts.customer.addressLines] },
     order: { number: order.number, purchaseOrder: order.purchaseOrder },
     method: texts.method(sourceOf(parts)),
@@ -157,6 +177,7 @@ export const composeCertificate = (
     run: runSection(parts),
     conditions: conditions(parts),
     rows: composeRows(parts),
+    ...scopeStatement(parts),
     ...(parts.deviationFunction?.ok
       ? { function: composeFunction(parts.deviationFunction.value, sourceOf(parts)) }
       : {}),

@@ -51,6 +51,7 @@ const composeRow = (order: CertificateParts["order"], point: EvaluatedPoint): Ce
     state: "measured",
     setpoint,
     ...printed,
+    ...(point.scope.state === "not-stated" ? {} : { scope: point.scope.state }),
     plot: {
       celsius: point.nominalCelsius,
       errorCelsius: point.errorCelsius,

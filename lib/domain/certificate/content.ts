@@ -23,6 +23,8 @@ export const CertificateRow = z.strictObject({
   correctionCelsius: z.string(),
   expandedCelsius: z.string(),
   coverageFactor: z.string(),
+  /** Against the laboratory's accredited scope. Left out where none is stated, as on every earlier certificate. */
+  scope: z.enum(["inside", "outside"]).optional(),
   /** Unrounded figures for drawing only: the plot shows, the strings state. */
   plot: z
     .strictObject({
@@ -98,7 +100,16 @@ export const CertificateContent = z.strictObject({
     name: text,
     addressLines: z.array(text).min(1),
     contact: text,
+    /** The laboratory's own words; empty where no result lies within its scope. */
     accreditation: z.string(),
+    accreditationNumber: text.optional(),
+    /** The image as the body gave it, kept by its hash. */
+    accreditationMark: z
+      .strictObject({
+        sha256: z.string().regex(/^[0-9a-f]{64}$/),
+        mediaType: z.enum(["image/png", "image/jpeg"]),
+      })
+      .optional(),
     /** Where the work was done, when not at the laboratory's address. */
     placeOfPerformance: text,
     /** Set for the demonstration laboratory: printed on every page. */
@@ -132,6 +143,8 @@ export const CertificateContent = z.strictObject({
   /** 7.8.4.1 b: conditions that influence the results. */
   conditions: z.array(text).min(1),
   /** m */ rows: z.array(CertificateRow).min(1),
+  /** What the sign beside a row outside the scope means; left out where no scope is stated. */
+  scopeStatement: text.optional(),
   /** Left out where none was asked for, as in every certificate issued before it existed. */
   function: CertificateFunction.optional(),
   uncertaintyStatement: text,

@@ -10,6 +10,12 @@ export type CertificateParts = {
     readonly addressLines: readonly string[];
     readonly contact: string;
     readonly accreditation: string;
+    readonly accreditationNumber: string;
+    /** `sha256`: lower-case hex. */
+    readonly accreditationMark: {
+      readonly sha256: string;
+      readonly mediaType: "image/png" | "image/jpeg";
+    } | null;
     readonly demonstration: boolean;
   };
   readonly customer: {

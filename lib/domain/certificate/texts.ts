@@ -27,6 +27,12 @@ export const traceabilityStatement = (uncalibrated: readonly string[]): string =
     ? ""
     : ` No calibration certificate is held for ${uncalibrated.join(", ")}: the effect is bounded by the limits in the budget.`);
 
+/** Beside a result that lies outside the laboratory's accredited scope, on paper and on screen. */
+export const outsideScopeSign = "†";
+export const allInScope = "Every result lies within the laboratory's scope of accreditation.";
+export const someOutsideScope = `${outsideScopeSign} Outside the laboratory's scope of accreditation: this result is not covered by it. The results without this sign lie within the scope.`;
+export const allOutsideScope = `${outsideScopeSign} Outside the laboratory's scope of accreditation: no result of this certificate is covered by it.`;
+
 export const adjustment =
   "None made: the thermocouple was neither adjusted, annealed nor repaired; the results hold for it as received.";
 export const sampling = "Not applicable: the laboratory took no sample.";

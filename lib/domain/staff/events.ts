@@ -105,4 +105,21 @@ export const staffEvents = {
         ? `changed the laboratory's settings: the performer ${performerMaySignOff ? "may" : "may not"} sign off`
         : "changed the laboratory's settings",
   }),
+  markSet: defineEvent({
+    action: "laboratory.mark-set",
+    entityKind: "laboratory",
+    payload: z.strictObject({
+      sha256: z.string().regex(/^[0-9a-f]{64}$/),
+      mediaType: z.string(),
+      width: z.int(),
+      height: z.int(),
+    }),
+    sentence: ({ width, height }) => `took in the accreditation mark, ${width} × ${height} pixels`,
+  }),
+  markRemoved: defineEvent({
+    action: "laboratory.mark-removed",
+    entityKind: "laboratory",
+    payload: none,
+    sentence: () => "took the accreditation mark off certificates to come",
+  }),
 } as const;

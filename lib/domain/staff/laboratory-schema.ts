@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { lines, requiredLine, requiredLines, rowVersion } from "../typed-text";
+import { lines, optionalLine, requiredLine, requiredLines, rowVersion } from "../typed-text";
 
 export const LaboratoryInput = z.strictObject({
   name: requiredLine("Write the laboratory's name as it stands on certificates.", 160),
@@ -7,6 +7,8 @@ export const LaboratoryInput = z.strictObject({
   contact: requiredLine("Write how customers reach the laboratory.", 200),
   /** The laboratory's own words; empty claims nothing. */
   accreditationText: lines(600),
+  /** As the body gave it; empty: none. */
+  accreditationNumber: optionalLine(80),
   countryCode: z
     .string()
     .trim()

@@ -1,6 +1,7 @@
 import { z } from "zod";
 import { hex } from "@/lib/data/hex";
 import { inScope } from "@/lib/data/in-scope";
+import { loadMarkBytes } from "@/lib/data/laboratory/load-mark";
 import { sha256 } from "@/lib/data/sha256";
 import { lockRun } from "@/lib/data/sql/lock-run";
 import {
@@ -56,19 +57,22 @@ export const storeDocument = defineOperation({
 });
 
 const loadPending = (certificateId: string) =>
-  inScope({ kind: "laboratory" }, (tx) =>
-    tx.certificate.findFirst({
+  inScope({ kind: "laboratory" }, async (tx) => {
+    const row = await tx.certificate.findFirst({
       where: { id: certificateId, files: { none: { mediaType: pdf } } },
       select: { content: true },
-    }),
-  );
+    });
+    if (!row) return null;
+    const content = CertificateContent.parse(JSON.parse(row.content));
+    return { content, mark: await loadMarkBytes(tx, content) };
+  });
 
 /** Renders one signed certificate, outside any transaction, and stores it. Safe to call again and from two places. */
 export const renderDocument = async (certificateId: string, clock: Clock): Promise<void> => {
   const pending = await loadPending(certificateId);
   if (!pending) return;
-  const content = CertificateContent.parse(JSON.parse(pending.content));
-  const bytes = Uint8Array.from(await renderCertificate(content, { draft: false }));
+  const { content, mark } = pending;
+  const bytes = Uint8Array.from(await renderCertificate(content, { draft: false, mark }));
   try {
     await execute(storeDocument, { kind: "system", name: "renderer" }, { certificateId, bytes }, clock);
   } catch (error) {

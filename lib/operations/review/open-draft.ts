@@ -1,5 +1,6 @@
 import { z } from "zod";
 import { certificateParts } from "@/lib/data/certificate/certificate-parts";
+import { loadMarkBytes } from "@/lib/data/laboratory/load-mark";
 import { loadReviewRun } from "@/lib/data/review/load-review-run";
 import { renderCertificate } from "@/lib/documents/certificate/render-certificate";
 import { eventOf } from "@/lib/domain/audit/define-event";
@@ -21,8 +22,9 @@ export const openDraft = defineOperation({
     const sensor = review?.sensors.find(({ tag }) => tag === input.tag);
     if (!review || !sensor) throw new Refused({ code: "not-found", message: "This draft is not here." });
     const parts = demand(certificateParts(review, sensor.id));
+    const content = demand(composeCertificate(parts, null));
     return {
-      value: demand(composeCertificate(parts, null)),
+      value: { content, mark: await loadMarkBytes(tx, content) },
       events: [
         eventOf(reviewEvents.draftOpened, review.run.id, { run: review.run.number, sensor: sensor.tag }),
       ],
@@ -35,4 +37,7 @@ export const draftDocument = async (
   actor: Actor,
   input: z.input<typeof openDraft.input>,
   clock: Clock,
-): Promise<Uint8Array> => renderCertificate(await execute(openDraft, actor, input, clock), { draft: true });
+): Promise<Uint8Array> => {
+  const { content, mark } = await execute(openDraft, actor, input, clock);
+  return renderCertificate(content, { draft: true, mark });
+};

@@ -20,7 +20,8 @@ function Cell({ cell }: { readonly cell: ReviewCell | null }) {
       <Link href={cell.href} data-step title={`Largest contribution: ${cell.dominant}`}>
         <Quantity value={cell.errorCelsius} uncertainty={cell.expandedCelsius} />
       </Link>{" "}
-      {cell.conformity === "no-statement" ? null : <StateMark state={cell.conformity} />}
+      {cell.conformity === "no-statement" ? null : <StateMark state={cell.conformity} />}{" "}
+      {cell.isOutsideScope ? <StateMark state="outside-scope" /> : null}
     </>
   );
 }

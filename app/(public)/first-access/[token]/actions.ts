@@ -12,6 +12,7 @@ const accept = publicAction(acceptFirstAccess, "first-access", {
       addressLines: text(data, "laboratory.addressLines"),
       contact: text(data, "laboratory.contact"),
       accreditationText: text(data, "laboratory.accreditationText"),
+      accreditationNumber: text(data, "laboratory.accreditationNumber"),
       countryCode: text(data, "laboratory.countryCode"),
       performerMaySignOff: flag(data, "laboratory.performerMaySignOff"),
     },

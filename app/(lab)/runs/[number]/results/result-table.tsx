@@ -17,12 +17,13 @@ function Cell({ point, href }: { readonly point: Point; readonly href: string })
         <StateMark state={point.state} />
       </Link>
     );
-  const { printed, conformity } = point;
+  const { printed, conformity, scope } = point;
   return (
     <>
       <Quantity value={printed.errorCelsius} uncertainty={printed.expandedCelsius} href={href} />
       <br />
-      {conformity.state === "no-statement" ? null : <StateMark state={conformity.state} />}
+      {conformity.state === "no-statement" ? null : <StateMark state={conformity.state} />}{" "}
+      {scope.state === "outside" ? <StateMark state="outside-scope" /> : null}
     </>
   );
 }

@@ -2,6 +2,7 @@ import { DataTable } from "@/app/_ui/data-table";
 import { DeviationChart } from "@/app/_ui/drawing/deviation-chart";
 import { FieldList } from "@/app/_ui/field-list";
 import { Quantity } from "@/app/_ui/quantity";
+import { ScopeStanding } from "@/app/_ui/scope-standing";
 import { Section } from "@/app/_ui/section";
 import { StateMark } from "@/app/_ui/state-mark";
 import { deviationView } from "@/app/(lab)/certificates/deviation-view";
@@ -67,6 +68,7 @@ export function ResultSection({ result }: { readonly result: ReviewResultPage })
                 </>
               ),
             },
+            { label: "Accredited scope", value: <ScopeStanding scope={point.scope} /> },
             {
               label: "Unrounded",
               value: `error ${point.errorCelsius} °C, U ${point.expandedCelsius} °C`,

@@ -1,9 +1,10 @@
 import { loadFurnaces } from "@/lib/data/furnace/furnace-store";
 import { dueState, isoDay } from "@/lib/domain/calibration/due";
+import { decisionState } from "@/lib/domain/furnace/decision-state";
 import type { Actor } from "@/lib/domain/staff/actor";
 import { answer } from "./view";
 
-/** Furnaces with their configurations, each with the characterisation that is the newest. */
+/** Furnaces with their configurations, each with the newest characterisation that was accepted. */
 export const furnacesView = (actor: Actor, today: string) =>
   answer(actor, "laboratory.read", async (tx) =>
     (await loadFurnaces(tx)).map((furnace) => ({
@@ -13,13 +14,19 @@ export const furnacesView = (actor: Actor, today: string) =>
       minimumCelsius: furnace.minimumCelsius,
       maximumCelsius: furnace.maximumCelsius,
       configurations: furnace.configurations.map((configuration) => {
-        const [newest] = configuration.characterisations;
-        const validUntil = newest ? isoDay(newest.validUntil) : null;
+        const counting = configuration.characterisations.find(
+          ({ decisions, performedOn }) =>
+            decisionState(decisions) === "accepted" && isoDay(performedOn) <= today,
+        );
+        const validUntil = counting ? isoDay(counting.validUntil) : null;
         return {
           id: configuration.id,
           name: configuration.name,
           validUntil,
           due: dueState(validUntil, today),
+          isWaiting: configuration.characterisations.some(
+            ({ decisions }) => decisionState(decisions) === "waiting",
+          ),
         };
       }),
     })),

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { boreSection } from "@/lib/drawing/bore-section";
 import { positionsMap } from "@/lib/drawing/positions-map";
 import { profilePlot } from "@/lib/drawing/profile-plot";
 import { stabilityStrip } from "@/lib/drawing/stability-strip";
@@ -54,6 +55,14 @@ describe("a map of positions", () => {
     const bundle = positionsMap({ title: "Positions", places, bores: [], boreMillimetre: 50 }, 360);
     expect(bundle.description).toContain("not scale");
     expect(unsound(block).concat(unsound(bundle))).toEqual([]);
+  });
+
+  it("shows a block's bores to scale with their numbers, and in a table", () => {
+    const block = boreSection({ title: "Bores", boreMillimetre: 50, bores });
+    const circles = shapesOf(block).flatMap((shape) => (shape.kind === "circle" ? [shape] : []));
+    expect((circles[3]?.x ?? 0) - (circles[4]?.x ?? 0)).toBeCloseTo((30 * 2 * (circles[0]?.r ?? 0)) / 50, 1);
+    expect(textsOf(block)).toEqual(["1", "2", "3"]);
+    expect(block.table.rows[1]).toEqual(["2", "6", "15", "0"]);
   });
 
   it("says each difference by its sign and in its table", () => {

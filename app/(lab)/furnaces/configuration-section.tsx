@@ -1,64 +1,86 @@
+import Link from "next/link";
 import { ActionForm } from "@/app/_ui/action-form.client";
-import { DataTable } from "@/app/_ui/data-table";
 import { DateField } from "@/app/_ui/date-field.client";
 import { Disclosure } from "@/app/_ui/disclosure";
+import { DrawingFigure } from "@/app/_ui/drawing/drawing-figure";
+import { LinkButton } from "@/app/_ui/link-button";
 import { NumberField } from "@/app/_ui/number-field.client";
 import { Section } from "@/app/_ui/section";
 import { SubmitButton } from "@/app/_ui/submit-button.client";
 import { TextArea } from "@/app/_ui/text-area.client";
-import { Timestamp } from "@/app/_ui/timestamp";
 import { configurationKindLabels } from "@/lib/domain/furnace/labels";
-import type { FurnaceView } from "@/lib/views/furnace";
+import { boreSection } from "@/lib/drawing/bore-section";
+import type { ConfigurationView } from "@/lib/views/furnace";
 import { recordCharacterisationAction } from "./actions";
+import { CharacterisationList } from "./characterisation-list";
 import { CharacterisationMark } from "./characterisation-mark";
+import { OrdersNote } from "./orders-note";
+import { RunStateMark } from "./run-state-mark";
 
-type Props = { readonly configuration: FurnaceView["configurations"][number]; readonly mayChange: boolean };
+type Props = {
+  readonly furnaceId: string;
+  readonly boreMillimetre: number;
+  readonly configuration: ConfigurationView;
+  readonly mayChange: boolean;
+};
 
-const columns = [
-  { key: "performedOn", header: "Measured" },
-  { key: "validUntil", header: "Valid until" },
-  { key: "uniformity", header: "Half-width", unit: "°C", align: "number" as const },
-  { key: "statement", header: "What it means" },
-];
+function Facts({ configuration }: Pick<Props, "configuration">) {
+  const { kind, places, immersionMillimetre, bundleDiameterMillimetre } = configuration;
+  return (
+    <p>
+      {configurationKindLabels[kind]}, {places} places, immersion {immersionMillimetre} mm
+      {bundleDiameterMillimetre ? `, bundle up to ${bundleDiameterMillimetre} mm thick` : ""}
+    </p>
+  );
+}
 
-export function ConfigurationSection({ configuration, mayChange }: Props) {
-  const { name, kind, places, immersionMillimetre, characterisations } = configuration;
+function Measuring({ furnaceId, configuration, mayChange }: Omit<Props, "boreMillimetre">) {
+  return (
+    <>
+      {configuration.runs.length > 0 ? (
+        <ul className="list">
+          {configuration.runs.map((run) => (
+            <li key={run.id} className="row">
+              <Link href={`/furnaces/${furnaceId}/characterisations/${run.id}`}>{run.number}</Link>
+              <RunStateMark state={run.state} />
+            </li>
+          ))}
+        </ul>
+      ) : null}
+      {mayChange ? (
+        <LinkButton href={`/furnaces/${furnaceId}/characterisations/new?configuration=${configuration.id}`}>
+          Plan a characterisation
+        </LinkButton>
+      ) : null}
+    </>
+  );
+}
+
+/** One way the furnace is used: what it is, what it was found to be, and what is being measured. */
+export function ConfigurationSection({ furnaceId, boreMillimetre, configuration, mayChange }: Props) {
+  const { name, bores, kind } = configuration;
   return (
     <Section title={name} note={<CharacterisationMark due={configuration.due} />}>
-      <p>
-        {configurationKindLabels[kind]}, {places} places, immersion {immersionMillimetre} mm
-      </p>
-      <DataTable
-        caption={`Characterisations of ${name}, newest first`}
-        captionUnseen
-        columns={columns}
-        rows={characterisations.map((one) => ({
-          key: one.id,
-          cells: {
-            performedOn: <Timestamp at={one.performedOn} precision="day" />,
-            validUntil: <Timestamp at={one.validUntil} precision="day" />,
-            uniformity: `± ${one.uniformityHalfWidthCelsius}`,
-            statement: one.statement,
-          },
-        }))}
-        empty={<p className="quiet">Not characterised yet: no run can be made in it.</p>}
-      />
+      <Facts configuration={configuration} />
+      {bores.length > 0 ? (
+        <DrawingFigure
+          drawing={boreSection({ title: `Bores of ${name}`, boreMillimetre, bores }, 420)}
+          narrow={boreSection({ title: `Bores of ${name}`, boreMillimetre, bores }, 340)}
+        />
+      ) : null}
+      <CharacterisationList furnaceId={furnaceId} configuration={configuration} />
+      <OrdersNote kind={kind} />
+      <Measuring furnaceId={furnaceId} configuration={configuration} mayChange={mayChange} />
       {mayChange ? (
-        <Disclosure summary="Record a characterisation" open={characterisations.length === 0}>
-          <CharacterisationForm configurationId={configuration.id} name={name} />
+        <Disclosure summary="Type one figure from a report instead">
+          <TypedForm configurationId={configuration.id} name={name} />
         </Disclosure>
       ) : null}
     </Section>
   );
 }
 
-function CharacterisationForm({
-  configurationId,
-  name,
-}: {
-  readonly configurationId: string;
-  readonly name: string;
-}) {
+function TypedForm({ configurationId, name }: { readonly configurationId: string; readonly name: string }) {
   return (
     <ActionForm action={recordCharacterisationAction} label={`Record a characterisation of ${name}`}>
       <input type="hidden" name="configurationId" value={configurationId} />

@@ -10,6 +10,7 @@ import { furnacesView } from "@/lib/views/furnaces";
 import { requireStaff } from "@/lib/web/auth";
 import { load } from "@/lib/web/load";
 import { CharacterisationMark } from "./characterisation-mark";
+import { DecisionMark } from "./decision-mark";
 import { HotWorkNotice } from "./hot-work-notice";
 
 export const metadata = { title: "Furnaces" };
@@ -32,7 +33,12 @@ export default async function FurnacesPage() {
     <Page
       title="Furnaces"
       lead="Where sensors and references stand together. What counts for a result is the configuration and how uniform it was found to be."
-      actions={furnaces.length > 0 ? record : null}
+      actions={
+        <>
+          <LinkButton href="/furnaces/inhomogeneity">Inhomogeneity tests</LinkButton>
+          {furnaces.length > 0 ? record : null}
+        </>
+      }
     >
       <HotWorkNotice />
       <DataTable
@@ -56,6 +62,7 @@ export default async function FurnacesPage() {
                   {furnace.configurations.map((one) => (
                     <li key={one.id} className="row">
                       {one.name} <CharacterisationMark due={one.due} />
+                      {one.isWaiting ? <DecisionMark state="waiting" /> : null}
                     </li>
                   ))}
                 </ul>

@@ -41,6 +41,14 @@ export const loadCharacterisation = (tx: Tx, id: string) =>
       })
     : null;
 
+/** Those made of one measuring, the last submitted first. */
+export const loadCharacterisationsOf = (tx: Tx, characterisationRunId: string) =>
+  tx.characterisation.findMany({
+    where: { characterisationRunId },
+    orderBy: { recordedAt: "desc" },
+    include: { decisions: { orderBy: { id: "asc" } } },
+  });
+
 /** Everybody who measured or submitted it: none of them may accept it. */
 export const loadMeasurers = async (
   tx: Tx,

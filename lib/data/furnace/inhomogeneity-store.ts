@@ -1,6 +1,7 @@
 import type { Tx } from "@/lib/data/in-scope";
 import { isUuid } from "@/lib/data/is-uuid";
 import { isoDay } from "@/lib/domain/calibration/due";
+import { decisionState } from "@/lib/domain/furnace/decision-state";
 import type { MeasuredInhomogeneity } from "@/lib/domain/furnace/inhomogeneity-test";
 
 type NewTest = {
@@ -27,13 +28,26 @@ const withDecisions = { decisions: { orderBy: { id: "asc" } } } as const;
 export const loadInhomogeneityTest = (tx: Tx, id: string) =>
   isUuid(id) ? tx.inhomogeneityTest.findUnique({ where: { id }, include: withDecisions }) : null;
 
-/** Newest first, of sensors and equipment alike. */
-export const loadInhomogeneityTests = (tx: Tx) =>
-  tx.inhomogeneityTest.findMany({
+/** Newest first, of sensors and equipment alike, with the tag that stands on each. */
+export const loadInhomogeneityTests = async (tx: Tx) => {
+  const rows = await tx.inhomogeneityTest.findMany({
     orderBy: [{ performedOn: "desc" }, { recordedAt: "desc" }],
     include: withDecisions,
     take: 200,
   });
+  const [sensors, equipment] = await Promise.all([
+    tx.sensor.findMany({
+      where: { id: { in: rows.flatMap(({ sensorId }) => sensorId ?? []) } },
+      select: { id: true, tag: true },
+    }),
+    tx.equipment.findMany({
+      where: { id: { in: rows.flatMap(({ equipmentId }) => equipmentId ?? []) } },
+      select: { id: true, tag: true },
+    }),
+  ]);
+  const tags = new Map([...sensors, ...equipment].map(({ id, tag }) => [id, tag]));
+  return rows.map((row) => ({ ...row, tag: tags.get(row.sensorId ?? row.equipmentId ?? "") ?? "" }));
+};
 
 export const insertInhomogeneityDecision = (
   tx: Tx,
@@ -58,7 +72,7 @@ export const loadMeasuredInhomogeneity = async (
   });
   return new Map(
     rows
-      .filter(({ decisions }) => decisions.at(-1)?.decision === "accepted")
+      .filter(({ decisions }) => decisionState(decisions) === "accepted")
       .map((row) => [
         (row.sensorId ?? row.equipmentId) as string,
         {

@@ -1,6 +1,7 @@
 import { isoDay } from "@/lib/domain/calibration/due";
 import { calibrationInForce } from "@/lib/domain/calibration/in-force";
 import { readFigures } from "@/lib/domain/furnace/characterisation-figures";
+import { decisionState } from "@/lib/domain/furnace/decision-state";
 import type { Characterisation, ConfigurationKind } from "@/lib/domain/furnace/types";
 import type { Tx } from "../in-scope";
 
@@ -21,7 +22,7 @@ export const loadConfigurationOn = async (tx: Tx, id: string, day: string, momen
   });
   if (!row) return null;
   const { characterisations, ...configuration } = row;
-  const accepted = characterisations.filter(({ decisions }) => decisions.at(-1)?.decision === "accepted");
+  const accepted = characterisations.filter(({ decisions }) => decisionState(decisions) === "accepted");
   const read = accepted.map(
     (one): Characterisation => ({
       id: one.id,

@@ -3,20 +3,24 @@ import { ReferenceType } from "../evidence/schema";
 import { ok, type Result, refuse } from "../refusal";
 import { requiredLine } from "../typed-text";
 
-const celsius = z.number("Write a number in °C.").min(-100).max(1800, "At most 1800 °C.");
+/** One message for the whole list: it is typed in one field. */
+const isRisingList = (given: unknown): boolean =>
+  Array.isArray(given) &&
+  given.length >= 1 &&
+  given.length <= 20 &&
+  given.every(
+    (one, i) => typeof one === "number" && one >= -100 && one <= 1800 && (i === 0 || one > given[i - 1]),
+  );
+
 const millimetre = z.number("Write a number in mm.").min(-2500).max(5000, "At most 5000 mm.");
 
 /** What is to be measured, with what, and over which length: stored with the characterisation's run. */
 export const CharacterisationPlan = z
   .strictObject({
-    temperatures: z
-      .array(celsius)
-      .min(1, "Name the temperatures, such as 300; 700; 1100.")
-      .max(20, "At most 20 temperatures.")
-      .refine(
-        (all) => all.every((one, i) => i === 0 || one > (all[i - 1] as number)),
-        "In rising order, each once.",
-      ),
+    temperatures: z.custom<readonly number[]>(
+      isRisingList,
+      "Write one to twenty temperatures in °C, rising, each once, such as 300; 700; 1100.",
+    ),
     /** The stated length, as depths from the mouth of the tube. */
     fromMillimetre: millimetre,
     toMillimetre: millimetre,

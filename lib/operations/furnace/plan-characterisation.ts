@@ -25,7 +25,7 @@ export const planCharacterisation = defineOperation({
       performerId: personIdOf(actor),
       createdAt: now,
     });
-    const { temperatures } = plan;
+    const temperatures = [...plan.temperatures];
     const payload = { tag: furnace.tag, name, run: number, temperatures };
     return {
       value: { id, number, furnaceId: furnace.id },

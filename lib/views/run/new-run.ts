@@ -2,6 +2,7 @@ import type { Tx } from "@/lib/data/in-scope";
 import { loadStandards } from "@/lib/data/run/load-standards";
 import { dueState, isoDay } from "@/lib/domain/calibration/due";
 import { readBores } from "@/lib/domain/furnace/bores";
+import { decisionState } from "@/lib/domain/furnace/decision-state";
 import { type DecisionRuleKind, decisionRuleText } from "@/lib/domain/order/labels";
 import type { Actor } from "@/lib/domain/staff/actor";
 import { answer } from "@/lib/views/view";
@@ -31,11 +32,18 @@ const loadWaiting = async (tx: Tx) => {
 
 const loadConfigurations = async (tx: Tx, today: string) => {
   const rows = await tx.furnaceConfiguration.findMany({
-    include: { furnace: true, characterisations: { orderBy: { performedOn: "desc" }, take: 1 } },
+    include: {
+      furnace: true,
+      characterisations: {
+        where: { performedOn: { lte: new Date(`${today}T00:00:00Z`) } },
+        orderBy: [{ performedOn: "desc" }, { recordedAt: "desc" }],
+        include: { decisions: { orderBy: { id: "asc" } } },
+      },
+    },
     orderBy: [{ furnace: { tag: "asc" } }, { name: "asc" }],
   });
   return rows.map((row) => {
-    const [last] = row.characterisations;
+    const last = row.characterisations.find(({ decisions }) => decisionState(decisions) === "accepted");
     return {
       id: row.id,
       label: `${row.furnace.tag}, ${row.name}`,

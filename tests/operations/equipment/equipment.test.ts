@@ -9,6 +9,7 @@ import { changeEquipment } from "@/lib/operations/equipment/change";
 import { recordEquipment } from "@/lib/operations/equipment/record";
 import { setEquipmentState } from "@/lib/operations/equipment/set-state";
 import { execute } from "@/lib/operations/execute";
+import { decideCharacterisation } from "@/lib/operations/furnace/decide-characterisation";
 import { recordFurnace } from "@/lib/operations/furnace/record";
 import { recordCharacterisation } from "@/lib/operations/furnace/record-characterisation";
 import { recordConfiguration } from "@/lib/operations/furnace/record-configuration";
@@ -243,11 +244,15 @@ describe("customers and furnaces", () => {
       );
     expect(await characterise(" ")).toMatchObject({ fields: { statement: expect.any(String) } });
     expect(await characterise("40 mm, half range")).toBe("answered");
-    const view = await furnaceView(manager, furnaceId, today);
-    expect(view.configurations[0]).toMatchObject({
-      due: "in-date",
-      characterisations: [{ uniformityHalfWidthCelsius: 0.5, validUntil: "2027-05-20" }],
+    const waiting = await furnaceView(manager, furnaceId, today);
+    expect(waiting.configurations[0]).toMatchObject({
+      due: "none",
+      characterisations: [{ uniformityHalfWidthCelsius: 0.5, validUntil: "2027-05-20", state: "waiting" }],
     });
+    const id = waiting.configurations[0]?.characterisations[0]?.id ?? "";
+    await execute(decideCharacterisation, world.people.signatory, { id, decision: "accepted" }, clock);
+    const view = await furnaceView(manager, furnaceId, today);
+    expect(view.configurations[0]).toMatchObject({ due: "in-date", countingId: id });
   });
 });
 
@@ -262,6 +267,7 @@ describe("the audit page", () => {
     const { rows } = await auditLogView(manager, {}, null);
     expect(verdict).toMatchObject({ kind: "whole", events: Number(rows[0]?.sequence), head: rows[0]?.hash });
     expect(rows.every(({ understood }) => understood)).toBe(true);
-    expect(new Set(rows.map(({ who }) => who))).toEqual(new Set([world.people.technician.name]));
+    const { technician: toni, signatory: sam } = world.people;
+    expect(new Set(rows.map(({ who }) => who))).toEqual(new Set([toni.name, sam.name]));
   });
 });

@@ -1,19 +1,17 @@
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { connect } from "@/lib/commands/postgres/connect";
 import { loadConfigurationOn } from "@/lib/data/run/load-configuration";
-import { surveyKinds } from "@/lib/domain/furnace/survey-kinds";
-import type { SurveyReadings } from "@/lib/domain/furnace/survey-readings";
+import type { surveyKinds } from "@/lib/domain/furnace/survey-kinds";
 import type { Actor } from "@/lib/domain/staff/actor";
 import { execute } from "@/lib/operations/execute";
 import { decideCharacterisation } from "@/lib/operations/furnace/decide-characterisation";
 import { planCharacterisation } from "@/lib/operations/furnace/plan-characterisation";
 import { recordCharacterisation } from "@/lib/operations/furnace/record-characterisation";
 import { recordSurvey } from "@/lib/operations/furnace/record-survey";
-import { submitCharacterisation } from "@/lib/operations/furnace/submit-characterisation";
 import { simulateSurvey } from "@/lib/station/simulation/simulate-survey";
 import { furnaceAt, plan } from "../../domain/furnace/plan";
 import { refusalOf } from "../../support/front-desk";
 import { benchClock, inLaboratory, openRunBench, type RunBench } from "../../support/run-bench";
+import { measuredOn, measuring } from "./measure";
 
 let bench: RunBench;
 beforeAll(async () => {
@@ -21,43 +19,8 @@ beforeAll(async () => {
 });
 afterAll(() => bench.close());
 
-const measuredOn = "2026-10-10";
 const later = (days: number) => () => new Date(benchClock().getTime() + days * 86_400_000);
-
-const planned = (change: Partial<typeof plan> = {}, actor: Actor = bench.technician) =>
-  execute(
-    planCharacterisation,
-    actor,
-    { configurationId: bench.configurationId, plan: { ...plan, ...change } },
-    benchClock,
-  );
-
-const surveyed = (
-  characterisationRunId: string,
-  celsius: number,
-  readings: SurveyReadings,
-  actor: Actor = bench.technician,
-) =>
-  execute(
-    recordSurvey,
-    actor,
-    { characterisationRunId, celsius, measuredOn, readings, file: null },
-    benchClock,
-  );
-
-const submitted = (
-  characterisationRunId: string,
-  validUntil = "2027-10-10",
-  actor: Actor = bench.technician,
-) => execute(submitCharacterisation, actor, { characterisationRunId, validUntil }, benchClock);
-
-const measuredWhole = async () => {
-  const { id } = await planned();
-  for (const celsius of plan.temperatures)
-    for (const [seed, kind] of surveyKinds.entries())
-      await surveyed(id, celsius, simulateSurvey(kind, furnaceAt(celsius), seed + 1));
-  return id;
-};
+const { planned, surveyed, submitted, measuredWhole } = measuring(() => bench);
 
 const decide = (
   id: string,
@@ -246,81 +209,5 @@ describe("a typed characterisation", () => {
     expect(await refusalOf(decide(id, bench.manager))).toMatchObject({ code: "rule" });
     await decide(id, bench.signatory);
     expect((await usedOn(0))?.characterisation?.uniformityHalfWidthCelsius).toBe(0.4);
-  });
-});
-
-describe("the database, where it is the last defence", () => {
-  const inDatabase = async (sql: string, values: readonly unknown[]) => {
-    const admin = await connect(bench.database.adminUrl);
-    try {
-      await admin.query(sql, [...values]);
-      return "stored";
-    } catch (error) {
-      return (error as Error).message;
-    } finally {
-      await admin.end();
-    }
-  };
-  const personOf = (actor: Actor) => (actor.kind === "system" ? "" : actor.personId);
-  const accept =
-    "INSERT INTO characterisation_decision (characterisation_id, decision, decided_by_id, decided_at) VALUES ($1, 'accepted', $2, now())";
-
-  it("refuses acceptance by who submitted, by who measured, and by nobody", async () => {
-    const runId = await measuredWhole();
-    await surveyed(runId, 400, simulateSurvey("stability", furnaceAt(400), 5), bench.manager);
-    const { id } = await submitted(runId);
-    expect(await inDatabase(accept, [id, personOf(bench.technician)])).toContain("cannot decide on it");
-    expect(await inDatabase(accept, [id, personOf(bench.manager)])).toContain("who measured it");
-    expect(await inDatabase(accept, [id, null])).toContain("names who took it");
-    expect(await inDatabase(accept, [id, personOf(bench.signatory)])).toBe("stored");
-  });
-
-  it("refuses to change a survey, and to add one behind a submission", async () => {
-    const runId = await measuredWhole();
-    expect(
-      await inDatabase(
-        "UPDATE characterisation_survey SET readings = '{}' WHERE characterisation_run_id = $1",
-        [runId],
-      ),
-    ).toMatch(/append-only|never changed|may not/);
-    await submitted(runId);
-    const late = `INSERT INTO characterisation_survey
-      (characterisation_run_id, kind, celsius, measured_on, readings, evaluation, engine_version, recorded_at)
-      VALUES ($1, 'axial', 400, '2026-10-10', '{}', '{}', '1', now())`;
-    expect(await inDatabase(late, [runId])).toContain("submitted already");
-  });
-
-  it("refuses a run in a configuration without an accepted characterisation, or after its last day", async () => {
-    const run = (configurationId: string, at: string) =>
-      inDatabase(
-        `INSERT INTO run (number, configuration_id, voltmeter_id, scanner_id, performer_id, created_at, budget_inputs)
-         VALUES (gen_random_uuid()::text, $1, $2, $3, $4, $5, '{}')`,
-        [configurationId, bench.voltmeterId, bench.scannerId, personOf(bench.technician), at],
-      );
-    const bare = await inLaboratory(async (tx) => {
-      const { furnaceId } = await tx.furnaceConfiguration.findUniqueOrThrow({
-        where: { id: bench.configurationId },
-      });
-      const { id } = await tx.furnaceConfiguration.create({
-        data: { furnaceId, name: "New block", kind: "equalising-block", places: 6, immersionMillimetre: 300 },
-      });
-      await tx.characterisation.create({
-        data: {
-          configurationId: id,
-          performedOn: new Date("2026-10-01"),
-          validUntil: new Date("2027-10-01"),
-          uniformityHalfWidthCelsius: 1,
-          statement: "waits for its acceptance",
-          recordedAt: benchClock(),
-          recordedById: personOf(bench.technician),
-        },
-      });
-      return id;
-    });
-    expect(await run(bare, "2026-11-01T08:00:00Z")).toContain("no accepted characterisation in date");
-    expect(await run(bench.configurationId, "2031-01-01T08:00:00Z")).toContain(
-      "no accepted characterisation in date",
-    );
-    expect(await run(bench.configurationId, "2026-10-15T09:00:00Z")).toBe("stored");
   });
 });

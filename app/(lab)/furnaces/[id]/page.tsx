@@ -1,14 +1,13 @@
 import { Breadcrumb } from "@/app/_ui/breadcrumb";
 import { EmptyState } from "@/app/_ui/empty-state";
-import { FieldList } from "@/app/_ui/field-list";
 import { LinkButton } from "@/app/_ui/link-button";
 import { Page } from "@/app/_ui/page";
-import { Section } from "@/app/_ui/section";
 import { isoDay } from "@/lib/domain/calibration/due";
 import { furnaceView } from "@/lib/views/furnace";
 import { requireStaff } from "@/lib/web/auth";
 import { load } from "@/lib/web/load";
 import { ConfigurationSection } from "../configuration-section";
+import { FurnaceRecord } from "../furnace-record";
 import { HotWorkNotice } from "../hot-work-notice";
 
 export const metadata = { title: "Furnace" };
@@ -36,19 +35,7 @@ export default async function FurnacePage({ params }: Props) {
       }
     >
       <HotWorkNotice />
-      <Section title="Record">
-        <FieldList
-          items={[
-            { label: "Maker", value: furnace.maker },
-            { label: "Serial number", value: furnace.serial },
-            { label: "Range", value: `${furnace.minimumCelsius} °C to ${furnace.maximumCelsius} °C` },
-            {
-              label: "Tube",
-              value: `bore ${furnace.boreMillimetre} mm, length ${furnace.lengthMillimetre} mm`,
-            },
-          ]}
-        />
-      </Section>
+      <FurnaceRecord furnace={furnace} />
       {furnace.configurations.length === 0 ? (
         <EmptyState title="No configuration yet" action={configure}>
           A run is made in a configuration: a bare tube, or an equalising block with its bores.
@@ -57,6 +44,8 @@ export default async function FurnacePage({ params }: Props) {
       {furnace.configurations.map((configuration) => (
         <ConfigurationSection
           key={configuration.id}
+          furnaceId={furnace.id}
+          boreMillimetre={furnace.boreMillimetre}
           configuration={configuration}
           mayChange={furnace.mayChange}
         />

@@ -24,6 +24,7 @@ type Props = {
 
 type Due = NewRunView["voltmeters"][number]["due"];
 const dueNote = (due: Due) => (due === "in-date" ? "" : ` (${dueLabels[due].toLowerCase()})`);
+const configurationNote = (due: Due) => (due === "none" ? " (not characterised)" : dueNote(due));
 const equipmentChoices = (items: NewRunView["voltmeters"]) =>
   items.map(({ id, tag, due }) => ({ value: id, label: `${tag}${dueNote(due)}` }));
 
@@ -45,7 +46,9 @@ export function LoadForm({ view, sensors, references }: Props) {
           label="Furnace and configuration"
           choices={view.configurations.map(({ id, label, places, due }) => ({
             value: id,
-            label: `${label}, ${places} places${dueNote(due)}`,
+            label: `${label}, ${places} places${configurationNote(due)}`,
+            // Only an accepted characterisation in date carries a run.
+            disabled: due === "none" || due === "out-of-date",
           }))}
         />
         <SelectField name="voltmeterId" label="Voltmeter" choices={equipmentChoices(view.voltmeters)} />

@@ -12,8 +12,16 @@ import { furnaceView } from "@/lib/views/furnace";
 import { requirePermission } from "@/lib/web/auth";
 import { load } from "@/lib/web/load";
 import { recordConfigurationAction } from "../../../actions";
+import { RowGrid } from "../../../row-grid.client";
 
 export const metadata = { title: "Record a configuration" };
+
+const boreColumns = [
+  { key: "number", header: "Number", isText: true },
+  { key: "diameterMillimetre", header: "Diameter", unit: "mm" },
+  { key: "xMillimetre", header: "Right", unit: "mm" },
+  { key: "yMillimetre", header: "Down", unit: "mm" },
+];
 
 type Props = { readonly params: Promise<{ readonly id: string }> };
 
@@ -44,6 +52,21 @@ export default async function NewConfigurationPage({ params }: Props) {
           label="Immersion"
           unit="mm"
           hint="From the mouth of the tube to the measuring junctions."
+        />
+        <NumberField
+          name="bundleDiameterMillimetre"
+          label="Thickest bundle"
+          unit="mm"
+          optional
+          hint="Of a bare tube: as thick as it is characterised for."
+        />
+        <RowGrid
+          name="bores"
+          legend="Bores of a block"
+          hint="From the middle of the block, seen from the mouth of the tube. Left empty for a bare tube."
+          line="Bore"
+          columns={boreColumns}
+          rows={[{}, {}, {}, {}, {}, {}, {}]}
         />
         <div className="form-actions">
           <SubmitButton>Record the configuration</SubmitButton>

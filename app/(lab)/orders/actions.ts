@@ -1,4 +1,5 @@
 "use server";
+import { BuildDraft } from "@/lib/domain/sensor/build-draft";
 import { acceptOrder } from "@/lib/operations/order/accept";
 import { amendOrder } from "@/lib/operations/order/amend";
 import { cancelOrder } from "@/lib/operations/order/cancel";
@@ -58,6 +59,7 @@ const cancel = formAction(cancelOrder, {
   done: ({ number }) => `Order ${number} is cancelled. Its record stays.`,
 });
 
+const buildFields = Object.keys(BuildDraft.shape);
 const checks = [
   "condition",
   "conditionNote",
@@ -74,6 +76,7 @@ const receive = formAction(receiveSensors, {
     receivedOn: text(data, "receivedOn"),
     serials: String(data.get("serials") ?? ""),
     ...Object.fromEntries(checks.map((name) => [name, text(data, name)])),
+    ...Object.fromEntries(buildFields.map((name) => [name, text(data, name)])),
     each: rows(data, "each", checks),
   }),
   done: ({ orderNumber }) => ({ redirect: `/orders/${orderNumber}#sensors` }),

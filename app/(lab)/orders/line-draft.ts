@@ -10,6 +10,11 @@ export type LineDraft = {
   readonly setpoints: string;
   readonly tolerance: string;
   readonly ownLimit: string;
+  readonly useFrom: string;
+  readonly useTo: string;
+  readonly maximum: string;
+  readonly intervalChoice: string;
+  readonly largestInterval: string;
 };
 
 export type LineField = keyof LineDraft;
@@ -23,6 +28,11 @@ export const lineFields = [
   "setpoints",
   "tolerance",
   "ownLimit",
+  "useFrom",
+  "useTo",
+  "maximum",
+  "intervalChoice",
+  "largestInterval",
 ] as const satisfies readonly LineField[];
 
 export const emptyLine: LineDraft = {
@@ -34,6 +44,11 @@ export const emptyLine: LineDraft = {
   setpoints: "",
   tolerance: "none",
   ownLimit: "",
+  useFrom: "",
+  useTo: "",
+  maximum: "",
+  intervalChoice: "none",
+  largestInterval: "",
 };
 
 const pattern = /^lines\.(\d{1,3})\./;

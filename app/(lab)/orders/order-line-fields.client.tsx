@@ -10,6 +10,7 @@ import {
   toleranceChoices,
   toleranceLabels,
 } from "@/lib/domain/order/labels";
+import { intervalChoices, intervalLabels } from "@/lib/domain/order/use-terms";
 import { LineControl } from "./line-control.client";
 import type { LineDraft, LineField } from "./line-draft";
 import { LineTolerances } from "./line-tolerances";
@@ -30,6 +31,7 @@ const choicesOf = <T extends string>(values: readonly T[], labels: Readonly<Reco
 const typeChoices = TypeLetter.options.map((letter) => ({ value: letter, label: `Type ${letter}` }));
 const protectionChoices = choicesOf(protections, protectionLabels);
 const unitChoices = choicesOf(temperatureUnits, temperatureUnitLabels);
+const intervalOptions = choicesOf(intervalChoices, intervalLabels);
 const toleranceOptions = choicesOf(toleranceChoices, toleranceLabels);
 
 export function OrderLineFields({ index, line, errors, onChange, isNew, remove }: Props) {
@@ -66,6 +68,34 @@ export function OrderLineFields({ index, line, errors, onChange, isNew, remove }
           label="Own limit ±"
           optional
           hint={`In ${unitName}, for the customer’s own limit only, e.g. 2.5.`}
+        />
+      </div>
+      <div className="fields">
+        <LineControl
+          {...field("useFrom")}
+          label="Used from"
+          optional
+          hint={`In ${unitName}; the setpoints have to cover the range of use.`}
+        />
+        <LineControl {...field("useTo")} label="Used to" optional />
+        <LineControl
+          {...field("maximum")}
+          label="Nothing above"
+          optional
+          hint={`In ${unitName}; left empty, the highest setpoint.`}
+        />
+      </div>
+      <div className="fields">
+        <LineControl
+          {...field("intervalChoice")}
+          label="Interval between setpoints"
+          choices={intervalOptions}
+        />
+        <LineControl
+          {...field("largestInterval")}
+          label="At most"
+          optional
+          hint={`In ${unitName}, where it is as agreed.`}
         />
       </div>
       <LineTolerances line={line} />

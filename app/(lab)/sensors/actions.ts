@@ -1,8 +1,12 @@
 "use server";
+import { BuildDraft } from "@/lib/domain/sensor/build-draft";
 import { collectSensor } from "@/lib/operations/sensor/collect";
+import { stateBuild } from "@/lib/operations/sensor/state-build";
 import { formAction } from "@/lib/web/form-action";
 import { text } from "@/lib/web/form-fields";
 import type { FormState } from "@/lib/web/form-state";
+
+const buildFields = Object.keys(BuildDraft.shape);
 
 const collect = formAction(collectSensor, {
   parse: (data) => ({
@@ -12,5 +16,16 @@ const collect = formAction(collectSensor, {
   }),
   done: ({ tag }) => `Sensor ${tag} is handed back.`,
 });
+
+const build = formAction(stateBuild, {
+  parse: (data) => ({
+    ...Object.fromEntries(buildFields.map((name) => [name, text(data, name)])),
+    tag: text(data, "tag"),
+    version: text(data, "version"),
+    reason: text(data, "reason"),
+  }),
+  done: ({ tag }) => `Recorded how ${tag} is made.`,
+});
+export const stateBuildAction = async (state: FormState, data: FormData) => build(state, data);
 
 export const collectSensorAction = async (state: FormState, data: FormData) => collect(state, data);

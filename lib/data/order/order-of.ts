@@ -29,6 +29,13 @@ const lineOf = (row: OrderRow["lines"][number]): OrderLine => ({
   quantity: row.quantity,
   setpoints: row.setpoints.map(({ typed, celsius }) => ({ typed, celsius })),
   ...readTolerance(row, row.temperatureUnit as TemperatureUnit),
+  useTerms: {
+    useFromCelsius: row.useFromCelsius,
+    useToCelsius: row.useToCelsius,
+    maximumCelsius: row.maximumCelsius,
+    largestIntervalCelsius: row.largestIntervalCelsius,
+    intervalRule: row.intervalRule,
+  },
   sensors: row.sensors.map((sensor) => ({ ...sensor, state: sensor.state as SensorState })),
 });
 

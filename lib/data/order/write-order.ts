@@ -34,6 +34,7 @@ const insertLines = async (
         quantity: line.quantity,
         ...storedTolerance(line),
         temperatureUnit: line.temperatureUnit,
+        ...line.useTerms,
       },
       select: { id: true },
     });

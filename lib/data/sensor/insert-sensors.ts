@@ -1,4 +1,6 @@
+import { canonical } from "@/lib/domain/audit/canonical";
 import type { OrderLine } from "@/lib/domain/order/types";
+import type { SensorBuild } from "@/lib/domain/sensor/build";
 import type { SensorAtIntake } from "@/lib/domain/sensor/schema";
 import type { Tx } from "../in-scope";
 import { nextNumber } from "../number/next-number";
@@ -8,6 +10,7 @@ type Intake = {
   readonly line: OrderLine;
   /** YYYY-MM-DD */
   readonly receivedOn: string;
+  readonly build: SensorBuild;
   readonly takenInById: string;
   readonly takenInAt: Date;
 };
@@ -33,6 +36,7 @@ export const insertSensors = async (
         typeLetter: line.typeLetter,
         construction: line.construction,
         protection: line.protection,
+        build: canonical(intake.build),
       },
       select: { id: true },
     });

@@ -5,6 +5,7 @@ import { temperatureUnitLabels, toleranceLabels } from "./labels";
 import type { Setpoint } from "./setpoint";
 import { setpointTolerances } from "./setpoint-tolerances";
 import { canOrderBecome, type OrderState } from "./transitions";
+import { termsOfUseText, type UseTerms } from "./use-terms";
 
 export type ReviewedOrder = {
   readonly state: OrderState;
@@ -19,6 +20,7 @@ export type ReviewedOrder = {
     readonly setpoints: readonly Setpoint[];
     readonly tolerance: ToleranceChoice;
     readonly ownLimit?: number | null;
+    readonly useTerms?: UseTerms;
   }[];
 };
 
@@ -73,6 +75,22 @@ const furnaceFinding = (
   return [notice(`Line ${line.position}: ${points} cannot be reached here; ${reach}.`)];
 };
 
+/** A correction is never carried beyond the lowest and highest setpoint; the gate of the run asks for it again. */
+const rangeOfUseFinding = (line: ReviewedOrder["lines"][number]): readonly ReviewFinding[] => {
+  const { useTerms, setpoints } = line;
+  const [lowest, highest] = [setpoints[0]?.celsius, setpoints.at(-1)?.celsius];
+  if (!useTerms || lowest === undefined || highest === undefined) return [];
+  const { useFromCelsius, useToCelsius } = useTerms;
+  if (useFromCelsius === null || useToCelsius === null) return [];
+  return lowest <= useFromCelsius && highest >= useToCelsius
+    ? []
+    : [
+        notice(
+          `Line ${line.position}: the setpoints do not cover the range of use. ${termsOfUseText(useTerms, line.temperatureUnit)}`,
+        ),
+      ];
+};
+
 const lineFindings = (
   line: ReviewedOrder["lines"][number],
   furnaces: readonly FurnaceRange[],
@@ -83,6 +101,7 @@ const lineFindings = (
   const noted = points.filter((point) => point.state === "defined" && point.reason !== "");
   return [
     ...furnaceFinding(line, furnaces),
+    ...rangeOfUseFinding(line),
     ...(undefinedAt.length === 0
       ? []
       : [

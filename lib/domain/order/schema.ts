@@ -4,6 +4,7 @@ import { decimalNumber, optionalDay, optionalDecimal, optionalText, wholeNumber 
 import { decisionRules, protections, temperatureUnits, toleranceChoices } from "./labels";
 import { lineProblems } from "./line-problems";
 import { readSetpoints } from "./setpoint";
+import { intervalChoices, readUseTerms } from "./use-terms";
 
 /** One line as the front desk fills it in: some number of like sensors, and where each is to be calibrated. */
 export const OrderLineInput = z
@@ -31,19 +32,31 @@ export const OrderLineInput = z
     tolerance: z.enum(toleranceChoices, "Choose a tolerance, or none.").default("none"),
     /** ± in the line's unit. */
     ownLimit: optionalDecimal(0.001, 1000, "Write the limit as one number above 0, e.g. 2.5 for ± 2.5."),
+    /** In the line's unit; left empty: not stated. */
+    useFrom: optionalText(20),
+    useTo: optionalText(20),
+    maximum: optionalText(20),
+    intervalChoice: z.enum(intervalChoices, "Choose a rule for the interval, or none.").default("none"),
+    largestInterval: optionalText(20),
   })
-  .transform((line, context) => {
+  .transform(({ useFrom, useTo, maximum, intervalChoice, largestInterval, ...line }, context) => {
     const read = readSetpoints(line.setpoints, line.temperatureUnit);
     if (!read.ok) {
       context.addIssue({ code: "custom", path: ["setpoints"], message: read.message });
       return z.NEVER;
     }
+    const use = readUseTerms(
+      { useFrom, useTo, maximum, intervalChoice, largestInterval },
+      line.temperatureUnit,
+      read.setpoints,
+    );
     const whole = {
       ...line,
+      useTerms: use.terms,
       setpoints: read.setpoints,
       ownLimit: line.tolerance === "own" ? line.ownLimit : null,
     };
-    for (const { field, message } of lineProblems(whole))
+    for (const { field, message } of [...lineProblems(whole), ...use.problems])
       context.addIssue({ code: "custom", path: [field], message });
     return whole;
   });

@@ -3,6 +3,7 @@ import type { SensorState } from "../sensor/transitions";
 import type { DecisionRuleKind, Protection, TemperatureUnit, ToleranceChoice } from "./labels";
 import type { Setpoint } from "./setpoint";
 import type { OrderState } from "./transitions";
+import type { UseTerms } from "./use-terms";
 
 export type OrderLine = {
   readonly id: string;
@@ -16,6 +17,7 @@ export type OrderLine = {
   readonly tolerance: ToleranceChoice;
   /** ± in the line's unit, with the choice "own" alone. */
   readonly ownLimit?: number | null;
+  readonly useTerms: UseTerms;
   readonly sensors: readonly {
     readonly id: string;
     readonly tag: string;

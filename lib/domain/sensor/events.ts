@@ -22,6 +22,12 @@ export const sensorEvents = {
         p.findings.length > 0 ? `, with findings: ${p.findings.join("; ")}` : ""
       }`,
   }),
+  buildStated: defineEvent({
+    action: "sensor.build-stated",
+    entityKind: "sensor",
+    payload: z.strictObject({ tag, changed: z.array(z.string()).min(1), reason: z.string() }),
+    sentence: (p) => `stated how sensor ${p.tag} is made (${p.changed.join("; ")}): ${p.reason}`,
+  }),
   collected: defineEvent({
     action: "sensor.collected",
     entityKind: "sensor",

@@ -1,5 +1,6 @@
 import { z } from "zod";
 import { optionalDecimal, optionalText, wholeNumber } from "../order/field";
+import { BuildDraft, buildOf } from "./build-draft";
 import { conditions, polarities, typeChecks } from "./labels";
 import { readSerials } from "./serials";
 
@@ -38,6 +39,8 @@ export const ReceiveSensorsInput = z
     insulationMegaohm: optionalDecimal(0, 1_000_000_000, megaohmMessage),
     polarity: z.enum(polarities, "Choose what the polarity check showed."),
     typeCheck: z.enum(typeChecks, "Choose what the type check showed."),
+    /** How they are made and what they have seen: the same for all of the paste; left empty: not stated. */
+    ...BuildDraft.shape,
     /** In the order of the serials. */
     each: z.array(Each).max(200).default([]),
   })
@@ -62,9 +65,19 @@ export const ReceiveSensorsInput = z
       return sensor;
     });
     const { orderNumber, position, receivedOn } = paste;
-    return { orderNumber, position, receivedOn, sensors };
+    return { orderNumber, position, receivedOn, sensors, build: buildOf(paste) };
   });
 export type SensorAtIntake = z.output<typeof ReceiveSensorsInput>["sensors"][number];
+
+export const StateBuildInput = BuildDraft.extend({
+  tag: z.string().min(1),
+  version: wholeNumber(1, 1_000_000, "The form has lost its version. Reload the page."),
+  reason: z
+    .string()
+    .trim()
+    .min(5, "Say what was looked at or changed: whoever reads this later was not there.")
+    .max(400, "At most 400 characters."),
+});
 
 export const CollectSensorInput = z.object({
   tag: z.string(),

@@ -33,7 +33,14 @@ export const receiveSensors = defineOperation({
     demand(decidePastDay("receivedOn", receivedOn, now, "the sensors came"));
     const stored = await insertSensors(
       tx,
-      { customerId: order.customerId, line, receivedOn, takenInById: personIdOf(actor), takenInAt: now },
+      {
+        customerId: order.customerId,
+        line,
+        receivedOn,
+        build: input.build,
+        takenInById: personIdOf(actor),
+        takenInAt: now,
+      },
       input.sensors,
     );
     const events = stored.map(({ id, tag }, index) => {

@@ -1,5 +1,6 @@
 import { loadOrder } from "@/lib/data/order/load-order";
 import type { Order } from "@/lib/domain/order/types";
+import { draftOfUse } from "@/lib/domain/order/use-terms";
 import type { Actor } from "@/lib/domain/staff/actor";
 import { answer, found } from "../view";
 
@@ -30,6 +31,7 @@ const fieldsOf = (order: Order) => ({
     setpoints: line.setpoints.map(({ typed }) => typed).join("  "),
     tolerance: line.tolerance as string,
     ownLimit: line.ownLimit ? String(line.ownLimit) : "",
+    ...draftOfUse(line.useTerms, line.temperatureUnit),
   })),
 });
 

@@ -10,6 +10,7 @@ import { setpointTolerances } from "@/lib/domain/order/setpoint-tolerances";
 import { nextOfOrder, orderThread } from "@/lib/domain/order/thread";
 import { tolerancePhrase } from "@/lib/domain/order/tolerance-phrase";
 import type { Order, OrderLine } from "@/lib/domain/order/types";
+import { termsOfUseText } from "@/lib/domain/order/use-terms";
 import type { Actor } from "@/lib/domain/staff/actor";
 import { may, type Permission } from "@/lib/domain/staff/permissions";
 import { answer, found } from "../view";
@@ -26,6 +27,7 @@ const lineOf = (line: OrderLine, certificates: Certificates) => ({
   unit: temperatureUnitLabels[line.temperatureUnit],
   tolerance: tolerancePhrase(storedTolerance(line)),
   setpoints: setpointTolerances(line),
+  use: termsOfUseText(line.useTerms, line.temperatureUnit),
   sensors: line.sensors.map(({ id, tag, serial, state }) => ({
     tag,
     serial,

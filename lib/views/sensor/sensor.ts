@@ -5,6 +5,7 @@ import { readLastResults, readRunsOfSensor, readSensor } from "@/lib/data/sensor
 import { readStoredPoint } from "@/lib/domain/evidence/read-stored-point";
 import { type Protection, protectionLabels } from "@/lib/domain/order/labels";
 import { tolerancePhrase } from "@/lib/domain/order/tolerance-phrase";
+import { readBuild } from "@/lib/domain/sensor/build";
 import { intakeFindings } from "@/lib/domain/sensor/intake-findings";
 import {
   type Condition,
@@ -77,6 +78,11 @@ export const sensorView = (actor: Actor, tag: string) =>
       construction: row.construction,
       protection: protectionLabels[row.protection as Protection],
       state,
+      version: row.version,
+      build: readBuild(row.build),
+      mayStateBuild:
+        (state === "received" || state === "loaded") &&
+        (actor.kind === "system" || may(actor.roles, "sensor.receive")),
       order: { number: order.number, position: row.line.position, state: order.state },
       customer: order.customer,
       setpoints: `${row.line.setpoints.map(({ typed }) => typed).join(", ")} °${row.line.temperatureUnit}`,

@@ -72,6 +72,7 @@ export function OrderLineDetails({ line }: { readonly line: Line }) {
       <div style={{ maxWidth: "30rem" }}>
         <Setpoints line={line} />
       </div>
+      {line.use ? <p>{line.use}</p> : null}
       <DataTable
         caption={`Sensors received: ${line.received} of ${line.quantity}.`}
         columns={sensorColumns}

@@ -12,6 +12,7 @@ import { load } from "@/lib/web/load";
 import { HistoryList } from "../../orders/history-list";
 import { PrintLabels } from "../print-labels";
 import { sensorMarks } from "../sensor-marks";
+import { BuildSection } from "./build-section";
 import { HandBack } from "./hand-back";
 import { IntakeFacts } from "./intake-facts";
 import { SensorResults } from "./sensor-results";
@@ -64,6 +65,7 @@ export default async function SensorPage({ params }: Props) {
         <FieldList columns items={identityOf(sensor)} />
       </Section>
       {sensor.intake ? <IntakeFacts intake={sensor.intake} /> : null}
+      <BuildSection sensor={sensor} />
       <SensorResults sensor={sensor} />
       <Section title="Runs and certificates">
         {sensor.runs.length + sensor.certificates.length === 0 ? (

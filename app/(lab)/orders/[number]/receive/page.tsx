@@ -9,6 +9,7 @@ import { SubmitButton } from "@/app/_ui/submit-button.client";
 import { receivableView } from "@/lib/views/order/receivable";
 import { requirePermission } from "@/lib/web/auth";
 import { load } from "@/lib/web/load";
+import { BuildFields } from "../../../sensors/build-fields";
 import { receiveSensorsAction } from "../../actions";
 import { ChecksForAll } from "./checks-for-all";
 import { SerialsAndChecks } from "./serials-and-checks.client";
@@ -51,6 +52,7 @@ export default async function ReceivePage({ params }: Props) {
           </div>
           <SerialsAndChecks>
             <ChecksForAll />
+            <BuildFields />
           </SerialsAndChecks>
           <div className="form-actions">
             <SubmitButton>Take them in</SubmitButton>

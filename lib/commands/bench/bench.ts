@@ -51,15 +51,17 @@ if (core.status !== 0) throw new Error(`The core's benches ended with ${core.sta
 const { evidence } = simulateRun(1);
 const scans = evidence.scans.channels[0]?.seconds.length ?? 0;
 printFigure(await benchEvaluate(evidence), { name: "runs", count: 1 });
-const [{ benchIngest }, { benchRender }, { benchChain }] = await Promise.all([
+const [{ benchIngest }, { benchRender }, { benchChain }, { benchTrace }] = await Promise.all([
   import("./ingest"),
   import("./render"),
   import("./chain"),
+  import("./trace"),
 ]);
 printFigure(await benchRender(benchContent(evidence)), { name: "certificates", count: 1 });
 await withDatabase(async (adminUrl, runtimeUrl) => {
   printFigure(await benchIngest(adminUrl, runtimeUrl, evidence), { name: "scans", count: scans });
   printFigure(await benchChain(runtimeUrl));
+  await benchTrace(adminUrl, runtimeUrl);
 });
 const peak = process.resourceUsage().maxRSS / 1024;
 console.log(`\nPeak memory of this process: ${fixed(peak)} MiB`);

@@ -19,13 +19,15 @@ export type TraceEdgeRow = {
   readonly evidenceSha256: string | null;
 };
 
-/** What these nodes stand on directly, in the order it was written. */
+/** What these nodes stand on directly, in the order it was written; by key (see `chain-beneath`). */
 export const chainEdgesSql = (nodeIds: readonly string[]): Prisma.Sql => Prisma.sql`
     SELECT e.from_id::text AS "fromId", e.to_id::text AS "toId", e.role, e.certificate, e.issuer, e.accreditation,
            e.route, e.performed_on AS "performedOn", e.valid_until AS "validUntil", e.expanded, e.unit,
            e.coverage_factor AS "coverageFactor", e.at_celsius AS "atCelsius", e.sensitivity,
            encode(e.evidence_sha256, 'hex') AS "evidenceSha256"
-      FROM trace_edge e WHERE e.from_id = ANY (${[...nodeIds]}::uuid[]) ORDER BY e.id`;
+      FROM unnest(${[...nodeIds]}::uuid[]) AS node (id)
+     CROSS JOIN LATERAL (SELECT * FROM trace_edge WHERE from_id = node.id OFFSET 0) AS e
+     ORDER BY e.id`;
 
 export const chainEdges = (tx: Tx, nodeIds: readonly string[]): Promise<TraceEdgeRow[]> =>
   tx.$queryRaw(chainEdgesSql(nodeIds));

@@ -13,7 +13,7 @@ export type StandingResultRow = {
 
 /**
  * Every result that stands on these records, directly or through others, newest first: a page of them, and how many
- * there are. Transitive: a working standard calibrated with it carries it on.
+ * there are. Transitive: a working standard calibrated with it carries it on. By key (see `chain-beneath`).
  */
 export const resultsStandingOnSql = (
   kind: string,
@@ -23,11 +23,12 @@ export const resultsStandingOnSql = (
     WITH RECURSIVE reached (id) AS (
       SELECT n.id FROM trace_node n WHERE n.kind = ${kind} AND n.record_id = ANY (${[...recordIds]}::text[])
       UNION
-      SELECT e.from_id FROM reached r JOIN trace_edge e ON e.to_id = r.id
+      SELECT e.from_id FROM reached r
+        CROSS JOIN LATERAL (SELECT from_id FROM trace_edge WHERE to_id = r.id OFFSET 0) AS e
     )
     SELECT n.record_id AS "recordId", n.title, n.detail, n.facts, n.frozen_at AS "frozenAt",
            (count(*) OVER ())::int AS count
-      FROM reached r JOIN trace_node n ON n.id = r.id
+      FROM reached r CROSS JOIN LATERAL (SELECT * FROM trace_node WHERE id = r.id OFFSET 0) AS n
      WHERE n.kind = 'result'
      ORDER BY n.frozen_at DESC, n.title, n.id
      LIMIT ${page.limit} OFFSET ${page.offset}`;

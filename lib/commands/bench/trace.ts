@@ -1,0 +1,138 @@
+import { performance } from "node:perf_hooks";
+import pg from "pg";
+import { connect } from "@/lib/commands/postgres/connect";
+import { closeDatabase, configureDatabase } from "@/lib/data/client";
+import { inScope, type Tx } from "@/lib/data/in-scope";
+import { chainBeneathSql } from "@/lib/data/sql/chain-beneath";
+import { chainEdgesSql } from "@/lib/data/sql/chain-edges";
+import { readChain } from "@/lib/data/trace/read-chain";
+import { Prisma } from "@/lib/generated/prisma/client";
+import { fixed } from "./print-figure";
+import { benchResult, growGraph } from "./trace-graph";
+
+const sizes = [10_000, 100_000, 1_000_000] as const;
+/** Depth six: result, run, standards, calibrations, what is behind them, national standards, SI. */
+const depth = 6;
+const asked = 40;
+const laboratory = { kind: "laboratory" } as const;
+
+type Plan = {
+  readonly "Node Type": string;
+  readonly "Relation Name"?: string;
+  readonly "Shared Hit Blocks": number;
+  readonly "Shared Read Blocks": number;
+  readonly Plans?: readonly Plan[];
+};
+type Measured = {
+  readonly results: number;
+  readonly statements: number;
+  readonly buffers: number;
+  readonly milliseconds: number;
+};
+
+const everyPlan = (plan: Plan): readonly Plan[] => [plan, ...(plan.Plans ?? []).flatMap(everyPlan)];
+
+/** What a statement read, in buffers of 8 KiB; refused where it walked a whole table instead of going by key. */
+const buffersOf = async (tx: Tx, statement: Prisma.Sql): Promise<number> => {
+  const rows = await tx.$queryRaw<{ "QUERY PLAN": readonly [{ readonly Plan: Plan }] }[]>(
+    Prisma.sql`EXPLAIN (ANALYZE, BUFFERS, FORMAT JSON) ${statement}`,
+  );
+  const plan = rows[0]!["QUERY PLAN"][0].Plan;
+  const whole = everyPlan(plan).find(
+    (step) => step["Node Type"] === "Seq Scan" && step["Relation Name"]?.startsWith("trace_"),
+  );
+  if (whole) throw new Error(`the chain of a result walks the whole of ${whole["Relation Name"]}`);
+  return plan["Shared Hit Blocks"] + plan["Shared Read Blocks"];
+};
+
+/** Every statement that leaves this process for the server, transaction and scope included. */
+const countStatements = async (work: () => Promise<unknown>): Promise<number> => {
+  const { query } = pg.Client.prototype;
+  let count = 0;
+  pg.Client.prototype.query = function counted(this: pg.Client, ...given: unknown[]) {
+    count += 1;
+    return Reflect.apply(query, this, given);
+  } as typeof query;
+  try {
+    await work();
+  } finally {
+    pg.Client.prototype.query = query;
+  }
+  return count;
+};
+
+const chainOf = (number: number) =>
+  inScope(laboratory, (tx) => readChain(tx, "result", [benchResult(number)]));
+
+const medianOf = (values: readonly number[]): number =>
+  [...values].sort((a, b) => a - b)[Math.floor(values.length / 2)] ?? Number.NaN;
+
+const measure = async (results: number): Promise<Measured> => {
+  const numbers = Array.from({ length: asked }, (_, at) => 1 + Math.floor(((at + 0.5) * results) / asked));
+  const times: number[] = [];
+  const buffers: number[] = [];
+  for (const number of numbers) {
+    await chainOf(number);
+    const begun = performance.now();
+    const chain = await chainOf(number);
+    times.push(performance.now() - begun);
+    const heights = new Set(chain.nodes.map(({ height }) => height));
+    if (heights.size !== depth + 1) throw new Error(`the chain of result ${number} is not of depth ${depth}`);
+    buffers.push(
+      await inScope(laboratory, async (tx) => {
+        const ids = await tx.$queryRaw<{ id: string }[]>(chainBeneathSql("result", [benchResult(number)]));
+        return (
+          (await buffersOf(tx, chainBeneathSql("result", [benchResult(number)]))) +
+          (await buffersOf(tx, chainEdgesSql(ids.map(({ id }) => id))))
+        );
+      }),
+    );
+  }
+  return {
+    results,
+    statements: await countStatements(() => chainOf(numbers[7]!)),
+    buffers: medianOf(buffers),
+    milliseconds: medianOf(times),
+  };
+};
+
+const print = (one: Measured, first: Measured, seeded: number): void => {
+  const ratio = (name: "statements" | "buffers" | "milliseconds") => fixed(one[name] / first[name]);
+  console.log(
+    [
+      `  ${String(one.results).padStart(9)} results`,
+      `${one.statements} statements (${ratio("statements")} ×)`,
+      `${one.buffers} buffers (${ratio("buffers")} ×)`,
+      `${fixed(one.milliseconds)} ms (${ratio("milliseconds")} ×)`,
+      `seeded in ${fixed(seeded)} s`,
+    ].join("   "),
+  );
+};
+
+/**
+ * The chain of any result, by key: the same statements however many results there are. Medians over results spread over
+ * the whole graph; each ratio is to the smallest graph of the same run.
+ */
+export const benchTrace = async (adminUrl: string, runtimeUrl: string): Promise<void> => {
+  console.log(`\nThe chain of one result, depth ${depth}, all of it by key`);
+  const admin = await connect(adminUrl);
+  configureDatabase(runtimeUrl);
+  try {
+    let done = 0;
+    let first: Measured | undefined;
+    for (const results of sizes) {
+      const begun = performance.now();
+      await growGraph(admin, done, results);
+      const seeded = (performance.now() - begun) / 1000;
+      done = results;
+      const measured = await measure(results);
+      first ??= measured;
+      print(measured, first, seeded);
+      if (measured.statements !== first.statements || measured.statements > 10)
+        throw new Error(`${measured.statements} statements at ${results} results`);
+    }
+  } finally {
+    await closeDatabase();
+    await admin.end();
+  }
+};

@@ -80,6 +80,7 @@ export const inventedParts = (change: Partial<CertificateParts> = {}): Certifica
       performedBy: "Toni Bench",
       hasTypedReadings: false,
       tipCheckRiseMicrovolt: 210,
+      gateDeviations: [],
     },
     evaluation: {
       sequence: 1,

@@ -72,6 +72,7 @@ export const benchContent = (evidence: EvidenceInput): CertificateContent => {
           performedBy: "Bench",
           hasTypedReadings: false,
           tipCheckRiseMicrovolt: 260,
+          gateDeviations: [],
         },
         evaluation: {
           sequence: 1,

@@ -3,6 +3,7 @@ import type { CertificateParts } from "@/lib/domain/certificate/parts";
 import type { EvaluatedPoint } from "@/lib/domain/evidence/evaluation";
 import { TypeLetter } from "@/lib/domain/evidence/schema";
 import { defaultTable, sensorFunction } from "@/lib/domain/evidence/sensor-function";
+import { certificateLines } from "@/lib/domain/gate/certificate-lines";
 import { ok, type Result, refuse } from "@/lib/domain/refusal";
 import { decisionRuleOf } from "@/lib/domain/run/decision-rule-of";
 import type { ReviewRun, ReviewSensor } from "../review/load-review-run";
@@ -47,6 +48,10 @@ const performed = ({ run, windows }: ReviewRun): { performedFrom: string; perfor
   return { performedFrom: day(start), performedTo: day(new Date(start.getTime() + seconds * 1000)) };
 };
 
+/** Of a sensor; what else stands in a place is nobody's secret and needs no tag here. */
+const tagOf = (review: ReviewRun, place: ReviewRun["run"]["places"][number]): string | null =>
+  review.sensors.find(({ id }) => id === place.sensorId)?.tag ?? null;
+
 const runPart = (review: ReviewRun, place: ReviewRun["run"]["places"][number]): CertificateParts["run"] => {
   const { run, configuration } = review;
   const characterisation = review.evaluation?.head.configuration.characterisation;
@@ -61,6 +66,11 @@ const runPart = (review: ReviewRun, place: ReviewRun["run"]["places"][number]): 
     ...performed(review),
     performedBy: review.names.get(run.performerId) ?? "",
     hasTypedReadings: review.blocks.some((block) => block.source === "typed"),
+    gateDeviations: certificateLines(
+      review.gateRows,
+      run.places.map((one) => ({ ...one, tag: tagOf(review, one) })),
+      tagOf(review, place) ?? "",
+    ),
     tipCheckRiseMicrovolt:
       review.tipChecks.find((check) => check.loadPlaceId === place.id)?.riseMicrovolt ?? null,
   };

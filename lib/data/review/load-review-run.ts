@@ -1,5 +1,6 @@
 import type { EvidenceFinding } from "@/lib/domain/evidence/evaluation";
 import { readStoredPoint } from "@/lib/domain/evidence/read-stored-point";
+import { readStoredRows } from "@/lib/domain/gate/stored-outcome";
 import { readEvidenceHead } from "@/lib/domain/review/evidence-head";
 import type { Tx } from "../in-scope";
 import { loadMark } from "../laboratory/load-mark";
@@ -71,6 +72,11 @@ export const loadReviewRun = async (tx: Tx, runId: string) => {
     orderBy: { sequence: "asc" },
     select: { sequence: true, source: true, fileName: true, receivedById: true, receivedAt: true },
   });
+  const gate = await tx.gateOutcome.findFirst({
+    where: { runId, verdict: "may-start" },
+    orderBy: { id: "desc" },
+  });
+  const benchChecks = await tx.benchCheck.findMany({ where: { runId }, select: { checkedById: true } });
   const decisions = await tx.reviewDecision.findMany({ where: { runId }, orderBy: { id: "asc" } });
   const certificates = await tx.certificate.findMany({
     where: { runId },
@@ -86,6 +92,8 @@ export const loadReviewRun = async (tx: Tx, runId: string) => {
       ...blocks.map((block) => block.receivedById),
       ...windows.map((window) => window.acceptedById),
       ...tipChecks.map((check) => check.checkedById),
+      ...benchChecks.map((check) => check.checkedById),
+      ...(gate ? [gate.assessedById] : []),
     ]),
   ];
   const names = await loadPeopleNames(tx, [
@@ -100,6 +108,8 @@ export const loadReviewRun = async (tx: Tx, runId: string) => {
     windows: lastPer(windows, (window) => window.setpointId),
     tipChecks: lastPer(tipChecks, (check) => check.loadPlaceId),
     blocks,
+    /** The gate as it was passed; none for a run that began before runs had one. */
+    gateRows: gate ? readStoredRows(gate.rows) : [],
     decisions,
     certificates,
     standards,

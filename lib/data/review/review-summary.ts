@@ -10,6 +10,7 @@ export const exceptionsOf = (review: ReviewRun): readonly ReviewException[] =>
         .map(({ point }) => point) ?? [],
     findings: review.evaluation?.findings ?? [],
     hasTypedReadings: review.blocks.some(({ source }) => source === "typed"),
+    setAside: review.gateRows,
     movedWindowsCelsius: review.windows
       .filter(({ origin }) => origin === "moved")
       .flatMap(

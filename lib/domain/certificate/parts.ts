@@ -65,6 +65,8 @@ export type CertificateParts = {
     readonly performedBy: string;
     readonly hasTypedReadings: boolean;
     readonly tipCheckRiseMicrovolt: number | null;
+    /** Set aside at the gate of the run with a reason, in whole sentences. */
+    readonly gateDeviations: readonly string[];
   };
   readonly evaluation: {
     readonly sequence: number;

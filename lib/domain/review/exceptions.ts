@@ -10,6 +10,7 @@ export type ReviewException = {
     | "large-error"
     | "references-differ"
     | "typed"
+    | "gate"
     | "window";
   readonly subject: string;
   readonly text: string;
@@ -109,6 +110,12 @@ export const reviewExceptions = (given: {
   readonly hasTypedReadings: boolean;
   /** Setpoints (°C) whose window the technician moved from the proposal. */
   readonly movedWindowsCelsius: readonly number[];
+  /** Set aside at the gate, with the reason that was given. */
+  readonly setAside?: readonly {
+    readonly subjects: readonly string[];
+    readonly reason: string;
+    readonly given: string | null;
+  }[];
 }): readonly ReviewException[] =>
   [
     ...given.findings.map((finding) => ({
@@ -119,6 +126,18 @@ export const reviewExceptions = (given: {
     })),
     ...given.points.flatMap(ofPoint),
     ...ofReferences(given.points),
+    ...(given.setAside ?? []).flatMap(({ subjects, reason, given: why }) =>
+      why === null
+        ? []
+        : [
+            {
+              weight: 65,
+              kind: "gate" as const,
+              subject: subjects.length > 0 ? subjects.join(", ") : "Gate",
+              text: `set aside at the gate: ${reason} Given: ${why}`,
+            },
+          ],
+    ),
     ...given.movedWindowsCelsius.map((celsius) => ({
       weight: 30,
       kind: "window" as const,

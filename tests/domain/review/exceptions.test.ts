@@ -17,6 +17,20 @@ it("finds nothing where everything passes and the references agree", () => {
   expect(of([point("A"), point("B")])).toEqual([]);
 });
 
+it("tells what was set aside at the gate, and not what was met there", () => {
+  const row = { subjects: ["T-1", "T-2"], reason: "used base metal.", given: "agreed by N. North" };
+  const setAside = [row, { subjects: [], reason: "The furnace reaches every setpoint.", given: null }];
+  expect(of([point("A")], { setAside })).toEqual([
+    {
+      weight: 65,
+      kind: "gate",
+      subject: "T-1, T-2",
+      text: "set aside at the gate: used base metal. Given: agreed by N. North",
+    },
+  ]);
+  expect(of([], { setAside: [{ ...row, subjects: [] }] })[0]?.subject).toBe("Gate");
+});
+
 it("puts the gravest first: fail, finding, not measured, conditional pass, references, window, typed", () => {
   const found = of(
     [

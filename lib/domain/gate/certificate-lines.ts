@@ -1,0 +1,37 @@
+import type { StoredRow } from "./stored-outcome";
+
+type Place = {
+  readonly kind: string;
+  readonly tag: string | null;
+  readonly place: string;
+  readonly channel: string;
+};
+
+const byPlace = new Set(["tips-warmed"]);
+const byChannel = new Set(["channel-zero", "channel-in-another-run"]);
+
+const nameOf = (code: string, place: Place): string | null => {
+  if (byPlace.has(code)) return place.place;
+  return byChannel.has(code) ? place.channel : place.tag;
+};
+
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+/**
+ * What was set aside at the gate and stands on the certificate of one sensor (ISO/IEC 17025:2017, 7.8.2.1 n): what
+ * was said of it, of the references and instruments, and of the whole run; never of another customer's sensor.
+ */
+export const certificateLines = (
+  rows: readonly StoredRow[],
+  places: readonly Place[],
+  tag: string,
+): readonly string[] =>
+  rows.flatMap(({ code, subjects, reason, given, reachesCertificate }) => {
+    if (given === null || !reachesCertificate) return [];
+    const others = places.filter((place) => place.kind === "sensor" && place.tag !== tag);
+    const foreign = new Set(others.map((place) => nameOf(code, place)));
+    const own = subjects.filter((subject) => !foreign.has(subject));
+    if (subjects.length > 0 && own.length === 0) return [];
+    const named = own.filter((subject) => subject !== tag);
+    return [`${named.length > 0 ? `${named.join(", ")}: ${reason}` : capital(reason)} Accepted: ${given}`];
+  });

@@ -1,6 +1,7 @@
 import type { ChainHead } from "@/lib/domain/audit/chain";
 import { rederiveChain } from "./audit-chain";
 import { rederiveCertificates } from "./certificates";
+import { rederiveCharacterisations } from "./characterisations";
 import { rederiveResults } from "./results";
 import { rederiveBlocks } from "./scan-blocks";
 import { Broken, counted, type Facts, outcomeOf, type StepOutcome } from "./step";
@@ -37,6 +38,7 @@ export const rederiveAll = async (tell: (step: Rederived) => void): Promise<bool
       },
     ],
     ["scan blocks", () => rederiveBlocks(recorded)],
+    ["characterisations", rederiveCharacterisations],
     ["results", () => rederiveResults(recorded)],
     ["certificates", () => rederiveCertificates(recorded)],
     [

@@ -36,3 +36,13 @@ export const tagOfTested = async (
     : await tx.equipment.findUnique({ where: { id: equipmentId ?? "" }, select: { tag: true } });
   return found?.tag ?? "";
 };
+
+/** The type of what was tested; it must still be there, as nothing tested is ever removed. */
+export const loadTypeOf = async (
+  tx: Tx,
+  tested: { readonly sensorId: string | null; readonly equipmentId: string | null },
+): Promise<Tested["type"]> => {
+  const found = await loadTested(tx, await tagOfTested(tx, tested));
+  if (!found) throw new Error("what was tested is not there");
+  return found.type;
+};

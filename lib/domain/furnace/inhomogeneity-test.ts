@@ -35,6 +35,10 @@ export const InhomogeneityReadings = z.strictObject({
 });
 export type InhomogeneityReadings = z.infer<typeof InhomogeneityReadings>;
 
+/** Stored text read back. It was judged when it was written, so a misfit is a defect and throws. */
+export const readInhomogeneityReadings = (text: string): InhomogeneityReadings =>
+  InhomogeneityReadings.parse(JSON.parse(text));
+
 export type InhomogeneityEvaluation = Inhomogeneity & { readonly method: InhomogeneityReadings["method"] };
 
 /** A junction may stand in ice or in the room, so an emf may lie well below the table's; a third off is another type or unit. */

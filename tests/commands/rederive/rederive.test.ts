@@ -18,6 +18,8 @@ const evidence = [
   "scan_block",
   "scan_block_channel",
   "stability_window",
+  "characterisation",
+  "characterisation_survey",
   "evaluation",
   "result",
   "certificate",
@@ -63,7 +65,7 @@ const tamper = async (sql: string): Promise<Rederived> => {
 it("finds the demo laboratory as it was, with something of every kind", { timeout: 120_000 }, async () => {
   const { whole, told } = await rederive();
   expect(told.map(({ step, outcome }) => [step, outcome.kind])).toEqual(
-    ["audit log", "scan blocks", "results", "certificates", "log and records"].map((step) => [step, "whole"]),
+    ["audit log", "scan blocks", "characterisations", "results", "certificates", "log and records"].map((step) => [step, "whole"]),
   );
   expect(whole).toBe(true);
   for (const { outcome } of told)
@@ -100,6 +102,21 @@ const cases: readonly Case[] = [
     /^stability window \d+ of run /,
     /blocks it was accepted over/,
     "UPDATE stability_window SET blocks_digest = sha256('x') WHERE id = (SELECT min(id) FROM stability_window)",
+  ],
+  [
+    "a reading of a furnace's survey",
+    "characterisations",
+    /^survey stability at \d+ °C of CH-/,
+    /evaluated anew from its readings, it is another/,
+    `UPDATE characterisation_survey SET readings = regexp_replace(readings, '"minutes":30,"value":([0-9]+)', '"minutes":30.5,"value":\\1') WHERE kind = 'stability'`,
+  ],
+  [
+    "a figure that a budget rests on",
+    "characterisations",
+    /^characterisation of \d{4}-\d{2}-\d{2} from CH-/,
+    /figures are not those of its surveys/,
+    `UPDATE characterisation SET figures = regexp_replace(figures, '"halfWidthCelsius":0[.][0-9]', '"halfWidthCelsius":0.0')
+      WHERE source = 'measured'`,
   ],
   [
     "the last digit of a result",

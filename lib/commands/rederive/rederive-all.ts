@@ -1,6 +1,7 @@
 import type { ChainHead } from "@/lib/domain/audit/chain";
 import { rederiveChain } from "./audit-chain";
 import { rederiveCertificates } from "./certificates";
+import { rederiveChains } from "./chains";
 import { rederiveCharacterisations } from "./characterisations";
 import { rederiveResults } from "./results";
 import { rederiveBlocks } from "./scan-blocks";
@@ -41,6 +42,7 @@ export const rederiveAll = async (tell: (step: Rederived) => void): Promise<bool
     ["characterisations", rederiveCharacterisations],
     ["results", () => rederiveResults(recorded)],
     ["certificates", () => rederiveCertificates(recorded)],
+    ["chains", rederiveChains],
     [
       "log and records",
       async () => {

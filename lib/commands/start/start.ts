@@ -8,6 +8,7 @@ import { ensureGenerated } from "@/lib/commands/generate";
 import { startWorkerProcess } from "@/lib/commands/jobs/worker-process";
 import { announce } from "@/lib/commands/start/announce";
 import { authSecret } from "@/lib/commands/start/auth-secret";
+import { ensureChains } from "@/lib/commands/start/chains";
 import { ensureDemo } from "@/lib/commands/start/demo";
 import { type ReadyDatabase, readyDatabase } from "@/lib/commands/start/prepare-database";
 import { readSettings, type Settings } from "@/lib/commands/start/settings";
@@ -43,6 +44,7 @@ async function bringUp(mode: "start" | "dev", settings: Settings, stop: StopRequ
   undo.push(database.stop);
   await stop.unless(ensureGenerated(log));
   const signIns = await stop.unless(ensureDemo(database, settings, log));
+  await stop.unless(ensureChains(database, log));
   if (mode === "start") undo.push(await stop.unless(ensureBuild(log)));
   log("Starting the web server");
   let ready = false;

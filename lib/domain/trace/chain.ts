@@ -3,7 +3,7 @@ import { z } from "zod";
 /**
  * The chain as a directed graph: a thing stands on other things, each step one calibration or one use, down to a
  * national standard, a fixed point or the SI (ISO/IEC 17025:2017, 6.5.1). What is frozen, and how it is keyed, is in
- * decision 0015.
+ * decision 0016.
  */
 
 export const chainKinds = [

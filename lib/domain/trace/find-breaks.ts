@@ -117,8 +117,7 @@ const breaksOfEnd = (
 ): readonly ChainBreak[] => {
   if (edges.length > 0 || chainEnds.includes(node.kind)) return [];
   // Said already, and better, where it is used without a certificate.
-  if (node.kind === "standard" && above !== null && above.certificate === "" && node.facts.byRoute !== true)
-    return [];
+  if (above !== null && above.certificate === "" && !["parent", "route"].includes(above.role)) return [];
   return [
     broken(
       "end-not-reached",

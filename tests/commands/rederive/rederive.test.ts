@@ -24,6 +24,8 @@ const evidence = [
   "result",
   "certificate",
   "certificate_file",
+  "trace_node",
+  "trace_edge",
 ] as const;
 
 beforeAll(async () => {
@@ -65,12 +67,20 @@ const tamper = async (sql: string): Promise<Rederived> => {
 it("finds the demo laboratory as it was, with something of every kind", { timeout: 120_000 }, async () => {
   const { whole, told } = await rederive();
   expect(told.map(({ step, outcome }) => [step, outcome.kind])).toEqual(
-    ["audit log", "scan blocks", "characterisations", "results", "certificates", "log and records"].map((step) => [step, "whole"]),
+    [
+      "audit log",
+      "scan blocks",
+      "characterisations",
+      "results",
+      "certificates",
+      "chains",
+      "log and records",
+    ].map((step) => [step, "whole"]),
   );
   expect(whole).toBe(true);
   for (const { outcome } of told)
     expect(outcome).toMatchObject({
-      said: expect.not.stringMatching(/(^|\s)0 (event|block|result|certificate|doc)/),
+      said: expect.not.stringMatching(/(^|\s)0 (event|block|result|certificate|chain|doc)/),
     });
 });
 
@@ -106,7 +116,7 @@ const cases: readonly Case[] = [
   [
     "a reading of a furnace's survey",
     "characterisations",
-    /^survey stability at \d+ °C of CH-/,
+    /^survey (axial|positions|stability|immersion) at \d+ °C of CH-/,
     /evaluated anew from its readings, it is another/,
     `UPDATE characterisation_survey SET readings = regexp_replace(readings, '"minutes":30,"value":([0-9]+)', '"minutes":30.5,"value":\\1') WHERE kind = 'stability'`,
   ],
@@ -191,6 +201,27 @@ const cases: readonly Case[] = [
     /^certificate /,
     /document has other bytes/,
     "UPDATE certificate_file SET bytes = bytes || '\\x0a'; UPDATE certificate_file SET sha256 = sha256(bytes)",
+  ],
+  [
+    "an uncertainty in a chain",
+    "chains",
+    /^chain of certificate C-\d{4}-0001$/,
+    /lets .* stand on something else/,
+    "UPDATE trace_edge SET expanded = expanded / 2 WHERE role = 'reference'",
+  ],
+  [
+    "a standard led past its calibration",
+    "chains",
+    /^chain of certificate C-\d{4}-0001$/,
+    /is missing from its chain|stand on something else/,
+    `UPDATE trace_edge SET to_id = (SELECT id FROM trace_node WHERE kind = 'national-standard' LIMIT 1) WHERE role = 'calibration'`,
+  ],
+  [
+    "a certificate's name in a chain",
+    "chains",
+    /^chain of certificate C-\d{4}-0001$/,
+    /says otherwise of/,
+    "UPDATE trace_node SET title = 'X-1' WHERE kind = 'calibration'",
   ],
   [
     "a document replaced, said to be another renderer's",

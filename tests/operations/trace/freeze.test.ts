@@ -1,17 +1,20 @@
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { connect } from "@/lib/commands/postgres/connect";
+import { rederiveChains } from "@/lib/commands/rederive/chains";
 import { closeDatabase, configureDatabase } from "@/lib/data/client";
 import { inScope } from "@/lib/data/in-scope";
 import { resultsStandingOn } from "@/lib/data/sql/results-standing-on";
 import { freezeChain } from "@/lib/data/trace/freeze-chain";
 import { readChain } from "@/lib/data/trace/read-chain";
-import { keyOf } from "@/lib/domain/trace/chain";
 import { findBreaks } from "@/lib/domain/trace/find-breaks";
 import { execute } from "@/lib/operations/execute";
 import { freezeMissingChains } from "@/lib/operations/trace/freeze-missing";
+import { tracePageView } from "@/lib/views/trace-page";
 import { buildRun } from "../../support/build-run";
 import { buildWorld, type World } from "../../support/build-world";
 import { type TestDatabase, testDatabase } from "../../support/database";
 import { signClock, signRun } from "../../support/sign-run";
+import { signedWithWorkingStandard } from "../../support/working-standard";
 
 const laboratory = { kind: "laboratory" } as const;
 let database: TestDatabase;
@@ -113,12 +116,62 @@ describe("sign-off", () => {
   });
 });
 
-it("refuses to freeze what is missing where nothing is", async () => {
-  await expect(
-    execute(freezeMissingChains, { kind: "system", name: "start" }, {}, signClock),
-  ).rejects.toMatchObject({ refusal: { code: "rule" } });
-  await expect(execute(freezeMissingChains, world.people.quality, {}, signClock)).rejects.toMatchObject({
-    refusal: { code: "not-permitted" },
+describe("certificates signed before chains were kept", () => {
+  const system = { kind: "system", name: "start" } as const;
+  const later = () => new Date("2026-06-01T08:00:00Z");
+
+  it("have theirs frozen from the same records, and say that it was later", async () => {
+    const { built, certificates } = await signed(["north"]);
+    const ids = await resultIds(built.sensors[0]!.id);
+    const { frozenAt: _signed, ...before } = await chainOf(ids);
+    // As if it had been signed before there was a graph: only a superuser can take it away.
+    const admin = await connect(database.adminUrl);
+    await admin.query(
+      "ALTER TABLE trace_edge DISABLE TRIGGER ALL; ALTER TABLE trace_node DISABLE TRIGGER ALL",
+    );
+    await admin.query("DELETE FROM trace_edge");
+    await admin.query("DELETE FROM trace_node");
+    await admin.query("ALTER TABLE trace_edge ENABLE ALWAYS TRIGGER guard_trace_edge");
+    await admin.end();
+    const number = certificates[0]!.number;
+    const page = () => tracePageView(world.people.technician, number, { celsius: null, on: "2026-06-02" });
+    const bare = await page();
+    expect([bare.frozenAt, bare.isFrozenLater, bare.breaks]).toEqual([null, false, []]);
+    const { certificates: frozen } = await execute(freezeMissingChains, system, {}, later);
+    expect(frozen).toContain(number);
+    const { frozenAt, ...after } = await chainOf(ids);
+    expect(after).toEqual(before);
+    expect(frozenAt).toEqual(later());
+    expect((await page()).isFrozenLater).toBe(true);
+    expect(await rederiveChains()).toMatch(/^\d+ chains composed anew$/);
   });
-  expect(keyOf({ kind: "si", recordId: "x" })).toBe("si x");
+
+  it("are refused where none is left, and to people", async () => {
+    await expect(execute(freezeMissingChains, system, {}, later)).rejects.toMatchObject({
+      refusal: { code: "rule" },
+    });
+    await expect(execute(freezeMissingChains, world.people.quality, {}, later)).rejects.toMatchObject({
+      refusal: { code: "not-permitted" },
+    });
+  });
+});
+
+it("goes on through a working standard whose own certificate was frozen before", async () => {
+  const { own, certificate } = await signedWithWorkingStandard(world);
+  const ids = await inScope(laboratory, async (tx) => {
+    const row = await tx.certificate.findUniqueOrThrow({ where: { id: certificate.id } });
+    return (await tx.result.findMany({ where: { evaluationId: row.evaluationId } })).map(({ id }) => id);
+  });
+  const chain = await chainOf(ids);
+  const results = chain.nodes.filter(({ kind }) => kind === "result");
+  expect(new Set(results.map(({ facts }) => facts.certificate))).toEqual(
+    new Set([own.number, certificate.number]),
+  );
+  expect(
+    findBreaks(
+      chain,
+      ids.map((id) => `result ${id}`),
+    ),
+  ).toEqual([]);
+  expect(await rederiveChains()).toContain("composed anew");
 });

@@ -93,21 +93,43 @@ function layers(root: TraceNode, columnWidth: number): Layout {
 
 const every = (node: TraceNode): readonly TraceNode[] => [node, ...node.children.flatMap(every)];
 
-type Line = { readonly text: string; readonly size: number; readonly strong: boolean };
+type Line = {
+  readonly text: string;
+  readonly size: number;
+  readonly ink: Ink;
+  readonly strong: boolean;
+};
 
-/** The words of a node, broken to its room: what it is, its state, its evidence. */
-function linesOf(node: TraceNode, room: number): readonly Line[] {
-  const small = smallText - 1;
+/** The words of a node, broken to its room: what it is, its state, what it adds, its evidence. */
+function linesOf(node: TraceNode, room: number, isCompact = false): readonly Line[] {
+  const size = smallText - 1;
   const strong = node.state === "subject" || node.state === "end";
+  const facts = [
+    { text: node.word, ink: node.state === "broken" ? "bad" : "muted", strong: false },
+    { text: node.step, ink: "muted", strong: false },
+    { text: node.share, ink: "muted", strong: node.isLargest === true },
+    { text: node.note, ink: "muted", strong: false },
+  ].flatMap(({ text, ...rest }) => (text ? [{ text, size, ...rest }] : [])) as Line[];
+  const name = { size: smallText + 1, ink: "ink" as const, strong };
   return [
-    ...wrapText(node.label, room, smallText + 1, 2).map((text) => ({ text, size: smallText + 1, strong })),
-    ...[node.word, node.step, node.share, node.note].flatMap((text, index) =>
-      text
-        ? [{ text: fitText(text, room, small), size: small, strong: index === 2 && node.isLargest === true }]
-        : [],
-    ),
+    ...wrapText(node.label, room, smallText + 1, 2).map((text) => ({ text, ...name })),
+    ...(isCompact ? inOneLine(facts) : facts).map((line) => ({
+      ...line,
+      text: fitText(line.text, room, size),
+    })),
   ];
 }
+
+/** Where there is room beside, the quiet facts share a line; what has to stand out keeps its own. */
+function inOneLine(facts: readonly Line[]): readonly Line[] {
+  const quiet = facts.filter((line) => line.ink === "muted" && !line.strong);
+  const [first] = quiet;
+  const loud = facts.filter((line) => !quiet.includes(line));
+  return first ? [...loud, { ...first, text: quiet.map(({ text }) => text).join(" · ") }] : loud;
+}
+
+/** From here on a drawing is that of a screen, not of a telephone. */
+const wideFrom = 700;
 
 /** A step to the right in the narrow layout: small, because an in-house standard makes the chain twice as long. */
 const indent = 18;
@@ -120,7 +142,7 @@ function steps(root: TraceNode, width: number): Layout {
   const visit = (node: TraceNode, depth: number): Placed => {
     const here: Placed = { node, depth, x: 12 + depth * indent, y };
     placed.push(here);
-    y += 20 + linesOf(node, width - here.x - 18).length * 15;
+    y += 20 + linesOf(node, width - here.x - 18, width >= wideFrom).length * 15;
     for (const child of node.children) edges.push({ from: here, to: visit(child, depth + 1) });
     return here;
   };
@@ -136,14 +158,14 @@ const curve = ({ from, to }: Edge, room: number): string => {
   return `M${start},${from.y}C${middle},${from.y} ${middle},${to.y} ${px(to.x - 9)},${to.y}`;
 };
 
-function words({ node, x, y }: Placed, room: number): readonly Shape[] {
-  const shapes = linesOf(node, room).map(
+function words({ node, x, y }: Placed, room: number, isCompact: boolean): readonly Shape[] {
+  const shapes = linesOf(node, room, isCompact).map(
     (line, index): Shape => ({
       kind: "text",
       x: px(x + 14),
       y: px(y + 4 + index * 15),
       text: line.text,
-      ink: line.size > smallText ? "ink" : node.state === "broken" ? "bad" : "muted",
+      ink: line.ink,
       size: line.size,
       bold: line.strong,
     }),
@@ -181,7 +203,8 @@ const seen = ({ placed }: Layout): string => {
 /** The chain as a tree that ends in the SI; a branch that does not is drawn broken. */
 export function traceTree(view: TraceTreeView, width = 960): Drawing {
   const column = width / depthOf(view.root);
-  const layout = width >= 700 && column >= leastColumn ? layers(view.root, column) : steps(view.root, width);
+  const layout =
+    width >= wideFrom && column >= leastColumn ? layers(view.root, column) : steps(view.root, width);
   const { isWide } = layout;
   const room = column - columnGap;
   return {
@@ -206,7 +229,7 @@ export function traceTree(view: TraceTreeView, width = 960): Drawing {
       ...layout.placed.flatMap((item) => [
         mark(item.node.state, item.x, item.y),
         ...largestRing(item),
-        ...words(item, isWide ? room : width - item.x - 18),
+        ...words(item, isWide ? room : width - item.x - 18, !isWide && width >= wideFrom),
       ]),
     ],
     table: {

@@ -65,3 +65,50 @@ it("keeps long names inside the drawing; the table has them whole", () => {
     expect(drawing.table.rows[1]?.[0]).toBe(label);
   }
 });
+
+const largest: TraceNode = {
+  ...view.root,
+  children: [
+    {
+      id: "run",
+      label: "Run R-1",
+      state: "valid",
+      step: "U = 1.2 °C (k = 2)",
+      share: "largest step: 60 % of u²",
+      isLargest: true,
+      children: view.root.children,
+    },
+  ],
+};
+
+it.each([360, 1040])("rings the largest step a second time and says so, at %i px", (width) => {
+  const drawing = traceTree({ title: "Chain", root: largest }, width);
+  expect(shapesOf(drawing).filter((shape) => shape.kind === "circle" && shape.r === 10)).toHaveLength(1);
+  const share = shapesOf(drawing).find(
+    (shape) => shape.kind === "text" && shape.text.startsWith("largest step"),
+  );
+  expect(share).toMatchObject({ bold: true });
+  expect(drawing.description).toContain("Largest step: Run R-1");
+  expect(drawing.table.rows[1]).toContain("U = 1.2 °C (k = 2); largest step: 60 % of u²");
+});
+
+it("draws a chain that is too deep for columns one step under the other, each a little to the right", () => {
+  const deep = Array.from({ length: 9 }).reduce<TraceNode>(
+    (child, _, at) => ({
+      id: String(at),
+      label: `Step ${at}`,
+      state: "valid",
+      word: "in date",
+      note: "of an issuer with a long name",
+      children: [child],
+    }),
+    si,
+  );
+  const drawing = traceTree({ title: "Chain", root: deep }, 1040);
+  const dots = shapesOf(drawing).flatMap((shape) => (shape.kind === "circle" ? [shape] : []));
+  expect(dots.map(({ x }) => x)).toEqual(dots.map((_, at) => 12 + 18 * at));
+  expect(dots.every(({ y }, at) => at === 0 || y > (dots[at - 1]?.y ?? 0))).toBe(true);
+  // Beside each other there is room: the quiet facts share a line.
+  expect(textsOf(drawing)).toContain("in date · of an issuer with a long name");
+  expect(unsound(drawing)).toEqual([]);
+});

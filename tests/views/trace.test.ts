@@ -132,7 +132,7 @@ describe("the chain of a certificate", () => {
     expect(calibration?.left).toBe(1);
     const run = calibration?.children[0]?.children[0];
     expect(run?.children.map(({ node }) => node.title)).toEqual(expect.arrayContaining(["R-S1", "R-S2"]));
-    expect(titled(tree, "National standard").length).toBeGreaterThan(0);
+    expect(titled(tree, "Invented National Institute").length).toBeGreaterThan(0);
   });
 });
 

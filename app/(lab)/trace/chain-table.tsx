@@ -4,7 +4,7 @@ import { Hash } from "@/app/_ui/hash";
 import { StateMark } from "@/app/_ui/state-mark";
 import { routeLabels } from "@/lib/domain/certificate/labels";
 import type { ChainTree } from "@/lib/domain/trace/chain-tree";
-import { daysWord, roleWord, shareWord, uncertaintyWord } from "@/lib/domain/trace/chain-words";
+import { daysWord, nameOf, shareWord, uncertaintyWord } from "@/lib/domain/trace/chain-words";
 import { recordHref } from "./record-href";
 import { stateWord } from "./tree-view";
 
@@ -32,10 +32,10 @@ const said = (...texts: readonly string[]): string => texts.filter((text) => tex
 
 const cellsOf = ({ tree, above, href }: Line) => {
   const { node, edge } = tree;
-  const name = `${roleWord(tree)} ${node.title}`;
+  const name = nameOf(tree);
   return {
     what: href ? <Link href={href}>{name}</Link> : name,
-    carries: above ? `${roleWord(above)} ${above.node.title}` : "",
+    carries: above ? nameOf(above) : "",
     certificate: edge ? said(edge.certificate, edge.issuer, edge.accreditation) : node.detail,
     route: edge ? (routeLabels[edge.route] ?? edge.route) : "",
     days: daysWord(tree),

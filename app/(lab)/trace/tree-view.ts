@@ -1,5 +1,5 @@
 import type { ChainTree } from "@/lib/domain/trace/chain-tree";
-import { daysWord, roleWord, shareWord, uncertaintyWord } from "@/lib/domain/trace/chain-words";
+import { daysWord, nameOf, shareWord, uncertaintyWord } from "@/lib/domain/trace/chain-words";
 import type { TraceTreeView } from "@/lib/drawing/trace-tree";
 import { recordHref } from "./record-href";
 
@@ -46,7 +46,7 @@ const drawn = (tree: ChainTree, above: string | undefined): DrawnNode => {
   const href = recordHref(tree.node, above);
   return {
     id: tree.id,
-    label: `${roleWord(tree)} ${tree.node.title}`,
+    label: nameOf(tree).replaceAll(/ (?=°)/g, "\u00a0"),
     note: noteOf(tree),
     state: stateOf(tree),
     word: stateWord(tree),

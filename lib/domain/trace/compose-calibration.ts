@@ -62,9 +62,9 @@ const parentBranches = (
     });
 
 /** Routes whose certificate is itself the evidence of what lies beyond it: ILAC-P10:07/2020, 2, routes 1 and 2. */
-const routeEnds: Readonly<Record<string, { readonly kind: ChainKind; readonly title: string }>> = {
-  nmi: { kind: "national-standard", title: "National standard" },
-  accredited: { kind: "si", title: "SI, through an accredited laboratory" },
+const routeEnds: Readonly<Record<string, { readonly kind: ChainKind; readonly before: string }>> = {
+  nmi: { kind: "national-standard", before: "" },
+  accredited: { kind: "si", before: "by way of " },
 };
 
 /** Where a certificate names nothing behind itself, its route is the last word, and says so. */
@@ -75,7 +75,7 @@ const routeEnd = (calibration: TraceCalibration): ChainNode => {
     return {
       kind: end.kind,
       recordId: `route/${calibration.route}/${calibration.issuer}`,
-      title: `${end.title}: ${calibration.issuer}`,
+      title: `${end.before}${calibration.issuer}`,
       detail: `${route}; the steps behind it are not recorded here`,
       facts: { byRoute: true },
       height: 0,

@@ -25,10 +25,10 @@ it("says of each step what it is, how sure, when, and what it adds", () => {
   ]);
   expect(uncertaintyWord(line("REF-1"))).toBe("U = 0.3 °C (k = 2) at 600 °C");
   expect(uncertaintyWord(line("VM-1"))).toBe("U = 2 µV (k = 2) at 600 °C");
-  expect(uncertaintyWord(line("SI"))).toBe("");
+  expect(uncertaintyWord(line("by way of"))).toBe("");
   expect(daysWord(line("REF-1"))).toBe("2026-01-10 to 2027-01-10");
-  expect(shareWord(line("REF-1"))).toBe("30 % of u² with the other references");
-  expect(shareWord(line("R-2026"))).toBe("largest step: 60 % of u²");
+  expect(shareWord(line("REF-1"))).toBe("30 % of u², all references together");
+  expect(shareWord(line("R-2026"))).toBe("largest step: 60 % of u², furnace and sensor");
   expect(shareWord(line("CAL-REF-1"))).toBe("");
   expect(shareWord({ ...line("VM-1"), share: 0.004 })).toBe("< 1 % of u²");
 });

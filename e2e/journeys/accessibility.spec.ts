@@ -41,9 +41,29 @@ const routes: Readonly<Record<string, readonly string[]>> = {
     "/account",
   ],
   "front-desk": ["/", "/orders/new", "/customers/new"],
-  technician: ["/", "/runs/new"],
+  technician: ["/", "/runs/new", "/furnaces/inhomogeneity"],
   signatory: ["/", "/review"],
   customer: ["/portal", "/portal/orders", "/portal/certificates"],
+};
+
+/** Pages whose address the demonstration makes: a furnace, what is planned, surveyed and recorded of it. */
+const furnacePages = async (page: Page): Promise<string[]> => {
+  const hrefOf = async (name: RegExp | string): Promise<string> =>
+    (await page.getByRole("link", { name }).first().getAttribute("href")) ?? "";
+  await page.goto("/furnaces");
+  const furnace = await hrefOf(/^FUR-01/);
+  await page.goto(furnace);
+  const surveyed = await hrefOf("Its surveys");
+  const begun = await page
+    .locator("li", { hasText: "Being measured" })
+    .getByRole("link", { name: /^CH-/ })
+    .first()
+    .getAttribute("href");
+  const surveys = ["axial", "positions", "stability", "immersion"].map(
+    (kind) => `${begun}/survey?kind=${kind}&celsius=700`,
+  );
+  const made = ["edit", "configurations/new", "characterisations/new"].map((path) => `${furnace}/${path}`);
+  return [furnace, surveyed, `${begun}`, ...surveys, ...made];
 };
 
 for (const scheme of ["light", "dark"] as const)
@@ -62,7 +82,8 @@ for (const scheme of ["light", "dark"] as const)
       await page.getByRole("button", { name: /sign in/i }).click();
       await page.waitForURL((url) => !/sign-?in|api\/auth/.test(url.pathname));
       const found: string[] = [];
-      for (const path of paths) {
+      const more = role === "technician" ? await furnacePages(page) : [];
+      for (const path of [...paths, ...more]) {
         await page.setViewportSize({ width: 1440, height: 900 });
         await page.goto(path);
         found.push(...(await violations(page)).map((text) => `${path} ${text}`));

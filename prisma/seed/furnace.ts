@@ -23,7 +23,27 @@ const furnaceAt = (celsius: number): SurveyedFurnace => ({
   noiseMicrovolt: 0.15,
 });
 
+/** The block evens out what differs between its bores: against the middle one, by their numbers. */
+const blockAt300: SurveyedFurnace = {
+  ...furnaceAt(300),
+  fallCelsius: 0.2,
+  places: { "1": 0, "2": 0.09, "3": 0.05, "4": -0.06, "5": -0.11, "6": -0.04, "7": 0.07 },
+};
+
 const temperatures = [300, 700, 1100];
+
+const plan = {
+  temperatures,
+  fromMillimetre: 370,
+  toMillimetre: 430,
+  windowMinutes: 15,
+  probe: "REF-S-02",
+  probeType: "S",
+  monitor: "REF-S-01",
+  monitorType: "S",
+  probeInhomogeneityPercent: 0.02,
+  meterMicrovolt: 0.2,
+} as const;
 
 /** One measured from plan to acceptance, a day for each temperature: `days` before today. */
 const tellCharacterisation = async (
@@ -35,18 +55,7 @@ const tellCharacterisation = async (
 ): Promise<void> => {
   const { id: characterisationRunId } = await tell(planCharacterisation, technician, at(days), {
     configurationId,
-    plan: {
-      temperatures,
-      fromMillimetre: 370,
-      toMillimetre: 430,
-      windowMinutes: 15,
-      probe: "REF-S-02",
-      probeType: "S",
-      monitor: "REF-S-01",
-      monitorType: "S",
-      probeInhomogeneityPercent: 0.02,
-      meterMicrovolt: 0.2,
-    },
+    plan,
   });
   for (const [index, celsius] of temperatures.entries())
     for (const [order, kind] of surveyKinds.entries())
@@ -98,8 +107,8 @@ export const tellFurnace = async (teller: Teller, cast: Cast): Promise<string> =
   });
   await tellCharacterisation(teller, cast, configurationId, 388, 300);
   await tellCharacterisation(teller, cast, configurationId, 186, 200);
-  // An equalising block, bought for metal-sheathed sensors and not characterised yet: no run can be made in it.
-  await tell(recordConfiguration, technician, at(40), {
+  // An equalising block, bought for metal-sheathed sensors and still being characterised: no run can be made in it.
+  const { id: blockId } = await tell(recordConfiguration, technician, at(40), {
     furnaceId,
     name: "Alumina block, 7 bores",
     kind: "equalising-block",
@@ -122,5 +131,17 @@ export const tellFurnace = async (teller: Teller, cast: Cast): Promise<string> =
       })),
     ],
   });
+  const { id: characterisationRunId } = await tell(planCharacterisation, technician, at(12), {
+    configurationId: blockId,
+    plan,
+  });
+  for (const kind of ["axial", "positions"] as const)
+    await tell(recordSurvey, technician, at(11, "15:00"), {
+      characterisationRunId,
+      celsius: 300,
+      measuredOn: isoDay(at(11)),
+      readings: simulateSurvey(kind, blockAt300, 400),
+      file: null,
+    });
   return configurationId;
 };

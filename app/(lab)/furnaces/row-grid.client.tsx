@@ -67,9 +67,11 @@ export function RowGrid({ name, legend, hint, line, columns, rows, more = 6 }: P
           </tbody>
         </table>
       </div>
-      <Button type="button" kind="quiet" onClick={() => setCount(count + more)}>
-        More lines
-      </Button>
+      <div>
+        <Button type="button" kind="quiet" onClick={() => setCount(count + more)}>
+          More lines
+        </Button>
+      </div>
     </FieldGroup>
   );
 }

@@ -94,7 +94,7 @@ export function SurveyForm({ view, kind, celsius, today }: Props) {
       />
       <RowGrid
         name="readings.rows"
-        legend="Readings"
+        legend="Line by line"
         hint="What is known is written in; change it where it was done otherwise. Lines without a reading at the end are left out."
         line={surveyLines[kind]}
         columns={surveyColumns[kind]}

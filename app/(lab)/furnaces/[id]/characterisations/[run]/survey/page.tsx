@@ -1,6 +1,7 @@
 import { notFound } from "next/navigation";
 import { Breadcrumb } from "@/app/_ui/breadcrumb";
 import { Page } from "@/app/_ui/page";
+import { Section } from "@/app/_ui/section";
 import { isoDay } from "@/lib/domain/calibration/due";
 import { surveyKindLabels, surveyKinds } from "@/lib/domain/furnace/survey-kinds";
 import { characterisationRunView } from "@/lib/views/characterisation-run";
@@ -32,7 +33,9 @@ export default async function SurveyPage({ params, searchParams }: Props) {
   return (
     <Page title={`${surveyKindLabels[kind]} at ${celsius} °C`} crumbs={<Breadcrumb trail={trail} />}>
       <SurveyCaution celsius={celsius} />
-      <SurveyForm view={view} kind={kind} celsius={celsius} today={isoDay(new Date())} />
+      <Section title="Readings" wide>
+        <SurveyForm view={view} kind={kind} celsius={celsius} today={isoDay(new Date())} />
+      </Section>
     </Page>
   );
 }

@@ -8,6 +8,7 @@ import {
   acceptedInForce,
   loadThermometers,
   loadUsedEquipment,
+  namedCalibration,
   type UsedEquipment,
 } from "./load-used-equipment";
 
@@ -50,40 +51,34 @@ const usedStandard = (used: Used, calibrations: ReadonlyMap<string, TraceCalibra
 const statedStandard = (
   line: CertificateStandard,
   equipment: UsedEquipment | undefined,
-  calibrations: ReadonlyMap<string, TraceCalibration>,
-): TraceStandard => {
-  const recorded = equipment?.calibrations.find(
-    ({ certificate }) => certificate === line.calibrationCertificate,
-  );
-  const calibration = recorded ? calibrations.get(recorded.id) : undefined;
-  return {
-    role: line.role,
-    equipment: {
-      id: equipment?.id ?? null,
-      tag: line.tag,
-      kind: equipment?.kind ?? line.role,
-      description: line.description,
-      serial: line.serial,
-    },
-    calibration:
-      line.calibrationCertificate === ""
-        ? null
-        : (calibration ?? {
-            id: null,
-            certificate: line.calibrationCertificate,
-            issuer: line.issuer,
-            accreditation: line.accreditation,
-            route: line.route,
-            performedOn: line.performedOn,
-            dueOn: line.dueOn,
-            findings: null,
-            statement: "",
-            documentSha256: null,
-            parents: [],
-            inHouse: null,
-          }),
-  };
-};
+  calibration: TraceCalibration | undefined,
+): TraceStandard => ({
+  role: line.role,
+  equipment: {
+    id: equipment?.id ?? null,
+    tag: line.tag,
+    kind: equipment?.kind ?? line.role,
+    description: line.description,
+    serial: line.serial,
+  },
+  calibration:
+    line.calibrationCertificate === ""
+      ? null
+      : (calibration ?? {
+          id: null,
+          certificate: line.calibrationCertificate,
+          issuer: line.issuer,
+          accreditation: line.accreditation,
+          route: line.route,
+          performedOn: line.performedOn,
+          dueOn: line.dueOn,
+          findings: null,
+          statement: "",
+          documentSha256: null,
+          parents: [],
+          inHouse: null,
+        }),
+});
 
 const resultsOf = async (tx: Tx, certificate: Certificate): Promise<TraceParts["results"]> => {
   const rows = await tx.result.findMany({
@@ -142,16 +137,16 @@ export const loadTraceParts = async (
     run: thermometersOf(true),
     sensor: [...thermometersOf(false), ...used("lead", byId(place?.leadId))],
   };
-  const stated = content.standards.flatMap(({ tag, calibrationCertificate }) =>
-    (byTag(tag)?.calibrations ?? []).filter(({ certificate: name }) => name === calibrationCertificate),
-  );
+  const idOf = ({ tag, calibrationCertificate }: CertificateStandard) =>
+    namedCalibration(byTag(tag), calibrationCertificate, signedAt);
   const calibrations = await loadTraceCalibrations(tx, [
-    ...stated.map(({ id }) => id),
+    ...content.standards.flatMap((line) => idOf(line) ?? []),
     ...[...beside.run, ...beside.sensor].flatMap(({ calibrationId }) => calibrationId ?? []),
   ]);
   const isOfSensor = ({ role, tag }: CertificateStandard) =>
     role === "junction" && !referenceJunctions.has(tag);
-  const standardOf = (line: CertificateStandard) => statedStandard(line, byTag(line.tag), calibrations);
+  const standardOf = (line: CertificateStandard) =>
+    statedStandard(line, byTag(line.tag), calibrations.get(idOf(line) ?? ""));
   const { characterisation } = head.configuration;
   return {
     inHouse: [...calibrations.values()].flatMap(({ inHouseCertificateId }) => inHouseCertificateId ?? []),

@@ -42,12 +42,30 @@ export const loadUsedEquipment = (tx: Tx, ids: readonly string[], tags: readonly
 
 export type UsedEquipment = Awaited<ReturnType<typeof loadUsedEquipment>>[number];
 
+/**
+ * The record that a certificate's line means: of those with that number the one accepted when it was signed, else the
+ * last. A number may be there twice: one that was refused and written down again.
+ */
+export const namedCalibration = (
+  equipment: UsedEquipment | undefined,
+  certificate: string,
+  signedAt: Date,
+): string | null => {
+  const named = (equipment?.calibrations ?? [])
+    .filter((one) => one.certificate === certificate && one.recordedAt <= signedAt)
+    .sort((a, b) => a.recordedAt.getTime() - b.recordedAt.getTime());
+  return (named.filter((one) => isAccepted(one, signedAt)).at(-1) ?? named.at(-1))?.id ?? null;
+};
+
+type Decided = Pick<UsedEquipment["calibrations"][number], "decisions">;
+
+const isAccepted = ({ decisions }: Decided, moment: Date): boolean =>
+  decisions.filter(({ decidedAt }) => decidedAt <= moment).at(-1)?.decision === "accepted";
+
 /** In force on the day, as it was known when the certificate was signed: what is decided later changes nothing. */
 export const acceptedInForce = (equipment: UsedEquipment, day: string, signedAt: Date): string | null => {
   const known = equipment.calibrations.filter(
-    ({ recordedAt, decisions }) =>
-      recordedAt <= signedAt &&
-      decisions.filter(({ decidedAt }) => decidedAt <= signedAt).at(-1)?.decision === "accepted",
+    (one) => one.recordedAt <= signedAt && isAccepted(one, signedAt),
   );
   const found = calibrationInForce(
     known.map(({ id, performedOn }) => ({ id, performedOn: isoDay(performedOn) })),

@@ -81,11 +81,18 @@ const breaksOfUse = ({ lower, edge }: Step, days: Days | null): readonly ChainBr
 const standardUncertainty = ({ expanded, coverageFactor }: ChainEdge): number | null =>
   expanded === null ? null : expanded / (coverageFactor ?? 2);
 
+/**
+ * An institute's and an accredited laboratory's certificate: its U covers what lies behind it, and how it does was
+ * judged by others (ILAC-P10:07/2020, 2, routes 1 and 2). Behind any other, each step states its own.
+ */
+const coveringRoutes: readonly string[] = ["nmi", "accredited"];
+
 /** A step behind a calibration: there before it was made, still good when it was made, with a U no larger. */
 const breaksOfParent = ({ upper, lower, edge }: Step, above: ChainEdge | null): readonly ChainBreak[] => {
   const madeOn = above?.performedOn ?? null;
   const used = madeOn === null ? null : `${upper.title} was made on ${madeOn}`;
-  const isEnd = lower.kind === "si" || lower.facts.byRoute === true;
+  const isCovered =
+    lower.kind === "si" || lower.facts.byRoute === true || coveringRoutes.includes(above?.route ?? "");
   const own = above ? standardUncertainty(above) : null;
   const parent = standardUncertainty(edge);
   return [
@@ -95,7 +102,7 @@ const breaksOfParent = ({ upper, lower, edge }: Step, above: ChainEdge | null): 
     ...(used && edge.validUntil !== null && madeOn !== null && edge.validUntil < madeOn
       ? [broken("gap-in-time", lower, `${used}, after this had run out (${edge.validUntil})`)]
       : []),
-    ...(edge.expanded === null && !isEnd
+    ...(edge.expanded === null && !isCovered
       ? [broken("no-uncertainty", lower, "no uncertainty is stated for this step")]
       : []),
     ...(own !== null && parent !== null && above?.unit === edge.unit && parent > own

@@ -78,11 +78,14 @@ describe("finds, and names where,", () => {
     ).toEqual([]);
   });
 
-  it("a step behind it without uncertainty, but not the unit itself", () => {
-    expect(codes({ ofRun: [reference({ parents: [parent({ expanded: null })] })] })).toEqual([
-      "no-uncertainty National scale",
-    ]);
-    expect(codes({ ofRun: [reference({ parents: [parent({ kind: "si", expanded: null })] })] })).toEqual([]);
+  it("a step behind our own calibration without uncertainty, but not the unit itself, nor what an accredited U covers", () => {
+    const stepOf = (route: string, change: Partial<TraceParent>) =>
+      codes({ ofRun: [reference({ route, parents: [parent({ expanded: null, ...change })] })] });
+    expect(stepOf("in-house", {})).toEqual(["no-uncertainty National scale"]);
+    expect(stepOf("other", {})).toEqual(["no-uncertainty National scale"]);
+    expect(stepOf("in-house", { kind: "si" })).toEqual([]);
+    expect(stepOf("accredited", {})).toEqual([]);
+    expect(stepOf("nmi", {})).toEqual([]);
   });
 
   it("a calibration surer than what it stands on", () => {

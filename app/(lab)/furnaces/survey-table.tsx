@@ -37,8 +37,9 @@ function SurveyCell({
         <StateMark state="draft" label={isNeeded(kind) ? "To be measured" : "If it may matter"} />
       )}
       {view.mayMeasure ? (
-        <Link href={href} aria-label={`Record ${what}`}>
+        <Link href={href}>
           {survey ? "Again" : "Record"}
+          <span className="unseen"> {what}</span>
         </Link>
       ) : null}
     </span>

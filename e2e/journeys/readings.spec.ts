@@ -1,4 +1,5 @@
 import { expect, test } from "../fixtures";
+import { passGate } from "../pass-gate";
 
 /** What a scanner's file can be wrong in, as a technician meets it. `tests/files` has every case. */
 const refused: readonly (readonly [name: string, bytes: Buffer, told: RegExp])[] = [
@@ -32,7 +33,14 @@ test("a readings file that does not hold is refused with its place, and nothing 
     await expect(main, name).toContainText(told);
     await expect(main, name).toContainText("No readings yet");
   }
+  // Nor does a good one come in before the run has passed its gate.
   const good = "\uFEFFtime_s;channel;emf_uV\r\n0;101;1000,5\r\n10;101;1000,6\r\n";
+  await page
+    .getByLabel("Readings file")
+    .setInputFiles({ name: "good.csv", mimeType: "text/csv", buffer: Buffer.from(good) });
+  await page.getByRole("button", { name: "Upload" }).click();
+  await expect(main).toContainText("has not passed its gate");
+  await passGate(page, run, signInAs);
   await page
     .getByLabel("Readings file")
     .setInputFiles({ name: "good.csv", mimeType: "text/csv", buffer: Buffer.from(good) });

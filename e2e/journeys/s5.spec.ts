@@ -1,5 +1,6 @@
 import type { Page } from "@playwright/test";
 import { expect, test } from "../fixtures";
+import { passGate } from "../pass-gate";
 import { pdfText } from "../pdf";
 
 /**
@@ -30,7 +31,7 @@ const planRun = async (page: Page): Promise<string> => {
     .selectOption({ label: "FUR-S5, Worked example S5, 3 places" });
   await page.getByLabel("Voltmeter").selectOption({ label: "VM-S5" });
   await page.getByLabel("Scanner").selectOption({ label: "SC-S5 (no calibration recorded)" });
-  await page.getByLabel("Procedure").selectOption({ label: "EA-4/02 example S5, as published" });
+  await page.getByLabel("Procedure").selectOption({ label: "EA-4/02 example S5, as published, revision 1" });
   for (const what of ["REF-S5-1", "T-000007", "REF-S5-2", "shorted channel"])
     await page.getByLabel(`Junction of ${what}`).selectOption({ label: "ICE-S5 (0 °C)" });
   await page.getByRole("button", { name: "Make the run" }).click();
@@ -77,6 +78,7 @@ test("EA-4/02 S5, from the typed readings to the customer's PDF", async ({ page,
   await signInAs("technician");
   const run = await planRun(page);
   await warmTips(page, run);
+  await passGate(page, run, signInAs);
 
   await page.goto(`/runs/${run}/readings`);
   await page.getByText("Open the two entries").click();

@@ -1,9 +1,11 @@
 import { isoDay } from "@/lib/domain/calibration/due";
 import { surveyKinds } from "@/lib/domain/furnace/survey-kinds";
 import { decideCharacterisation } from "@/lib/operations/furnace/decide-characterisation";
+import { decideInhomogeneity } from "@/lib/operations/furnace/decide-inhomogeneity";
 import { planCharacterisation } from "@/lib/operations/furnace/plan-characterisation";
 import { recordFurnace } from "@/lib/operations/furnace/record";
 import { recordConfiguration } from "@/lib/operations/furnace/record-configuration";
+import { recordInhomogeneity } from "@/lib/operations/furnace/record-inhomogeneity";
 import { recordSurvey } from "@/lib/operations/furnace/record-survey";
 import { submitCharacterisation } from "@/lib/operations/furnace/submit-characterisation";
 import { type SurveyedFurnace, simulateSurvey } from "@/lib/station/simulation/simulate-survey";
@@ -71,6 +73,30 @@ const tellCharacterisation = async (
     validUntil: day(days - 3 - 365),
   });
   await tell(decideCharacterisation, signatory, at(days - 5), { id, decision: "accepted" });
+};
+
+/** A reference moved through the surface of a salt bath: what its wires add, in place of what is assumed of its type. Invented. */
+export const tellInhomogeneity = async (
+  { tell, at, day }: Teller,
+  { technician, signatory }: Cast,
+): Promise<void> => {
+  const { id } = await tell(recordInhomogeneity, technician, at(190, "15:00"), {
+    tag: "REF-S-02",
+    performedOn: day(190),
+    readings: {
+      method: "scan",
+      celsius: 250,
+      outsideCelsius: 23,
+      meterMicrovolt: 0.1,
+      medium: "Salt bath, withdrawn through its surface",
+      rows: [1873.9, 1874.1, 1874.4, 1874.5, 1874.3, 1874.1, 1873.9].map((microvolt, index) => ({
+        millimetre: 120 + 30 * index,
+        microvolt,
+        monitorCelsius: 250,
+      })),
+    },
+  });
+  await tell(decideInhomogeneity, signatory, at(189), { id, decision: "accepted" });
 };
 
 /** The furnace and its bare-tube configuration, characterised a year and more ago and again since: measured, simulated readings. */

@@ -1,7 +1,7 @@
 import { recordCalibration } from "@/lib/operations/calibration/record";
 import { recordEquipment } from "@/lib/operations/equipment/record";
 import { figures, references } from "@/lib/station/simulation/scenario";
-import { tellFurnace } from "./furnace";
+import { tellFurnace, tellInhomogeneity } from "./furnace";
 import type { Cast } from "./people";
 import type { Teller } from "./teller";
 
@@ -142,5 +142,6 @@ const tellInstruments = async (
 export const tellStandards = async (teller: Teller, cast: Cast): Promise<Bench> => {
   const configurationId = await tellFurnace(teller, cast);
   await tellReferences(teller, cast);
+  await tellInhomogeneity(teller, cast);
   return { configurationId, ...(await tellInstruments(teller, cast)) };
 };

@@ -48,9 +48,11 @@ function Measuring({ furnaceId, configuration, mayChange }: Omit<Props, "boreMil
         </ul>
       ) : null}
       {mayChange ? (
-        <LinkButton href={`/furnaces/${furnaceId}/characterisations/new?configuration=${configuration.id}`}>
-          Plan a characterisation
-        </LinkButton>
+        <div>
+          <LinkButton href={`/furnaces/${furnaceId}/characterisations/new?configuration=${configuration.id}`}>
+            Plan a characterisation
+          </LinkButton>
+        </div>
       ) : null}
     </>
   );

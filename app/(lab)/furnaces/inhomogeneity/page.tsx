@@ -6,9 +6,9 @@ import { isoDay } from "@/lib/domain/calibration/due";
 import { inhomogeneityTestsView } from "@/lib/views/inhomogeneity-tests";
 import { requireStaff } from "@/lib/web/auth";
 import { load } from "@/lib/web/load";
+import { BathCaution } from "../bath-caution";
 import { InhomogeneityForm } from "../inhomogeneity-form";
 import { InhomogeneityList } from "../inhomogeneity-list";
-import { SurveyCaution } from "../survey-caution";
 
 export const metadata = { title: "Inhomogeneity tests" };
 
@@ -26,7 +26,7 @@ export default async function InhomogeneityPage() {
       </Section>
       {view.mayRecord ? (
         <Disclosure summary="Record a test" open={view.tests.length === 0}>
-          <SurveyCaution celsius={250} />
+          <BathCaution />
           <InhomogeneityForm today={isoDay(new Date())} />
         </Disclosure>
       ) : null}

@@ -1,4 +1,5 @@
 import type { Page } from "@playwright/test";
+import { violations } from "../axe";
 import { expect, test } from "../fixtures";
 import { checkBench, giveReasons } from "../pass-gate";
 
@@ -92,6 +93,14 @@ test("a run with a PTFE lead near heat is stopped by its gate, mended, and start
   await expect(main.getByRole("heading", { level: 2 })).not.toHaveCount(0);
   await expect(main).toContainText("PTFE or PFA holds 260 °C; above it gives off toxic");
   await expect(page.getByRole("form", { name: "Reason: lead near heat" })).toHaveCount(0);
+  await expect(
+    page.getByRole("navigation", { name: "Headings of the gate" }).getByRole("listitem"),
+  ).toHaveCount(8);
+  expect(await violations(page)).toEqual([]);
+  await page.setViewportSize({ width: 320, height: 800 });
+  const overflow = () => page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
+  expect(await overflow(), "nothing wider than the page").toBe(0);
+  await page.setViewportSize({ width: 1280, height: 900 });
   for (const caution of [
     "Burns",
     "Fumes",
@@ -153,4 +162,5 @@ test("a run with a PTFE lead near heat is stopped by its gate, mended, and start
   await page.goto(`/runs/${run}/gate`);
   await expect(main).toContainText("Gate passed");
   await expect(main).toContainText("It stands on the certificate.");
+  expect(await violations(page)).toEqual([]);
 });

@@ -1,4 +1,5 @@
 import type { StoredRow } from "./stored-outcome";
+import { saidOf } from "./subject-words";
 
 type Place = {
   readonly kind: string;
@@ -15,8 +16,6 @@ const nameOf = (code: string, place: Place): string | null => {
   return byChannel.has(code) ? place.channel : place.tag;
 };
 
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
-
 /**
  * What was set aside at the gate and stands on the certificate of one sensor (ISO/IEC 17025:2017, 7.8.2.1 n): what
  * was said of it, of the references and instruments, and of the whole run; never of another customer's sensor.
@@ -32,6 +31,9 @@ export const certificateLines = (
     const foreign = new Set(others.map((place) => nameOf(code, place)));
     const own = subjects.filter((subject) => !foreign.has(subject));
     if (subjects.length > 0 && own.length === 0) return [];
-    const named = own.filter((subject) => subject !== tag);
-    return [`${named.length > 0 ? `${named.join(", ")}: ${reason}` : capital(reason)} Accepted: ${given}`];
+    const place = places.find((one) => one.tag === tag);
+    // The certificate is this sensor's: of itself it need not be named.
+    const self = place ? nameOf(code, place) : tag;
+    const named = own.filter((subject) => subject !== self);
+    return [`${saidOf(code, named, reason)} Accepted: ${given}`];
   });

@@ -1,9 +1,7 @@
 import { ok, type Result, refuse } from "../refusal";
 import { asRunState, runStateLabels } from "../run/states";
 import type { GateAssessment } from "./assessment";
-
-const sentence = (subjects: readonly string[], reason: string): string =>
-  subjects.length === 0 ? reason : `${subjects.join(", ")}: ${reason}`;
+import { saidOf } from "./subject-words";
 
 /** The gate stands before the run and is asked nothing once readings are there. */
 export const demandBeforeStart = (run: {
@@ -32,7 +30,7 @@ export const decideStart = (
     assessment.verdict === "refused"
       ? rows.filter(({ severity }) => severity === "refuse")
       : rows.filter(({ severity, given }) => severity === "overridable" && given === null);
-  const said = stopping.map(({ subjects, reason }) => sentence(subjects, reason)).join(" ");
+  const said = stopping.map(({ code, subjects, reason }) => saidOf(code, subjects, reason)).join(" ");
   return refuse(
     "rule",
     assessment.verdict === "refused"

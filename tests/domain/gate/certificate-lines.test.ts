@@ -48,7 +48,7 @@ describe("what the gate leaves on a certificate", () => {
     // Channel 1 is the other sensor's.
     expect(of({ code: "channel-zero", subjects: ["1"] })).toEqual([]);
     expect(of({ code: "channel-zero", subjects: ["101"] })).toEqual([
-      "101: used base metal. Accepted: Agreed by N. North.",
+      "Channel 101: used base metal. Accepted: Agreed by N. North.",
     ]);
   });
 });

@@ -7,6 +7,7 @@ import { RunPage } from "../run-page";
 import { BenchForm } from "./bench-form";
 import { Cautions } from "./cautions";
 import { GateSummary } from "./gate-summary";
+import { HeadingList } from "./heading-list";
 import { HeadingSection } from "./heading-section";
 import { PassedGate } from "./passed-gate";
 
@@ -31,6 +32,7 @@ export default async function RunGatePage({ params }: Props) {
   return (
     <RunPage head={view.head} at="gate">
       <GateSummary view={view} />
+      <HeadingList headings={view.headings} />
       <Cautions />
       {view.head.mayWork ? (
         <Section title="Today at the bench" note="Before the furnace is hot; the last figure counts." wide>
@@ -38,12 +40,7 @@ export default async function RunGatePage({ params }: Props) {
         </Section>
       ) : null}
       {view.headings.map((heading) => (
-        <HeadingSection
-          key={heading.heading}
-          run={view.head.number}
-          heading={heading}
-          mayWork={view.isBefore}
-        />
+        <HeadingSection key={heading.heading} run={view.head.number} heading={heading} />
       ))}
     </RunPage>
   );

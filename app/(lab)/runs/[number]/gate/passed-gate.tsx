@@ -1,6 +1,7 @@
 import { Section } from "@/app/_ui/section";
 import { StateMark } from "@/app/_ui/state-mark";
 import { Timestamp } from "@/app/_ui/timestamp";
+import { saidOf } from "@/lib/domain/gate/subject-words";
 import type { RunGateView } from "@/lib/views/run/run-gate";
 import { gateMark } from "./gate-marks";
 
@@ -25,9 +26,7 @@ export function PassedGate({ passed }: { readonly passed: Passed }) {
       <ul className="list">
         {said.map((row) => (
           <li key={[row.code, row.reason, ...row.subjects].join(" ")}>
-            <StateMark {...gateMark(row.severity, row.given)} />{" "}
-            {row.subjects.length > 0 ? `${row.subjects.join(", ")}: ` : ""}
-            {row.reason}
+            <StateMark {...gateMark(row.severity, row.given)} /> {saidOf(row.code, row.subjects, row.reason)}
             {row.given === null ? null : ` Set aside: “${row.given}”`}
             {row.reachesCertificate ? " It stands on the certificate." : null}
           </li>

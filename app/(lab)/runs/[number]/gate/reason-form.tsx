@@ -1,6 +1,7 @@
 import { ActionForm } from "@/app/_ui/action-form.client";
 import { SubmitButton } from "@/app/_ui/submit-button.client";
 import { TextField } from "@/app/_ui/text-field.client";
+import { subjectWords } from "@/lib/domain/gate/subject-words";
 import type { RunGateView } from "@/lib/views/run/run-gate";
 import { overrideGateAction } from "./actions";
 
@@ -11,8 +12,8 @@ type Props = { readonly run: string; readonly row: Row };
 export function ReasonForm({ run, row }: Props) {
   const { override, asLastTime } = row;
   if (!override) return null;
-  if (!override.mayI) return <p className="quiet">Only {override.by} may set this aside.</p>;
-  const whom = row.subjects.length === 0 ? "the run" : row.subjects.join(", ");
+  if (!override.mayI) return null;
+  const whom = subjectWords(row.code, row.subjects) || "the run";
   return (
     <ActionForm action={overrideGateAction} label={`Reason: ${row.code.replaceAll("-", " ")}`}>
       <input type="hidden" name="run" value={run} />

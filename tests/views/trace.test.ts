@@ -1,4 +1,5 @@
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { countStatements } from "@/lib/commands/bench/count-statements";
 import { closeDatabase, configureDatabase } from "@/lib/data/client";
 import { inScope } from "@/lib/data/in-scope";
 import { type ChainTree, treeLines } from "@/lib/domain/trace/chain-tree";
@@ -103,6 +104,15 @@ describe("the chain of a certificate", () => {
     expect(standard?.children.map(({ node, isEnd }) => [node.kind, node.title, isEnd])).toEqual([
       ["fixed-point", "Copper point", true],
     ]);
+  });
+
+  it("is asked of the database in ten statements at most, from the first page of a laboratory to its last", async () => {
+    const { number } = await signedOne();
+    await page(number);
+    const counted = await countStatements(() => page(number, 1000));
+    expect(counted).toBeLessThanOrEqual(10);
+    for (let more = 0; more < 3; more += 1) await signedOne();
+    expect(await countStatements(() => page(number, 1000))).toBe(counted);
   });
 
   it("marks the step that brings the most", async () => {

@@ -1,12 +1,13 @@
 import { performance } from "node:perf_hooks";
-import pg from "pg";
 import { connect } from "@/lib/commands/postgres/connect";
 import { closeDatabase, configureDatabase } from "@/lib/data/client";
 import { inScope, type Tx } from "@/lib/data/in-scope";
 import { chainBeneathSql } from "@/lib/data/sql/chain-beneath";
 import { chainEdgesSql } from "@/lib/data/sql/chain-edges";
+import { resultsStandingOnSql } from "@/lib/data/sql/results-standing-on";
 import { readChain } from "@/lib/data/trace/read-chain";
 import { Prisma } from "@/lib/generated/prisma/client";
+import { countStatements } from "./count-statements";
 import { fixed } from "./print-figure";
 import { benchResult, growGraph } from "./trace-graph";
 
@@ -45,22 +46,6 @@ const buffersOf = async (tx: Tx, statement: Prisma.Sql): Promise<number> => {
   return plan["Shared Hit Blocks"] + plan["Shared Read Blocks"];
 };
 
-/** Every statement that leaves this process for the server, transaction and scope included. */
-const countStatements = async (work: () => Promise<unknown>): Promise<number> => {
-  const { query } = pg.Client.prototype;
-  let count = 0;
-  pg.Client.prototype.query = function counted(this: pg.Client, ...given: unknown[]) {
-    count += 1;
-    return Reflect.apply(query, this, given);
-  } as typeof query;
-  try {
-    await work();
-  } finally {
-    pg.Client.prototype.query = query;
-  }
-  return count;
-};
-
 const chainOf = (number: number) =>
   inScope(laboratory, (tx) => readChain(tx, "result", [benchResult(number)]));
 
@@ -94,6 +79,18 @@ const measure = async (results: number): Promise<Measured> => {
     buffers: medianOf(buffers),
     milliseconds: medianOf(times),
   };
+};
+
+/** The other way: the first page of what stands on one standard, and how many there are. As long as the answer. */
+const printStanding = async (): Promise<void> => {
+  const page = resultsStandingOnSql("standard", ["standard 5"], { limit: 50, offset: 0 });
+  const begun = performance.now();
+  const [first] = await inScope(laboratory, (tx) => tx.$queryRaw<{ count: number }[]>(page));
+  const spent = performance.now() - begun;
+  const buffers = await inScope(laboratory, (tx) => buffersOf(tx, page));
+  console.log(
+    `  from one standard, ${first?.count ?? 0} results: 1 statement, ${buffers} buffers, ${fixed(spent)} ms`,
+  );
 };
 
 const print = (one: Measured, first: Measured, seeded: number): void => {
@@ -131,6 +128,7 @@ export const benchTrace = async (adminUrl: string, runtimeUrl: string): Promise<
       if (measured.statements !== first.statements || measured.statements > 10)
         throw new Error(`${measured.statements} statements at ${results} results`);
     }
+    await printStanding();
   } finally {
     await closeDatabase();
     await admin.end();

@@ -3,6 +3,7 @@ import type { CertificateParts } from "@/lib/domain/certificate/parts";
 import type { EvaluatedPoint } from "@/lib/domain/evidence/evaluation";
 import { TypeLetter } from "@/lib/domain/evidence/schema";
 import { defaultTable, sensorFunction } from "@/lib/domain/evidence/sensor-function";
+import { sensorScope } from "@/lib/domain/evidence/sensor-scope";
 import { certificateLines } from "@/lib/domain/gate/certificate-lines";
 import { ok, type Result, refuse } from "@/lib/domain/refusal";
 import { decisionRuleOf } from "@/lib/domain/run/decision-rule-of";
@@ -108,7 +109,7 @@ const functionOf = (
     choice,
     table: choice.table ?? { ...defaultTable, unit },
     digits: evaluated.uncertaintyDigits ?? head.rounding.uncertaintyDigits,
-    scope: head.scope,
+    scope: sensorScope(head.scope, evaluated),
   });
 };
 

@@ -17,6 +17,7 @@ import { assessTipCheck } from "@/lib/domain/run/tip-check";
 import { scopeInForce } from "@/lib/domain/scope/scope-in-force";
 import { loadReadings, type ReadingsFilter } from "../evidence/read-scan-channels";
 import { loadMeasuredInhomogeneity } from "../furnace/inhomogeneity-store";
+import { sensorsOutsideScope } from "../gate/sensors-outside-scope";
 import type { Tx } from "../in-scope";
 import { loadScopeLines } from "../scope/scope-store";
 import { loadConfigurationOn } from "./load-configuration";
@@ -226,6 +227,7 @@ export const loadEvidence = async (
   const tested = run.places.flatMap(({ sensorId, equipmentId }) => sensorId ?? equipmentId ?? []);
   const measured = await loadMeasuredInhomogeneity(tx, tested, asOf);
   const equipment = await loadEquipmentParts(tx, run, day, measured);
+  const outside = await sensorsOutsideScope(tx, run.id);
   const laboratory = await tx.laboratory.findFirst({ select: { name: true } });
   demandThere(sensors[0] ?? null, "The run has no sensor.");
   const evidence = composeEvidence({
@@ -239,7 +241,10 @@ export const loadEvidence = async (
     references: [...equipment.references.values()],
     voltmeter: equipment.voltmeter,
     scanner: equipment.scanner,
-    sensors: sensors.map((sensor) => sensorPart(sensor, measured)),
+    sensors: sensors.map((sensor) => {
+      const reason = outside.get(sensor.tag);
+      return { ...sensorPart(sensor, measured), ...(reason === undefined ? {} : { outsideScope: reason }) };
+    }),
     places: placesOf(run, sensors, equipment, standing),
     setpoints: run.setpoints.map((setpoint) => ({
       id: setpointId(setpoint),

@@ -2,6 +2,7 @@ import type { Bench } from "./bench";
 import type { EvaluatedFunction, EvaluatedPoint, EvidenceFinding } from "./evaluation";
 import type { Evidence } from "./schema";
 import { defaultTable, sensorFunction } from "./sensor-function";
+import { sensorScope } from "./sensor-scope";
 
 export type EvaluatedFunctions = {
   readonly functions: readonly EvaluatedFunction[];
@@ -31,7 +32,7 @@ export function evaluateFunctions(
       choice,
       table: choice.table ?? defaultTable,
       digits,
-      scope: evidence.scope,
+      scope: sensorScope(evidence.scope, mounted.item),
     });
     if (evaluated.ok) functions.push(evaluated.value);
     else {

@@ -8,6 +8,7 @@ import { pointScope, reportedCelsius } from "./point-scope";
 import { printPoint } from "./print-point";
 import { referencesAt } from "./reference-stage";
 import type { Evidence } from "./schema";
+import { sensorScope } from "./sensor-scope";
 import type { SetpointInWindow } from "./setpoint-windows";
 import type { TemperatureStage } from "./temperature-stage";
 
@@ -52,7 +53,8 @@ function withUncertainty(
   const expandedMicrovolt = coverageFactor * emf.combined;
   const expandedCelsius = expandedMicrovolt / slope;
   const { nominalCelsius } = at.setpoint;
-  const placed = pointScope(evidence.scope, mounted.item.type, nominalCelsius, expandedCelsius);
+  const scopeHere = sensorScope(evidence.scope, mounted.item);
+  const placed = pointScope(scopeHere, mounted.item.type, nominalCelsius, expandedCelsius);
   if (!placed.ok) return missing("scope", placed.problem.message);
   const scope = placed.value;
   const reported = reportedCelsius(scope, expandedCelsius);

@@ -156,6 +156,8 @@ export const SensorEvidence = v1.SensorEvidence.extend({
   hysteresis: UncertaintyInput,
   decisionRule: DecisionRule.optional(),
   deviationFunction: DeviationFunctionChoice.optional(),
+  /** Why the results of this sensor are reported outside the scope, whatever its type; left out: as the scope says. */
+  outsideScope: source.optional(),
 });
 
 export const ReferenceEvidence = v1.ReferenceEvidence.omit({

@@ -26,6 +26,7 @@ export const EvidenceHead = z.object({
         decisionRule: shape.decisionRule,
         uncertaintyDigits: shape.uncertaintyDigits,
         deviationFunction: shape.deviationFunction,
+        outsideScope: shape.outsideScope,
       }),
     )
     .default([]),

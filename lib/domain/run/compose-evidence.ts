@@ -37,6 +37,8 @@ export type EvidenceParts = {
     /** As agreed in the sensor's own order: one load may hold sensors of several. */
     readonly decisionRule: DecisionRule;
     readonly uncertaintyDigits: 1 | 2;
+    /** Why its results are reported outside the scope; left out: as the scope says. */
+    readonly outsideScope?: string;
   })[];
   /** Each place with its junction as it stood there, its temperature included. */
   readonly places: readonly (Omit<Place, "junction"> & { readonly junction: Junction })[];
@@ -66,6 +68,7 @@ const composeSensor = (sensor: EvidenceParts["sensors"][number], budget: BudgetI
     shunting: inputs.shunting,
     hysteresis: inputs.hysteresis,
     ...(inputs.deviationFunction ? { deviationFunction: inputs.deviationFunction } : {}),
+    ...(sensor.outsideScope === undefined ? {} : { outsideScope: sensor.outsideScope }),
     ...(given ? { givenSensitivity: given } : {}),
     decisionRule: sensor.decisionRule,
     uncertaintyDigits: sensor.uncertaintyDigits,

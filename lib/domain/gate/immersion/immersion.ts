@@ -33,7 +33,7 @@ const assess = (plan: GatePlan, policy: GatePolicy): readonly Found[] => {
         outcome: "breach",
         subject,
         reason: `it stands ${millimetre(immersionMillimetre)} deep; the best uniformity is at ${millimetre(wanted)}.`,
-        remedy: "Push it in to the best uniformity, or measure at two immersions and say so.",
+        remedy: "Push it in to the best uniformity.",
         source: `${source}; what still counts as the same: ${policy.immersionShortfallMillimetre.source}`,
       },
     ];

@@ -27,7 +27,7 @@ const assess = ({ sensors, configuration }: GatePlan, policy: GatePolicy): reado
         subject: tag,
         reason: `it is ${millimetre(lengthMillimetre)} long and cannot reach the best uniformity at ${millimetre(wanted)}.`,
         remedy:
-          "Refuse it; or measure it at two immersions and take half the difference into U; or report it outside the scope.",
+          "Refuse it, or use a furnace whose best uniformity it reaches. Set aside with a reason, its results are reported outside the scope, each marked so.",
         source: commonPractice,
       },
     ];

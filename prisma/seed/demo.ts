@@ -2,6 +2,8 @@ import { configureDatabase } from "@/lib/data/client";
 import { tellFullRun, tellSubmission } from "./full-run";
 import { tellOrders } from "./orders";
 import { tellPeople } from "./people";
+import { tellProcedures } from "./procedures";
+import { tellScope } from "./scope";
 import { tellSignOff, versionOf } from "./sign-off";
 import { tellStandards } from "./standards";
 import { tellerAt } from "./teller";
@@ -21,6 +23,9 @@ export const seedDemo = async ({
   const cast = await tellPeople(teller);
   log("furnace, references and instruments");
   const bench = await tellStandards(teller, cast);
+  log("procedures and scope");
+  await tellProcedures(teller, cast);
+  await tellScope(teller, cast);
   log("orders and sensors");
   const tags = await tellOrders(teller, cast);
   const run = await tellFullRun(teller, cast, bench, tags, log);

@@ -1,6 +1,5 @@
 import { proposeWindows } from "@/lib/domain/evidence/propose-windows";
 import { Evidence, type EvidenceInput } from "@/lib/domain/evidence/schema";
-import type { BudgetInputsInput } from "@/lib/domain/run/budget-inputs";
 import { acceptWindow } from "@/lib/operations/run/accept-window";
 import { createRun } from "@/lib/operations/run/create";
 import { evaluateRun } from "@/lib/operations/run/evaluate";
@@ -8,39 +7,16 @@ import { receiveReadings } from "@/lib/operations/run/receive-readings";
 import { recordTipCheck } from "@/lib/operations/run/record-tip-check";
 import { submitRun } from "@/lib/operations/run/submit";
 import { readingsFile } from "@/lib/station/simulation/readings-file";
-import {
-  absent,
-  correlation,
-  inputs,
-  program,
-  references,
-  sensorInputs,
-  sensors,
-  zeroChannel,
-} from "@/lib/station/simulation/scenario";
+import { program, references, sensors, zeroChannel } from "@/lib/station/simulation/scenario";
 import { simulateRun } from "@/lib/station/simulation/simulate-run";
 import { tellGate } from "./gate";
 import type { Cast } from "./people";
+import { demoProcedure } from "./procedures";
 import type { Bench } from "./standards";
 import type { Teller } from "./teller";
 
 /** Which of the simulated furnaces the story is about. */
 const seed = 7;
-
-const budgetInputs: BudgetInputsInput = {
-  procedure: "Comparison in a tube furnace, revision 1",
-  origin: "simulated",
-  source: "Readings from a seeded generator with known truth; people, companies and figures are invented.",
-  referenceRepeatability: inputs.referenceRepeatability,
-  heaterPickup: absent.line,
-  stability: absent.line,
-  correlation,
-  sensors: {
-    K: { ...sensorInputs("K"), ...absent.sensor },
-    N: { ...sensorInputs("N"), ...absent.sensor },
-    S: { ...sensorInputs("S"), ...absent.sensor },
-  },
-};
 
 const placesOf = (bench: Bench, tags: ReadonlyMap<string, string>) => {
   const junctionId = bench.junctionId;
@@ -85,7 +61,7 @@ export const tellFullRun = async (
     configurationId: bench.configurationId,
     voltmeterId: bench.voltmeterId,
     scannerId: bench.scannerId,
-    budgetInputs,
+    procedure: demoProcedure,
     setpointsCelsius: [...program.setpointsCelsius],
     places: placesOf(bench, tags),
     note: "Two references, six sensors of two customers. Simulated readings.",

@@ -22,11 +22,14 @@ export type Cast = {
 /** The laboratory, its people and its two customers: all of them invented. */
 export const tellPeople = async ({ tell, at }: Teller): Promise<Cast> => {
   const founded = at(400);
+  const accreditation =
+    "Demonstration, not accredited: this laboratory is invented, no body has assessed it. Its scope is invented data, so that the marking of results shows.";
   await tell(foundLaboratory, system, founded, {
     name: "Harrow Vale Calibration",
     addressLines: "4 Kiln Lane\nHarrow Vale HV3 9TQ",
     contact: "desk@harrowvale.example",
-    accreditationText: "",
+    accreditationText: accreditation,
+    accreditationNumber: "DEMONSTRATION, not a number of any body",
     countryCode: "GB",
     performerMaySignOff: false,
     isDemo: true,

@@ -24,8 +24,8 @@ beforeAll(async () => {
   world = await twoCustomers(admin);
   runtime = await connect(database.runtimeUrl);
   const { rows } = await admin.query<{ id: string }>(
-    `INSERT INTO run (number, configuration_id, voltmeter_id, scanner_id, performer_id, created_at, budget_inputs)
-     SELECT 'R-9', configuration_id, voltmeter_id, scanner_id, performer_id, created_at, budget_inputs
+    `INSERT INTO run (number, configuration_id, voltmeter_id, scanner_id, performer_id, created_at, procedure_revision_id, budget_inputs)
+     SELECT 'R-9', configuration_id, voltmeter_id, scanner_id, performer_id, created_at, procedure_revision_id, budget_inputs
        FROM run WHERE id = $1 RETURNING id`,
     [world.sharedRun.id],
   );

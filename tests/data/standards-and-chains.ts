@@ -18,6 +18,27 @@ export type Stands = {
   readonly sensor: { readonly sensorId: string; readonly customerId: string };
 };
 
+/** A procedure of which one revision is current, as every run needs one; drafted by one person, approved by another. */
+export const makeProcedure = async (
+  admin: pg.Client,
+  insert: Insert,
+  technicianId: string,
+  secondPersonId: string,
+): Promise<string> => {
+  const procedureId = await insert(admin, "procedure", { key: "comparison", title: "Comparison" });
+  return insert(admin, "procedure_revision", {
+    procedure_id: procedureId,
+    revision: 1,
+    state: "current",
+    budget_inputs: "{}",
+    verification: "V-1",
+    current_from: now,
+    current_by_id: secondPersonId,
+    recorded_by_id: technicianId,
+    recorded_at: now,
+  });
+};
+
 /** What equipment, calibrations, furnaces and procedures keep beside themselves: one row in every table. */
 export const makeRecords = async (admin: pg.Client, insert: Insert, on: Stands): Promise<void> => {
   const by = { recorded_by_id: on.technicianId, recorded_at: now };
@@ -47,17 +68,6 @@ export const makeRecords = async (admin: pg.Client, insert: Insert, on: Stands):
   const capability = '{"kind":"constant","expandedCelsius":1.2}';
   const range = { type_letter: "N", from_celsius: 300, to_celsius: 1200, capability };
   await insert(admin, "scope_line", { ...range, valid_from: day, source: "schedule 1", ...by });
-  const procedureId = await insert(admin, "procedure", { key: "comparison", title: "Comparison" });
-  await insert(admin, "procedure_revision", {
-    procedure_id: procedureId,
-    revision: 1,
-    state: "current",
-    budget_inputs: "{}",
-    verification: "V-1",
-    current_from: now,
-    current_by_id: on.secondPersonId,
-    ...by,
-  });
   await insert(admin, "characterisation_decision", {
     characterisation_id: on.characterisationId,
     ...decided,

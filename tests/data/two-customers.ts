@@ -1,7 +1,7 @@
 import { createHash, randomUUID } from "node:crypto";
 import type pg from "pg";
 import { makeMail } from "./mail-rows";
-import { makeRecords } from "./standards-and-chains";
+import { makeProcedure, makeRecords } from "./standards-and-chains";
 import { makeBench } from "./two-customers-bench";
 
 type Row = Readonly<Record<string, unknown>>;
@@ -87,7 +87,7 @@ const makeCustomer = async (admin: pg.Client, name: string, technicianId: string
   return { customerId, personId, orderId, lineId, sensorId };
 };
 
-type Bench = Awaited<ReturnType<typeof makeBench>>;
+type Bench = Awaited<ReturnType<typeof makeBench>> & { readonly procedureRevisionId: string };
 
 const makeRun = async (
   admin: pg.Client,
@@ -103,6 +103,7 @@ const makeRun = async (
     scanner_id: bench.scannerId,
     performer_id: technicianId,
     created_at: now,
+    procedure_revision_id: bench.procedureRevisionId,
     budget_inputs: "{}",
   });
   const setpointId = await insert(admin, "run_setpoint", { run_id: id, position: 1, celsius: 600 });
@@ -233,7 +234,10 @@ export const twoCustomers = async (admin: pg.Client): Promise<TwoCustomers> => {
   const secondPersonId = await insert(admin, "person", second);
   const a = await makeCustomer(admin, "alpha", technicianId);
   const b = await makeCustomer(admin, "beta", technicianId);
-  const bench = await makeBench(admin, insert, technicianId, secondPersonId);
+  const bench = {
+    ...(await makeBench(admin, insert, technicianId, secondPersonId)),
+    procedureRevisionId: await makeProcedure(admin, insert, technicianId, secondPersonId),
+  };
   await admin.query("BEGIN; SET LOCAL app.scope = 'laboratory'");
   await admin.query("SELECT audit_append('system:test', 'thing.made', 'thing', '1', '{}'); COMMIT");
   const sharedRun = await makeRun(admin, "R-1", bench, technicianId, [a, b]);

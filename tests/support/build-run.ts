@@ -245,6 +245,7 @@ export const buildRun = (world: World, options: RunOptions) =>
         performerId: world.people.technician.personId,
         createdAt: at,
         startedAt: at,
+        procedureRevisionId: world.procedureRevisionId,
         budgetInputs: "{}",
       },
     });

@@ -126,6 +126,24 @@ const furnace = async (tx: Tx, people: { readonly technician: string; readonly q
   return configuration;
 };
 
+/** What its runs follow; it says nothing of a budget, since their evaluations are written row by row too. */
+const procedure = async (tx: Tx): Promise<string> => {
+  const { id: procedureId } = await tx.procedure.create({ data: { key: "invented", title: "Invented" } });
+  const at = new Date("2026-01-12T08:00:00Z");
+  const revision = await tx.procedureRevision.create({
+    data: {
+      procedureId,
+      revision: 1,
+      state: "current",
+      budgetInputs: "{}",
+      verification: "invented",
+      recordedAt: at,
+      currentFrom: at,
+    },
+  });
+  return revision.id;
+};
+
 export const buildWorld = (options: { readonly performerMaySignOff?: boolean } = {}) =>
   inScope({ kind: "laboratory" }, async (tx) => {
     await tx.laboratory.create({
@@ -158,6 +176,7 @@ export const buildWorld = (options: { readonly performerMaySignOff?: boolean } =
       voltmeter: await equipment(tx, "voltmeter", "V-1"),
       scanner: await equipment(tx, "scanner", "X-1"),
       junction: await equipment(tx, "junction", "J-1"),
+      procedureRevisionId: await procedure(tx),
       configuration: await furnace(tx, {
         technician: people.technician.personId,
         quality: people.quality.personId,

@@ -5,7 +5,7 @@ import { createRun } from "@/lib/operations/run/create";
 import { receiveReadings } from "@/lib/operations/run/receive-readings";
 import { recordTipCheck } from "@/lib/operations/run/record-tip-check";
 import { readingsFile } from "@/lib/station/simulation/readings-file";
-import { inputs, references, sensorInputs, sensors } from "@/lib/station/simulation/scenario";
+import { references, sensors } from "@/lib/station/simulation/scenario";
 import { simulateRun } from "@/lib/station/simulation/simulate-run";
 import { accepted, lineInput, orderInput, received } from "./orders";
 import { passGate } from "./pass-gate";
@@ -48,12 +48,7 @@ export const fullRunInput = async (bench: RunBench): Promise<CreateInput> => {
     configurationId: bench.configurationId,
     voltmeterId: bench.voltmeterId,
     scannerId: bench.scannerId,
-    budgetInputs: {
-      procedure: "Demonstration",
-      origin: "simulated",
-      referenceRepeatability: inputs.referenceRepeatability,
-      sensors: { K: sensorInputs("K"), N: sensorInputs("N"), S: sensorInputs("S") },
-    },
+    procedure: "demonstration",
     places: [
       ...references.map(({ id, place, channel }) => ({
         ...common,

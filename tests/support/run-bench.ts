@@ -10,7 +10,11 @@ import { decideCharacterisation } from "@/lib/operations/furnace/decide-characte
 import { recordFurnace } from "@/lib/operations/furnace/record";
 import { recordCharacterisation } from "@/lib/operations/furnace/record-characterisation";
 import { recordConfiguration } from "@/lib/operations/furnace/record-configuration";
-import { figures, references } from "@/lib/station/simulation/scenario";
+import { changeDraft } from "@/lib/operations/procedure/change-draft";
+import { installFounding } from "@/lib/operations/procedure/install";
+import { makeCurrent } from "@/lib/operations/procedure/make-current";
+import { recordProcedure } from "@/lib/operations/procedure/record";
+import { figures, inputs, references, sensorInputs } from "@/lib/station/simulation/scenario";
 import { type FrontDesk, openFrontDesk } from "./front-desk";
 
 /** The day on which runs of these tests are measured and everything about them is in date. */
@@ -103,6 +107,27 @@ export const recordBareTube = async (
   return id;
 };
 
+/** The scenario's own budget as a procedure: drafted by the quality manager, made current by the signatory. */
+const tellProcedure = async (who: { readonly manager: Actor; readonly signatory: Actor }): Promise<void> => {
+  await execute(installFounding, { kind: "system", name: "test" }, {}, benchClock);
+  const named = { key: "demonstration", title: "Demonstration", copyOf: "tube-furnace" };
+  const { id } = await execute(recordProcedure, who.manager, named, benchClock);
+  const draft = {
+    id,
+    version: 1,
+    budgetText: JSON.stringify({
+      procedure: "Demonstration",
+      origin: "simulated",
+      referenceRepeatability: inputs.referenceRepeatability,
+      sensors: { K: sensorInputs("K"), N: sensorInputs("N"), S: sensorInputs("S") },
+    }),
+    change: "First revision.",
+    verification: "Against simulated furnaces of known truth.",
+  };
+  await execute(changeDraft, who.manager, draft, benchClock);
+  await execute(makeCurrent, who.signatory, { id, version: 2 }, benchClock);
+};
+
 /** The front desk, a quality manager, and the scenario's furnace, references and instruments. */
 export const openRunBench = async (): Promise<RunBench> => {
   const desk = await openFrontDesk();
@@ -115,6 +140,7 @@ export const openRunBench = async (): Promise<RunBench> => {
   await admin.end();
   const manager: Actor = { kind: "staff", personId, name: "Quinn Quality", roles: ["quality-manager"] };
   const who = { manager, signatory: desk.signatory };
+  await tellProcedure(who);
   for (const reference of references)
     await recordStandard(
       who,

@@ -34,8 +34,13 @@ const insertRun = async (admin: pg.Client, runId: string, personId: string): Pro
     [personId],
   );
   await admin.query(
-    `INSERT INTO run (id, number, configuration_id, voltmeter_id, scanner_id, performer_id, created_at, budget_inputs)
-     VALUES ($1, 'R-2026-0001', $2, $2, $2, $3, now(), '{}')`,
+    `WITH made AS (INSERT INTO procedure (key, title) VALUES ('bench', 'Bench') RETURNING id)
+     INSERT INTO procedure_revision (procedure_id, revision, state, budget_inputs, verification, recorded_at, current_from)
+     SELECT id, 1, 'current', '{}', '-', now(), now() FROM made`,
+  );
+  await admin.query(
+    `INSERT INTO run (id, number, configuration_id, voltmeter_id, scanner_id, performer_id, created_at, procedure_revision_id, budget_inputs)
+     SELECT $1, 'R-2026-0001', $2, $2, $2, $3, now(), id, budget_inputs FROM procedure_revision`,
     [runId, randomUUID(), personId],
   );
   await admin.query(

@@ -10,6 +10,7 @@ import { announce } from "@/lib/commands/start/announce";
 import { authSecret } from "@/lib/commands/start/auth-secret";
 import { ensureChains } from "@/lib/commands/start/chains";
 import { ensureDemo } from "@/lib/commands/start/demo";
+import { foundProcedures } from "@/lib/commands/start/found-procedures";
 import { type ReadyDatabase, readyDatabase } from "@/lib/commands/start/prepare-database";
 import { readSettings, type Settings } from "@/lib/commands/start/settings";
 import { type StopRequest, watchForStop } from "@/lib/commands/start/stop-request";
@@ -44,6 +45,7 @@ async function bringUp(mode: "start" | "dev", settings: Settings, stop: StopRequ
   undo.push(database.stop);
   await stop.unless(ensureGenerated(log));
   const signIns = await stop.unless(ensureDemo(database, settings, log));
+  await stop.unless(foundProcedures(database.runtimeUrl));
   await stop.unless(ensureChains(database, log));
   if (mode === "start") undo.push(await stop.unless(ensureBuild(log)));
   log("Starting the web server");

@@ -7,7 +7,8 @@ type NewRun = {
   readonly input: CreateRunInput;
   readonly candidates: LoadCandidates;
   readonly setpointsCelsius: readonly number[];
-  /** Canonical text. */
+  readonly procedureRevisionId: string;
+  /** Those of the revision, canonical text: the run keeps its own. */
   readonly budgetInputs: string;
   readonly performerId: string;
   readonly createdAt: Date;
@@ -44,6 +45,7 @@ export const insertRun = async (tx: Tx, run: NewRun): Promise<{ id: string; numb
       scannerId: run.input.scannerId,
       performerId: run.performerId,
       createdAt: run.createdAt,
+      procedureRevisionId: run.procedureRevisionId,
       budgetInputs: run.budgetInputs,
       note: run.input.note,
       setpoints: {

@@ -5,6 +5,7 @@ import { furnaceEvents } from "../furnace/events";
 import { gateEvents } from "../gate/events";
 import { mailEvents } from "../mail/events";
 import { orderEvents } from "../order/events";
+import { procedureEvents } from "../procedure/events";
 import { reminderEvents } from "../reminder/events";
 import { reviewEvents } from "../review/events";
 import { runEvents } from "../run/events";
@@ -27,6 +28,7 @@ export const auditEvents = [
   ...Object.values(reviewEvents),
   ...Object.values(certificateEvents),
   ...Object.values(scopeEvents),
+  ...Object.values(procedureEvents),
   ...Object.values(mailEvents),
   ...Object.values(reminderEvents),
   ...Object.values(traceEvents),

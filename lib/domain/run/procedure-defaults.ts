@@ -67,9 +67,8 @@ const nobleMetal = {
 const oneMeter =
   "one voltmeter reads both on one range; an error of its calibration or drift is the same in both readings";
 
-/** The procedure new runs follow unless another is chosen. */
 const tubeFurnace: BudgetInputs = {
-  procedure: "Comparison in a tube furnace, revision 2",
+  procedure: "Comparison in a tube furnace, revision 1",
   origin: "laboratory",
   sensitivities: "reference-functions",
   referenceRepeatability: standard(0.1, "celsius", `${s5}: pooled from ten earlier series`),
@@ -149,9 +148,8 @@ const publishedS5: BudgetInputs = {
   },
 };
 
+/** What comes with the platform; a laboratory keeps them as revision 1 of its procedures and goes on from there. */
 export const procedures = {
   "tube-furnace": tubeFurnace,
   "ea-4-02-s5": publishedS5,
 } as const satisfies Readonly<Record<string, BudgetInputs>>;
-export type ProcedureKey = keyof typeof procedures;
-export const procedureKeys = Object.keys(procedures) as readonly ProcedureKey[];

@@ -1,6 +1,4 @@
 import { z } from "zod";
-import { BudgetInputs } from "./budget-inputs";
-import { type ProcedureKey, procedureKeys } from "./procedure-defaults";
 
 const runNumber = z.string().min(1).max(40);
 const version = z.coerce.number("The form has lost its version. Reload the page.").int().min(1);
@@ -34,11 +32,12 @@ export const CreateRunInput = z.strictObject({
   configurationId: z.uuid("Choose the furnace configuration."),
   voltmeterId: z.uuid("Choose the voltmeter."),
   scannerId: z.uuid("Choose the scanner."),
+  /** Its key; the run follows the revision that is current at the moment. */
   procedure: z
-    .enum(procedureKeys as [ProcedureKey, ...ProcedureKey[]], "Choose the procedure.")
+    .string("Choose the procedure.")
+    .min(1, "Choose the procedure.")
+    .max(60)
     .default("tube-furnace"),
-  /** Instead of the procedure's defaults: the laboratory's own figures, whole. */
-  budgetInputs: BudgetInputs.optional(),
   /** Of those the sensors are ordered at; none given: all of them. */
   setpointsCelsius: z.array(figure("Choose setpoints.")).max(60).default([]),
   places: z.array(PlaceInput).min(2, "Load at least one sensor and one reference.").max(80),

@@ -1,13 +1,13 @@
+import { demandCurrentRevision } from "@/lib/data/procedure/demand-current-revision";
 import { insertRun } from "@/lib/data/run/insert-run";
 import { loadCandidates } from "@/lib/data/run/load-candidates";
 import { setSensorState } from "@/lib/data/sensor/set-state";
-import { canonical } from "@/lib/domain/audit/canonical";
 import { eventOf } from "@/lib/domain/audit/define-event";
 import { isoDay } from "@/lib/domain/calibration/due";
 import { demand } from "@/lib/domain/refusal";
+import { readBudgetInputs } from "@/lib/domain/run/budget-inputs";
 import { decideCreate } from "@/lib/domain/run/decide-create";
 import { runEvents } from "@/lib/domain/run/events";
-import { procedures } from "@/lib/domain/run/procedure-defaults";
 import { CreateRunInput } from "@/lib/domain/run/schema";
 import { personIdOf } from "@/lib/domain/staff/person-id-of";
 import { defineOperation } from "../operation";
@@ -19,7 +19,8 @@ export const createRun = defineOperation({
   input: CreateRunInput,
   perform: async ({ actor, now, tx }, input) => {
     const day = isoDay(now);
-    const budget = input.budgetInputs ?? procedures[input.procedure];
+    const revision = await demandCurrentRevision(tx, input.procedure);
+    const budget = readBudgetInputs(revision.budgetInputs);
     const candidates = await loadCandidates(tx, input, day, now);
     const { setpointsCelsius } = demand(decideCreate(input, candidates, budget, day));
     await setSensorState(
@@ -32,7 +33,8 @@ export const createRun = defineOperation({
       input,
       candidates,
       setpointsCelsius,
-      budgetInputs: canonical(budget),
+      procedureRevisionId: revision.id,
+      budgetInputs: revision.budgetInputs,
       performerId: personIdOf(actor),
       createdAt: now,
     });

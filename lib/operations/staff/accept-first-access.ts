@@ -1,5 +1,6 @@
 import { z } from "zod";
 import { insertLaboratory, loadLaboratory } from "@/lib/data/laboratory/laboratory-store";
+import { installProcedures } from "@/lib/data/procedure/install-procedures";
 import { takeFirstAccess } from "@/lib/data/staff/first-access-store";
 import { countPeople, insertPerson } from "@/lib/data/staff/person-store";
 import { eventOf } from "@/lib/domain/audit/define-event";
@@ -42,6 +43,7 @@ export const acceptFirstAccess = defineOperation({
       events: [
         eventOf(staffEvents.laboratoryFounded, "laboratory", { name: laboratory.name, isDemo: false }),
         eventOf(staffEvents.firstAccessUsed, id, {}),
+        ...(await installProcedures(tx, now)),
       ],
     };
   },

@@ -1,10 +1,10 @@
 import { loadOrder } from "@/lib/data/order/load-order";
+import { loadCurrentRevision } from "@/lib/data/procedure/procedure-store";
 import { loadBenches } from "@/lib/data/run/load-benches";
 import { lineDecidability } from "@/lib/domain/order/decidability";
 import { expectedUncertainty } from "@/lib/domain/order/expected-uncertainty";
-import { BudgetInputs } from "@/lib/domain/run/budget-inputs";
+import { readBudgetInputs } from "@/lib/domain/run/budget-inputs";
 import { decisionRuleOf } from "@/lib/domain/run/decision-rule-of";
-import { procedures } from "@/lib/domain/run/procedure-defaults";
 import type { Actor } from "@/lib/domain/staff/actor";
 import { answer, found } from "../view";
 
@@ -15,7 +15,8 @@ import { answer, found } from "../view";
 export const orderDecidabilityView = (actor: Actor, number: string, now: Date) =>
   answer(actor, "laboratory.read", async (tx) => {
     const order = found(await loadOrder(tx, number));
-    const benches = await loadBenches(tx, BudgetInputs.parse(procedures["tube-furnace"]), now);
+    const procedure = await loadCurrentRevision(tx, "tube-furnace");
+    const benches = procedure ? await loadBenches(tx, readBudgetInputs(procedure.budgetInputs), now) : [];
     const rule = decisionRuleOf(order);
     return order.lines.flatMap((line) =>
       lineDecidability(line, rule, (celsius) => expectedUncertainty(benches, { ...line, celsius })),

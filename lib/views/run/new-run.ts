@@ -1,9 +1,11 @@
 import type { Tx } from "@/lib/data/in-scope";
+import { loadCurrentRevisions } from "@/lib/data/procedure/procedure-store";
 import { loadStandards } from "@/lib/data/run/load-standards";
 import { dueState, isoDay } from "@/lib/domain/calibration/due";
 import { readBores } from "@/lib/domain/furnace/bores";
 import { decisionState } from "@/lib/domain/furnace/decision-state";
 import { type DecisionRuleKind, decisionRuleText } from "@/lib/domain/order/labels";
+import { revisionName } from "@/lib/domain/procedure/types";
 import type { Actor } from "@/lib/domain/staff/actor";
 import { answer } from "@/lib/views/view";
 
@@ -88,6 +90,7 @@ export const newRunView = (actor: Actor, now: Date) =>
       });
     return {
       waiting: await loadWaiting(tx),
+      procedures: (await loadCurrentRevisions(tx)).map((one) => ({ key: one.key, name: revisionName(one) })),
       configurations: await loadConfigurations(tx, today),
       references: of("reference"),
       voltmeters: of("voltmeter"),

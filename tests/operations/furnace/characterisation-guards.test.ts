@@ -58,8 +58,9 @@ describe("the database, where it is the last defence", () => {
   it("refuses a run in a configuration without an accepted characterisation, or after its last day", async () => {
     const run = (configurationId: string, at: string) =>
       inDatabase(
-        `INSERT INTO run (number, configuration_id, voltmeter_id, scanner_id, performer_id, created_at, budget_inputs)
-         VALUES (gen_random_uuid()::text, $1, $2, $3, $4, $5, '{}')`,
+        `INSERT INTO run (number, configuration_id, voltmeter_id, scanner_id, performer_id, created_at, procedure_revision_id, budget_inputs)
+         SELECT gen_random_uuid()::text, $1, $2, $3, $4, $5, id, budget_inputs FROM procedure_revision
+          WHERE state = 'current' LIMIT 1`,
         [configurationId, bench.voltmeterId, bench.scannerId, personOf(bench.technician), at],
       );
     const bare = await inLaboratory(async (tx) => {

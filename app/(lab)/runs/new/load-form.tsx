@@ -8,7 +8,6 @@ import { SubmitButton } from "@/app/_ui/submit-button.client";
 import { TextArea } from "@/app/_ui/text-area.client";
 import { dueLabels } from "@/lib/domain/calibration/due";
 import { chosenSetpoints } from "@/lib/domain/run/chosen-setpoints";
-import { procedureKeys, procedures } from "@/lib/domain/run/procedure-defaults";
 import type { NewRunView } from "@/lib/views/run/new-run";
 import { createRunAction } from "../actions";
 import { celsiusText } from "../run-marks";
@@ -56,8 +55,9 @@ export function LoadForm({ view, sensors, references }: Props) {
         <SelectField
           name="procedure"
           label="Procedure"
-          choices={procedureKeys.map((key) => ({ value: key, label: procedures[key].procedure }))}
-          hint="It brings repeatability, inhomogeneity and leads to the budget."
+          defaultValue="tube-furnace"
+          choices={view.procedures.map(({ key, name }) => ({ value: key, label: name }))}
+          hint="Only current revisions. It brings repeatability, inhomogeneity and leads to the budget."
         />
       </div>
       <FieldGroup legend="Setpoints" hint="Ascending, of those the sensors are ordered at." columns>

@@ -67,7 +67,7 @@ test("how do you know? from a number on a certificate to the national standard",
   await page.getByRole("button", { name: "Show" }).click();
   await expect(page).toHaveURL(/on=2020-01-01/);
   await expect(main).toContainText("as of 2020-01-01");
-  await expect(main).toContainText("the chain ends here, before the SI");
+  await expect(main).toContainText("no calibration was accepted and in force");
 });
 
 test("the same by keyboard, on a telephone's width, and on paper", async ({ page, signInAs }) => {

@@ -224,7 +224,7 @@ describe("a standard", () => {
     expect(then.breaks).toEqual([]);
     const before = await standard(equipment.id, { on: "2026-03-01" });
     expect(before.tree?.children).toEqual([]);
-    expect(before.breaks.map(({ code }) => code)).toEqual(["end-not-reached"]);
+    expect(before.breaks.map(({ code }) => code)).toEqual(["no-certificate"]);
     const after = await standard(equipment.id, { on: "2027-04-01" });
     expect(after.breaks.map(({ code }) => code)).toContain("not-in-date");
   });

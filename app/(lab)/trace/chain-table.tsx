@@ -40,7 +40,7 @@ const cellsOf = ({ tree, above, href }: Line) => {
     route: edge ? (routeLabels[edge.route] ?? edge.route) : "",
     days: daysWord(tree),
     uncertainty: said(uncertaintyWord(tree), shareWord(tree)),
-    state: <StateMark state={markOf(tree)} label={stateWord(tree) || "stated above"} />,
+    state: <StateMark state={markOf(tree)} label={stateWord(tree) || "as printed"} />,
     document: edge?.evidenceSha256 ? <Hash value={edge.evidenceSha256} label="Hash of its document" /> : "",
   };
 };

@@ -30,7 +30,7 @@ export const resultsStandingOnSql = (
            (count(*) OVER ())::int AS count
       FROM reached r CROSS JOIN LATERAL (SELECT * FROM trace_node WHERE id = r.id OFFSET 0) AS n
      WHERE n.kind = 'result'
-     ORDER BY n.frozen_at DESC, n.title, n.id
+     ORDER BY n.frozen_at DESC, n.facts::json ->> 'certificate', (n.facts::json ->> 'celsius')::float8, n.id
      LIMIT ${page.limit} OFFSET ${page.offset}`;
 
 export const resultsStandingOn = (

@@ -123,6 +123,10 @@ const breaksOfEnd = (
   above: ChainEdge | null,
 ): readonly ChainBreak[] => {
   if (edges.length > 0 || chainEnds.includes(node.kind)) return [];
+  if (node.kind === "standard" && above === null)
+    return [
+      broken("no-certificate", node, "no calibration was accepted and in force on the day asked about"),
+    ];
   // Said already, and better, where it is used without a certificate.
   if (above !== null && above.certificate === "" && !["parent", "route"].includes(above.role)) return [];
   return [

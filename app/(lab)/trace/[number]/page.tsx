@@ -54,12 +54,7 @@ export default async function TracePage({ params, searchParams }: Props) {
       <BreakList breaks={breaks} />
       {tree ? (
         <>
-          <Section
-            title={`How we know ${tree.node.title}`}
-            note={frozenNote(page)}
-            actions={<AsOfForm on={page.on} kept={{ at: String(tree.node.facts.celsius ?? "") }} />}
-            wide
-          >
+          <Section title={`How we know ${tree.node.title}`} note={frozenNote(page)} wide>
             <TraceChart
               view={treeView(tree, `From ${tree.node.title} to the SI`)}
               caption="Every name opens its record. A square with dashes is a gap; a second ring is the step that brings the most uncertainty."
@@ -73,7 +68,11 @@ export default async function TracePage({ params, searchParams }: Props) {
       ) : (
         <p>This certificate has no measured result, so there is no chain to draw.</p>
       )}
-      <LaterSection flags={page.later} on={page.on} />
+      <LaterSection
+        flags={page.later}
+        on={page.on}
+        asOf={<AsOfForm on={page.on} kept={{ at: String(tree?.node.facts.celsius ?? "") }} />}
+      />
     </Page>
   );
 }

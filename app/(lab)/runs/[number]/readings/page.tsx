@@ -1,4 +1,3 @@
-import { Disclosure } from "@/app/_ui/disclosure";
 import { LinkButton } from "@/app/_ui/link-button";
 import { Section } from "@/app/_ui/section";
 import { runReadingsView } from "@/lib/views/run/run-readings";
@@ -6,9 +5,7 @@ import { requireStaff } from "@/lib/web/auth";
 import { load } from "@/lib/web/load";
 import { RunPage } from "../run-page";
 import { BlockTable } from "./block-table";
-import { FormatHelp } from "./format-help";
-import { TypedForm } from "./typed-form";
-import { UploadForm } from "./upload-form.client";
+import { TakeIn } from "./take-in";
 
 type Props = { readonly params: Promise<{ readonly number: string }> };
 
@@ -28,22 +25,7 @@ export default async function RunReadingsPage({ params }: Props) {
     ) : null;
   return (
     <RunPage head={head} at="readings" actions={exportLink}>
-      {head.mayWork ? (
-        <>
-          <Section title="Upload" note="Large files take a while; you can stop, and nothing half is stored.">
-            <UploadForm run={head.number} asksStart={head.startedAt === null} />
-            <FormatHelp />
-          </Section>
-          <Section
-            title="Type them in"
-            note="From a paper record, each reading twice. They stay marked as typed."
-          >
-            <Disclosure summary="Open the two entries">
-              <TypedForm view={view} />
-            </Disclosure>
-          </Section>
-        </>
-      ) : null}
+      {head.mayWork ? <TakeIn view={view} /> : null}
       <Section title="What came in" wide>
         <BlockTable blocks={blocks} />
       </Section>

@@ -17,6 +17,8 @@ const places: readonly { readonly href: string; readonly label: string; readonly
   { href: "/standards", label: "Standards", needs: "laboratory.read" },
   { href: "/furnaces", label: "Furnaces", needs: "laboratory.read" },
   { href: "/trace", label: "Traceability", needs: "laboratory.read" },
+  { href: "/scope", label: "Scope", needs: "laboratory.read" },
+  { href: "/procedures", label: "Procedures", needs: "laboratory.read" },
   { href: "/audit", label: "Audit", needs: "audit.read" },
   { href: "/mail", label: "Mail", needs: "mail.manage" },
   { href: "/staff", label: "Staff", needs: "person.read" },

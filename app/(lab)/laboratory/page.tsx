@@ -1,12 +1,15 @@
+import Link from "next/link";
 import { ActionForm } from "@/app/_ui/action-form.client";
 import { Breadcrumb } from "@/app/_ui/breadcrumb";
 import { Page } from "@/app/_ui/page";
+import { Section } from "@/app/_ui/section";
 import { SubmitButton } from "@/app/_ui/submit-button.client";
 import { laboratoryView } from "@/lib/views/laboratory";
 import { requirePermission } from "@/lib/web/auth";
 import { load } from "@/lib/web/load";
 import { configureLaboratoryAction } from "./actions";
 import { LaboratoryFields } from "./laboratory-fields";
+import { MarkForm } from "./mark-form";
 
 export const metadata = { title: "The laboratory" };
 
@@ -26,6 +29,15 @@ export default async function LaboratoryPage() {
           <SubmitButton>Save</SubmitButton>
         </div>
       </ActionForm>
+      <Section title="Accreditation mark">
+        <MarkForm version={laboratory.version} documentId={laboratory.accreditationMarkId} />
+      </Section>
+      <Section title="What it is accredited for, and how it works">
+        <p>
+          Its <Link href="/scope">scope</Link> says what its results are held against; its{" "}
+          <Link href="/procedures">procedures</Link> what each run brings to its budget.
+        </p>
+      </Section>
     </Page>
   );
 }

@@ -1,10 +1,14 @@
 import { loadOrder } from "@/lib/data/order/load-order";
 import { loadCurrentRevision } from "@/lib/data/procedure/procedure-store";
 import { loadBenches } from "@/lib/data/run/load-benches";
+import { loadScopeLines } from "@/lib/data/scope/scope-store";
+import { isoDay } from "@/lib/domain/calibration/due";
+import { expectedWithin, setpointScope } from "@/lib/domain/order/against-scope";
 import { lineDecidability } from "@/lib/domain/order/decidability";
 import { expectedUncertainty } from "@/lib/domain/order/expected-uncertainty";
 import { readBudgetInputs } from "@/lib/domain/run/budget-inputs";
 import { decisionRuleOf } from "@/lib/domain/run/decision-rule-of";
+import { scopeInForce } from "@/lib/domain/scope/scope-in-force";
 import type { Actor } from "@/lib/domain/staff/actor";
 import { answer, found } from "../view";
 
@@ -18,9 +22,17 @@ export const orderDecidabilityView = (actor: Actor, number: string, now: Date) =
     const procedure = await loadCurrentRevision(tx, "tube-furnace");
     const benches = procedure ? await loadBenches(tx, readBudgetInputs(procedure.budgetInputs), now) : [];
     const rule = decisionRuleOf(order);
-    return order.lines.flatMap((line) =>
-      lineDecidability(line, rule, (celsius) => expectedUncertainty(benches, { ...line, celsius })),
-    );
+    const scope = scopeInForce(await loadScopeLines(tx), { day: isoDay(now), moment: now });
+    return order.lines.flatMap((line) => {
+      const expectedAt = (celsius: number) => {
+        const asked = { ...line, celsius };
+        return expectedWithin(scope, asked, expectedUncertainty(benches, asked));
+      };
+      return lineDecidability(line, rule, expectedAt).map((point, index) => ({
+        ...point,
+        scope: setpointScope(scope, { ...line, celsius: line.setpoints[index]?.celsius ?? Number.NaN }),
+      }));
+    });
   });
 
 export type OrderDecidability = Awaited<ReturnType<typeof orderDecidabilityView>>;

@@ -1,4 +1,6 @@
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { execute } from "@/lib/operations/execute";
+import { recordScopeLine } from "@/lib/operations/scope/record-line";
 import { orderDecidabilityView } from "@/lib/views/order/decidability";
 import { refusalOf } from "../../support/front-desk";
 import { lineInput, orderInput, recorded } from "../../support/orders";
@@ -36,6 +38,25 @@ describe("what could be stated at an order's setpoints", () => {
     expect(first?.expected).toMatch(/^about \d\.\d+ °C$/);
     expect(first?.sentence).toContain("class 1 (± 2.4 °C), guarded acceptance: decidable; U about");
     expect(last?.help.join()).toContain("U below 0.50 °C");
+  });
+
+  it("is held against today's scope, setpoint by setpoint, and U is never below its capability", async () => {
+    const plain = await orderDecidabilityView(bench.frontDesk, number, benchClock());
+    expect(plain.map(({ scope }) => scope.state)).toEqual(Array(4).fill("not-stated"));
+    const line = { fromCelsius: 0, toCelsius: 1000, validFrom: "2026-01-01", source: "invented schedule" };
+    const capability = { kind: "proportional" as const, constantCelsius: 1, perCelsius: 0.003 };
+    await execute(recordScopeLine, bench.manager, { ...line, typeLetter: "K", capability }, benchClock);
+    const points = await orderDecidabilityView(bench.frontDesk, number, benchClock());
+    expect(points.map(({ scope }) => [scope.state, scope.capability])).toEqual([
+      ["inside", "2.8 °C"],
+      ["inside", "4.0 °C"],
+      ["outside", ""],
+      ["outside", ""],
+    ]);
+    expect(points.map(({ expected }) => expected).slice(0, 2)).toEqual(["about 2.8 °C", "about 4.0 °C"]);
+    // A tolerance of 2.4 °C cannot be decided with that U, though it could without a scope.
+    expect(points.map(({ state }) => state).slice(0, 2)).toEqual(["not-decidable", "not-decidable"]);
+    expect(points[2]?.expected).toBe(plain[2]?.expected);
   });
 
   it("is not known where nothing was calibrated yet", async () => {

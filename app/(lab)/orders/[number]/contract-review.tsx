@@ -8,7 +8,7 @@ import { SubmitButton } from "@/app/_ui/submit-button.client";
 import type { OrderDecidability } from "@/lib/views/order/decidability";
 import type { OrderPage } from "@/lib/views/order/order";
 import { acceptOrderAction } from "../actions";
-import { ExpectedStatements, undecidable } from "./expected-statements";
+import { ExpectedStatements, outsideScope, undecidable } from "./expected-statements";
 
 const List = ({ items }: { readonly items: readonly string[] }) => (
   <ul className="list">
@@ -30,6 +30,24 @@ const UndecidableWarning = ({ points }: { readonly points: OrderDecidability }) 
       }
     >
       {`Line ${[...new Set(open.map(({ position }) => position))].join(", ")}: ${open.map(({ setpoint }) => setpoint).join(", ")}. With the U to expect, no result could pass there; the certificate will say “not decidable”. Tell the customer before you accept.`}
+    </Notice>
+  );
+};
+
+/** 7.1.1: known before the order is accepted; each such result is marked on the certificate. */
+const OutsideWarning = ({ points }: { readonly points: OrderDecidability }) => {
+  const outside = outsideScope(points);
+  if (outside.length === 0) return null;
+  return (
+    <Notice
+      kind="info"
+      title={
+        outside.length === 1
+          ? "One setpoint lies outside the scope"
+          : `${outside.length} setpoints lie outside the scope`
+      }
+    >
+      {`Line ${[...new Set(outside.map(({ position }) => position))].join(", ")}: ${outside.map(({ setpoint }) => setpoint).join(", ")}. The certificate marks these results as not covered by the accreditation. Tell the customer before you accept.`}
     </Notice>
   );
 };
@@ -69,6 +87,7 @@ const Questions = ({ order, told, points }: QuestionsProps) => (
       <CheckboxField name="toldCustomer" label="The customer was told of what is listed above, and agrees." />
     ) : null}
     <UndecidableWarning points={points} />
+    <OutsideWarning points={points} />
     <div className="form-actions">
       <SubmitButton pending="Accepting…">Accept the order</SubmitButton>
     </div>

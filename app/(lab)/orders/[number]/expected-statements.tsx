@@ -8,12 +8,31 @@ type Point = OrderDecidability[number];
 export const undecidable = (points: OrderDecidability): readonly Point[] =>
   points.filter(({ state }) => state === "not-decidable");
 
-const columns = [
+/** The points that no certificate could claim accreditation for, though the laboratory has a scope. */
+export const outsideScope = (points: OrderDecidability): readonly Point[] =>
+  points.filter(({ scope }) => scope.state === "outside");
+
+const isScopeStated = (points: OrderDecidability): boolean =>
+  points.some(({ scope }) => scope.state !== "not-stated");
+
+const columnsOf = (withScope: boolean) => [
   { key: "setpoint", header: "Setpoint", align: "number" as const },
   { key: "expected", header: "U to expect", align: "number" as const },
+  ...(withScope ? [{ key: "scope", header: "Scope, with its CMC" }] : []),
   { key: "state", header: "Conformity" },
   { key: "sentence", header: "In words" },
 ];
+
+const ScopeMark = ({ scope }: Pick<Point, "scope">) => {
+  if (scope.state === "inside")
+    return <StateMark state="inside-scope" label={`In scope, ${scope.capability}`} />;
+  if (scope.state === "outside") return <StateMark state="outside-scope" label="Outside scope" />;
+  return (
+    <span className="quiet">
+      {scope.state === "unusable" ? "its line states nothing here" : "not stated"}
+    </span>
+  );
+};
 
 const Mark = ({ state }: Pick<Point, "state">) => {
   if (state === "decidable")
@@ -28,6 +47,7 @@ const row = (point: Point) => ({
   cells: {
     setpoint: point.setpoint,
     expected: point.expected || "–",
+    scope: <ScopeMark scope={point.scope} />,
     state: <Mark state={point.state} />,
     sentence: (
       <>
@@ -51,7 +71,7 @@ export function ExpectedStatements({ points }: { readonly points: OrderDecidabil
     <DataTable
       key={position}
       caption={`Line ${position}: what could be stated, with the U to expect from today’s standards.`}
-      columns={columns}
+      columns={columnsOf(isScopeStated(points))}
       rows={points.filter((point) => point.position === position).map(row)}
     />
   ));

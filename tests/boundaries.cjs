@@ -91,8 +91,8 @@ const rooms = [
   room(
     "views-only-read",
     { path: "^lib/views/" },
-    "A view answers one question for one actor; what changes something is an operation.",
-    [lib("views", "data", "domain", "metrology")],
+    "A view answers one question for one actor, and may read a kept file anew; what changes something is an operation.",
+    [lib("views", "data", "files", "domain", "metrology")],
   ),
   room(
     "web-is-glue",

@@ -14,6 +14,8 @@ export type Refusal = {
   readonly message: string;
   /** Field name → what is wrong and the remedy. Names are those of the form. */
   readonly fields?: Readonly<Record<string, string>>;
+  /** Field name → the rule that was broken, by its code. */
+  readonly grounds?: Readonly<Record<string, string>>;
 };
 
 export type Result<T> =

@@ -6,12 +6,13 @@ import type { Actor } from "@/lib/domain/staff/actor";
 import { may } from "@/lib/domain/staff/permissions";
 import { answer, found } from "./view";
 
-/** One piece of equipment with every calibration it ever had, newest first. */
+/** One piece of equipment with every calibration it ever had, newest first; in force is one that was accepted. */
 export const equipmentView = (actor: Actor, id: string, today: string) =>
   answer(actor, "laboratory.read", async (tx) => {
     const equipment = found(await loadEquipment(tx, id));
     const calibrations = await loadCalibrationsOf(tx, equipment.id);
-    const inForce = calibrationInForce(calibrations.toReversed(), today);
+    const accepted = calibrations.filter(({ acceptance }) => acceptance === "accepted");
+    const inForce = calibrationInForce(accepted.toReversed(), today);
     return {
       equipment,
       calibrations,

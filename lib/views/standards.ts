@@ -1,4 +1,4 @@
-import { loadAllCalibrations } from "@/lib/data/calibration/calibration-store";
+import { loadAcceptedCalibrations } from "@/lib/data/calibration/calibration-store";
 import { loadAllEquipment } from "@/lib/data/equipment/equipment-store";
 import { type DueState, dueState } from "@/lib/domain/calibration/due";
 import { calibrationInForce } from "@/lib/domain/calibration/in-force";
@@ -24,7 +24,7 @@ export type StandardRow = {
 export const standardsView = (actor: Actor, today: string): Promise<StandardRow[]> =>
   answer(actor, "laboratory.read", async (tx) => {
     const equipment = await loadAllEquipment(tx);
-    const calibrations = await loadAllCalibrations(tx);
+    const calibrations = await loadAcceptedCalibrations(tx);
     return equipment.map((one) => {
       const own = calibrations.filter((calibration) => calibration.equipmentId === one.id);
       const inForce = calibrationInForce(own, today);

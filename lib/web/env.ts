@@ -10,6 +10,8 @@ const Env = z
     /** Where people reach this laboratory, e.g. https://calibration.example or http://127.0.0.1:3000. */
     PUBLIC_URL: z.url({ protocol: /^https?$/ }),
     NODE_ENV: z.string().optional(),
+    /** Folder of the published schemas of digital certificates; without it only our own rules are applied. */
+    DCC_SCHEMA_DIR: z.string().min(1).optional(),
   })
   .transform((value, context) => {
     const secret = value.NEXTAUTH_SECRET ?? value.AUTH_SECRET;
@@ -22,6 +24,7 @@ const Env = z
       secret,
       publicOrigin: new URL(value.PUBLIC_URL).origin,
       isHttps: new URL(value.PUBLIC_URL).protocol === "https:",
+      dccSchemaFolder: value.DCC_SCHEMA_DIR ?? null,
       isDevelopment: value.NODE_ENV === "development",
     };
   });

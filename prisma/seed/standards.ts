@@ -1,13 +1,12 @@
-import { recordCalibration } from "@/lib/operations/calibration/record";
 import { recordEquipment } from "@/lib/operations/equipment/record";
 import { figures, references } from "@/lib/station/simulation/scenario";
+import { tellCalibration } from "./calibrations";
 import { tellFurnace, tellInhomogeneity } from "./furnace";
 import type { Cast } from "./people";
+import { electrical, metrology, tellProvider } from "./providers";
 import type { Teller } from "./teller";
 
 const invented = "invented for the demonstration";
-const metrology = "Northfell Thermometry Laboratory (invented)";
-const electrical = "Calder Electrical Standards (invented)";
 const house = "Harrow Vale Calibration (invented)";
 
 export type Bench = {
@@ -17,7 +16,9 @@ export type Bench = {
   readonly junctionId: string;
 };
 
-const tellReferences = async ({ tell, at, day }: Teller, { technician, manager }: Cast): Promise<void> => {
+const tellReferences = async (teller: Teller, cast: Cast): Promise<void> => {
+  const { tell, at, day } = teller;
+  const { technician } = cast;
   for (const reference of references) {
     const { id } = await tell(recordEquipment, technician, at(380), {
       tag: reference.id,
@@ -33,12 +34,12 @@ const tellReferences = async ({ tell, at, day }: Teller, { technician, manager }
         basis: `history of the reference; 0.02 % of the emf is common practice, no source (${invented})`,
       },
     });
-    await tell(recordCalibration, manager, at(280), {
+    await tellCalibration(teller, cast, 280, {
       equipmentId: id,
       certificate: reference.certificate,
-      issuer: metrology,
-      accreditation: "",
-      route: "nmi",
+      itemSerial: reference.serial,
+      issuer: metrology.name,
+      route: "accredited",
       performedOn: day(281),
       dueOn: day(-84),
       findings: {
@@ -56,10 +57,9 @@ const tellReferences = async ({ tell, at, day }: Teller, { technician, manager }
   }
 };
 
-const tellInstruments = async (
-  { tell, at, day }: Teller,
-  { technician, manager }: Cast,
-): Promise<Omit<Bench, "configurationId">> => {
+const tellInstruments = async (teller: Teller, cast: Cast): Promise<Omit<Bench, "configurationId">> => {
+  const { tell, at, day } = teller;
+  const { technician } = cast;
   const { id: voltmeterId } = await tell(recordEquipment, technician, at(380), {
     tag: "VM-01",
     maker: "Selby Instruments (invented)",
@@ -72,11 +72,11 @@ const tellInstruments = async (
       basis: `drift between its calibrations (${invented})`,
     },
   });
-  await tell(recordCalibration, manager, at(230), {
+  await tellCalibration(teller, cast, 230, {
     equipmentId: voltmeterId,
     certificate: "CE-2207",
-    issuer: electrical,
-    accreditation: "",
+    itemSerial: "70418",
+    issuer: electrical.name,
     route: "accredited",
     performedOn: day(232),
     dueOn: day(-133),
@@ -99,11 +99,11 @@ const tellInstruments = async (
       basis: `every channel shorted in turn (${invented})`,
     },
   });
-  await tell(recordCalibration, manager, at(160), {
+  await tellCalibration(teller, cast, 160, {
     equipmentId: scannerId,
     certificate: "HV-INT-018",
+    itemSerial: "S-3390",
     issuer: house,
-    accreditation: "",
     route: "in-house",
     performedOn: day(161),
     dueOn: day(-22),
@@ -125,11 +125,11 @@ const tellInstruments = async (
       basis: `checked by thermometer before each run (${invented})`,
     },
   });
-  await tell(recordCalibration, manager, at(150), {
+  await tellCalibration(teller, cast, 150, {
     equipmentId: junctionId,
     certificate: "HV-INT-021",
+    itemSerial: "IP-7",
     issuer: house,
-    accreditation: "",
     route: "in-house",
     performedOn: day(152),
     dueOn: day(-40),
@@ -140,6 +140,7 @@ const tellInstruments = async (
 
 /** What every number of the story stands on. Makers, issuers and certificates are invented. */
 export const tellStandards = async (teller: Teller, cast: Cast): Promise<Bench> => {
+  for (const provider of [metrology, electrical]) await tellProvider(teller, cast, 395, provider);
   const configurationId = await tellFurnace(teller, cast);
   await tellReferences(teller, cast);
   await tellInhomogeneity(teller, cast);

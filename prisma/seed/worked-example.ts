@@ -1,4 +1,3 @@
-import { recordCalibration } from "@/lib/operations/calibration/record";
 import { recordEquipment } from "@/lib/operations/equipment/record";
 import { decideCharacterisation } from "@/lib/operations/furnace/decide-characterisation";
 import { recordFurnace } from "@/lib/operations/furnace/record";
@@ -7,8 +6,10 @@ import { recordConfiguration } from "@/lib/operations/furnace/record-configurati
 import { acceptOrder } from "@/lib/operations/order/accept";
 import { recordOrder } from "@/lib/operations/order/record";
 import { receiveSensors } from "@/lib/operations/sensor/receive";
+import { tellCalibration } from "./calibrations";
 import { accepted } from "./orders";
 import type { Cast } from "./people";
+import { tellProvider } from "./providers";
 import type { Teller } from "./teller";
 
 /**
@@ -18,6 +19,10 @@ import type { Teller } from "./teller";
  */
 const s5 = "EA-4/02 example S5";
 const ours = "certificate, issuer and dates are not published; these are ours";
+const issuers = {
+  references: { name: "Issuer of the references (not published)", route: "nmi", kinds: ["reference"] },
+  voltmeter: { name: "Issuer of the voltmeter (not published)", route: "nmi", kinds: ["voltmeter"] },
+} as const;
 
 const tellFurnace = async ({ tell, at, day }: Teller, { technician, signatory }: Cast): Promise<void> => {
   const { id: furnaceId } = await tell(recordFurnace, technician, at(300), {
@@ -47,7 +52,9 @@ const tellFurnace = async ({ tell, at, day }: Teller, { technician, signatory }:
   await tell(decideCharacterisation, signatory, at(179), { id, decision: "accepted" });
 };
 
-const tellReferences = async ({ tell, at, day }: Teller, { technician, manager }: Cast): Promise<void> => {
+const tellReferences = async (teller: Teller, cast: Cast): Promise<void> => {
+  const { tell, at, day } = teller;
+  const { technician } = cast;
   for (const [tag, deviationMicrovolt] of [
     ["REF-S5-1", -8.75],
     ["REF-S5-2", -9.9],
@@ -66,11 +73,11 @@ const tellReferences = async ({ tell, at, day }: Teller, { technician, manager }
         basis: `${s5}: drift within ±0.3 °C; the example has no line for inhomogeneity`,
       },
     });
-    await tell(recordCalibration, manager, at(200), {
+    await tellCalibration(teller, cast, 200, {
       equipmentId: id,
       certificate: `${tag}-CERT`,
-      issuer: "not published",
-      accreditation: "",
+      itemSerial: tag,
+      issuer: issuers.references.name,
       route: "nmi",
       performedOn: day(201),
       dueOn: day(-164),
@@ -87,7 +94,9 @@ const tellReferences = async ({ tell, at, day }: Teller, { technician, manager }
   }
 };
 
-const tellInstruments = async ({ tell, at, day }: Teller, { technician, manager }: Cast): Promise<void> => {
+const tellInstruments = async (teller: Teller, cast: Cast): Promise<void> => {
+  const { tell, at, day } = teller;
+  const { technician } = cast;
   const { id: voltmeter } = await tell(recordEquipment, technician, at(300), {
     tag: "VM-S5",
     maker: "not published",
@@ -100,12 +109,12 @@ const tellInstruments = async ({ tell, at, day }: Teller, { technician, manager 
       basis: `${s5}: resolution ±0.5 µV; the example has no line for drift`,
     },
   });
-  await tell(recordCalibration, manager, at(200), {
+  await tellCalibration(teller, cast, 200, {
     equipmentId: voltmeter,
     certificate: "VM-S5-CERT",
-    issuer: "not published",
-    accreditation: "",
-    route: "accredited",
+    itemSerial: "VM-S5",
+    issuer: issuers.voltmeter.name,
+    route: "nmi",
     performedOn: day(201),
     dueOn: day(-164),
     findings: {
@@ -135,6 +144,8 @@ const tellInstruments = async ({ tell, at, day }: Teller, { technician, manager 
 /** The order and its sensor, taken in and ready for the furnace. Returns the order's number. */
 export const tellWorkedExample = async (teller: Teller, cast: Cast): Promise<string> => {
   const { tell, at, day } = teller;
+  for (const issuer of Object.values(issuers))
+    await tellProvider(teller, cast, 302, { ...issuer, accreditation: "" });
   await tellFurnace(teller, cast);
   await tellReferences(teller, cast);
   await tellInstruments(teller, cast);

@@ -61,10 +61,8 @@ export const makeRecords = async (admin: pg.Client, insert: Insert, on: Stands):
     highest_celsius: 1100,
     counted_at: now,
   });
-  await insert(admin, "provider", { name: "P", route: "accredited" });
   const parent = { calibration_id: on.calibrationId, position: 1, kind: "si", title: "ITS-90" };
   await insert(admin, "calibration_parent", { ...parent, route: "realisation" });
-  await insert(admin, "calibration_decision", { calibration_id: on.calibrationId, checks: "{}", ...decided });
   const capability = '{"kind":"constant","expandedCelsius":1.2}';
   const range = { type_letter: "N", from_celsius: 300, to_celsius: 1200, capability };
   await insert(admin, "scope_line", { ...range, valid_from: day, source: "schedule 1", ...by });

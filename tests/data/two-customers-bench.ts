@@ -10,20 +10,48 @@ export const makeBench = async (
   technicianId: string,
   secondPersonId: string,
 ) => {
-  const equipment = (tag: string, kind: string) =>
-    insert(admin, "equipment", { tag, kind, maker: "M", model: "X", serial: tag, particulars: "{}" });
-  const referenceId = await equipment("R-1", "reference");
-  const calibrationId = await insert(admin, "calibration", {
-    equipment_id: referenceId,
-    certificate: "C-1",
-    issuer: "I",
-    route: "nmi",
-    performed_on: "2026-01-01",
-    due_on: "2027-01-01",
-    findings: "{}",
-    recorded_by_id: technicianId,
-    recorded_at: now,
-  });
+  const equipment = async (tag: string, kind: string) => {
+    const id = await insert(admin, "equipment", {
+      tag,
+      kind,
+      maker: "M",
+      model: "X",
+      serial: tag,
+      particulars: "{}",
+    });
+    await insert(admin, "equipment_entry", {
+      equipment_id: id,
+      kind: "verification",
+      happened_on: "2026-01-01",
+      outcome: "passed",
+      summary: "on receipt",
+      recorded_at: now,
+    });
+    for (const state of ["verified", "in-service"])
+      await admin.query("UPDATE equipment SET state = $1 WHERE id = $2", [state, id]);
+    return id;
+  };
+  const day = { performed_on: "2026-01-01", due_on: "2027-01-01" };
+  const calibrated = async (tag: string, kind: string) => {
+    const equipmentId = await equipment(tag, kind);
+    const calibrationId = await insert(admin, "calibration", {
+      equipment_id: equipmentId,
+      certificate: `C-${tag}`,
+      issuer: "P",
+      route: "nmi",
+      ...day,
+      findings: "{}",
+      recorded_by_id: technicianId,
+      recorded_at: now,
+    });
+    const decided = { decision: "accepted", decided_by_id: secondPersonId, decided_at: now };
+    await insert(admin, "calibration_decision", { calibration_id: calibrationId, checks: "[]", ...decided });
+    return { equipmentId, calibrationId };
+  };
+  const approved = { state: "approved", approved_from: "2026-01-01", approved_until: "2027-01-01" };
+  const scope = '[{"kind":"reference"},{"kind":"voltmeter"}]';
+  await insert(admin, "provider", { name: "P", route: "nmi", scope, ...approved });
+  const { equipmentId: referenceId, calibrationId } = await calibrated("R-1", "reference");
   const furnace = {
     tag: "F-1",
     name: "F",
@@ -34,6 +62,7 @@ export const makeBench = async (
   };
   const furnaceId = await insert(admin, "furnace", {
     ...furnace,
+    equipment_id: await equipment("F-1", "furnace"),
     bore_millimetre: 50,
     length_millimetre: 900,
   });
@@ -65,7 +94,7 @@ export const makeBench = async (
     ...bench,
     calibrationId,
     characterisationId,
-    voltmeterId: await equipment("V-1", "voltmeter"),
+    voltmeterId: (await calibrated("V-1", "voltmeter")).equipmentId,
     scannerId: await equipment("S-1", "scanner"),
   };
 };

@@ -6,7 +6,7 @@ export const acceptAll = async (admin: pg.Client, personId: string): Promise<voi
     const [column, value] = noun === "calibration" ? [", checks", ", '{}'"] : ["", ""];
     await admin.query(
       `INSERT INTO ${noun}_decision (${noun}_id, decision, decided_by_id, decided_at${column})
-       SELECT id, 'accepted', $1, now()${value} FROM ${noun} AS it
+       SELECT id, 'accepted', $1, greatest(now(), recorded_at)${value} FROM ${noun} AS it
         WHERE NOT EXISTS (SELECT FROM ${noun}_decision d WHERE d.${noun}_id = it.id)`,
       [personId],
     );

@@ -55,7 +55,7 @@ const findings = {
   junction: { kind: "junction", celsius: 0, expandedCelsius: 0.1, coverageFactor: 2 },
 } as const;
 
-const equipment = async (tx: Tx, kind: Kind, tag: string) => {
+const equipment = async (tx: Tx, kind: Kind, tag: string, decidedById: string) => {
   const row = await tx.equipment.create({
     data: {
       tag,
@@ -66,9 +66,10 @@ const equipment = async (tx: Tx, kind: Kind, tag: string) => {
       particulars: JSON.stringify(particulars[kind]),
     },
   });
-  await tx.calibration.create({
+  const calibration = await tx.calibration.create({
     data: {
       equipmentId: row.id,
+      itemSerial: row.serial,
       certificate: `CAL-${tag}`,
       issuer: "Invented National Institute",
       accreditation: kind === "reference" ? "" : "INV 0001",
@@ -77,6 +78,15 @@ const equipment = async (tx: Tx, kind: Kind, tag: string) => {
       dueOn: new Date("2027-01-10"),
       findings: JSON.stringify(findings[kind]),
       recordedAt: new Date("2026-01-12T08:00:00Z"),
+    },
+  });
+  await tx.calibrationDecision.create({
+    data: {
+      calibrationId: calibration.id,
+      decision: "accepted",
+      checks: "[]",
+      decidedById,
+      decidedAt: new Date("2026-01-13T08:00:00Z"),
     },
   });
   return row;
@@ -165,17 +175,28 @@ export const buildWorld = (options: { readonly performerMaySignOff?: boolean } =
       north: await person(tx, "Nina North", ["customer"], north.id),
       south: await person(tx, "Sol South", ["customer"], south.id),
     };
+    const { personId } = people.quality;
+    await tx.provider.create({
+      data: {
+        name: "Invented National Institute",
+        route: "nmi",
+        state: "approved",
+        approvedFrom: new Date("2025-01-01"),
+        approvedUntil: new Date("2028-12-31"),
+        scope: JSON.stringify(Object.keys(findings).map((kind) => ({ kind, range: "" }))),
+      },
+    });
     return {
       north,
       south,
       people,
       references: [
-        await equipment(tx, "reference", "R-S1"),
-        await equipment(tx, "reference", "R-S2"),
+        await equipment(tx, "reference", "R-S1", personId),
+        await equipment(tx, "reference", "R-S2", personId),
       ] as const,
-      voltmeter: await equipment(tx, "voltmeter", "V-1"),
-      scanner: await equipment(tx, "scanner", "X-1"),
-      junction: await equipment(tx, "junction", "J-1"),
+      voltmeter: await equipment(tx, "voltmeter", "V-1", personId),
+      scanner: await equipment(tx, "scanner", "X-1", personId),
+      junction: await equipment(tx, "junction", "J-1", personId),
       procedureRevisionId: await procedure(tx),
       configuration: await furnace(tx, {
         technician: people.technician.personId,

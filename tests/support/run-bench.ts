@@ -3,7 +3,6 @@ import { inScope, type Tx } from "@/lib/data/in-scope";
 import type { Findings } from "@/lib/domain/calibration/findings";
 import type { Particulars } from "@/lib/domain/equipment/particulars";
 import type { Actor } from "@/lib/domain/staff/actor";
-import { recordCalibration } from "@/lib/operations/calibration/record";
 import { recordEquipment } from "@/lib/operations/equipment/record";
 import { execute } from "@/lib/operations/execute";
 import { decideCharacterisation } from "@/lib/operations/furnace/decide-characterisation";
@@ -15,6 +14,7 @@ import { installFounding } from "@/lib/operations/procedure/install";
 import { makeCurrent } from "@/lib/operations/procedure/make-current";
 import { recordProcedure } from "@/lib/operations/procedure/record";
 import { figures, inputs, references, sensorInputs } from "@/lib/station/simulation/scenario";
+import { approveIssuer, calibrate, certificateOf } from "./calibrate";
 import { type FrontDesk, openFrontDesk } from "./front-desk";
 
 /** The day on which runs of these tests are measured and everything about them is in date. */
@@ -32,7 +32,7 @@ const note = "invented";
 
 /** Equipment with one calibration, in date on the bench's day; both through the operations people use. */
 export const recordStandard = async (
-  who: { readonly manager: Actor },
+  who: { readonly manager: Actor; readonly signatory: Actor },
   tag: string,
   particulars: Particulars,
   findings: Findings,
@@ -45,21 +45,8 @@ export const recordStandard = async (
     { tag, maker: "Invented Works", model: "M", serial, particulars },
     benchClock,
   );
-  await execute(
-    recordCalibration,
-    who.manager,
-    {
-      equipmentId: id,
-      certificate: `C-${tag}`,
-      issuer: "Invented Institute",
-      accreditation: "",
-      route: "nmi",
-      performedOn: "2026-02-18",
-      dueOn,
-      findings,
-    },
-    benchClock,
-  );
+  const papers = { certificate: `C-${tag}`, itemSerial: serial, performedOn: "2026-02-18", dueOn, findings };
+  await calibrate(who, certificateOf(id, papers), benchClock);
   return id;
 };
 
@@ -140,6 +127,7 @@ export const openRunBench = async (): Promise<RunBench> => {
   await admin.end();
   const manager: Actor = { kind: "staff", personId, name: "Quinn Quality", roles: ["quality-manager"] };
   const who = { manager, signatory: desk.signatory };
+  await approveIssuer(manager, benchClock);
   await tellProcedure(who);
   for (const reference of references)
     await recordStandard(

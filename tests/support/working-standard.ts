@@ -7,7 +7,7 @@ import { signRun } from "./sign-run";
 const laboratory = { kind: "laboratory" } as const;
 
 /** A working standard that this laboratory calibrated: one of its own certificates is the calibration's. */
-const workingStandard = (certificate: { readonly id: string; readonly number: string }) =>
+const workingStandard = (world: World, certificate: { readonly id: string; readonly number: string }) =>
   inScope(laboratory, async (tx) => {
     const equipment = await tx.equipment.create({
       data: {
@@ -38,8 +38,10 @@ const workingStandard = (certificate: { readonly id: string; readonly number: st
         dueOn: new Date("2027-03-02"),
         findings: JSON.stringify({
           kind: "reference",
-          points: [{ celsius: 600, deviationMicrovolt: -3 }],
-          singlePointReachCelsius: 20,
+          points: [
+            { celsius: 600, deviationMicrovolt: -3 },
+            { celsius: 1000, deviationMicrovolt: -6 },
+          ],
           expanded: 1.3,
           coverageFactor: 2,
           unit: "celsius",
@@ -51,7 +53,8 @@ const workingStandard = (certificate: { readonly id: string; readonly number: st
       data: {
         calibrationId: calibration.id,
         decision: "accepted",
-        checks: "{}",
+        checks: "[]",
+        decidedById: world.people.quality.personId,
         decidedAt: new Date("2026-03-02T07:30:00Z"),
       },
     });
@@ -104,7 +107,7 @@ const runWith = async (
 export const signedWithWorkingStandard = async (world: World) => {
   const upper = await buildRun(world, { owners: ["north"] });
   const [own] = await signRun(world.people.signatory, upper);
-  const equipment = await workingStandard(own!);
+  const equipment = await workingStandard(world, own!);
   const built = await runWith(world, equipment, own!.number);
   const [certificate] = await signRun(world.people.signatory, built);
   return { own: own!, equipment, built, certificate: certificate! };

@@ -1,12 +1,10 @@
 "use server";
-import { recordCalibration } from "@/lib/operations/calibration/record";
 import { changeEquipment } from "@/lib/operations/equipment/change";
 import { recordEquipment } from "@/lib/operations/equipment/record";
 import { setEquipmentState } from "@/lib/operations/equipment/set-state";
 import { formAction } from "@/lib/web/form-action";
 import { number, text } from "@/lib/web/form-fields";
 import type { FormState } from "@/lib/web/form-state";
-import { parseFindings } from "./parse-findings";
 import { parseParticulars } from "./parse-particulars";
 
 const described = (data: FormData) => ({
@@ -35,21 +33,6 @@ const setState = formAction(setEquipmentState, {
   }),
 });
 
-const calibrate = formAction(recordCalibration, {
-  parse: (data) => ({
-    equipmentId: text(data, "equipmentId"),
-    certificate: text(data, "certificate"),
-    issuer: text(data, "issuer"),
-    accreditation: text(data, "accreditation"),
-    route: text(data, "route"),
-    performedOn: text(data, "performedOn"),
-    dueOn: text(data, "dueOn"),
-    findings: parseFindings(data),
-  }),
-  done: ({ equipmentId }) => ({ redirect: `/standards/${equipmentId}` }),
-});
-
 export const recordEquipmentAction = async (state: FormState, data: FormData) => record(state, data);
 export const changeEquipmentAction = async (state: FormState, data: FormData) => change(state, data);
 export const setEquipmentStateAction = async (state: FormState, data: FormData) => setState(state, data);
-export const recordCalibrationAction = async (state: FormState, data: FormData) => calibrate(state, data);

@@ -1,15 +1,11 @@
 import { DataTable } from "@/app/_ui/data-table";
-import { Disclosure } from "@/app/_ui/disclosure";
-import { FieldList } from "@/app/_ui/field-list";
 import { routeLabels } from "@/lib/domain/calibration/labels";
-import type { Calibration } from "@/lib/domain/calibration/types";
-
-type Props = { readonly calibration: Calibration; readonly inForce: boolean };
+import type { Calibration, CalibrationRecord } from "@/lib/domain/calibration/types";
 
 /** A minus as printed, not a hyphen. */
 const signed = (value: number): string => String(value).replace("-", "−");
 
-const uncertaintyOf = ({ findings }: Calibration): string => {
+export const uncertaintyOf = ({ findings }: Calibration): string => {
   switch (findings.kind) {
     case "reference":
       return `U = ${findings.expanded} ${findings.unit === "celsius" ? "°C" : "µV"}, k = ${findings.coverageFactor}`;
@@ -22,32 +18,40 @@ const uncertaintyOf = ({ findings }: Calibration): string => {
   }
 };
 
-export function CalibrationRecord({ calibration, inForce }: Props) {
-  const { certificate, issuer, performedOn, dueOn } = calibration;
-  return (
-    <Disclosure
-      open={inForce}
-      summary={`${certificate}, ${issuer}, ${performedOn}${inForce ? ", in force" : ""}`}
-    >
-      <FieldList
-        items={[
-          { label: "Issued by", value: issuer },
-          { label: "Accreditation", value: calibration.accreditation },
-          { label: "How it reaches the SI", value: routeLabels[calibration.route] },
-          { label: "Performed", value: performedOn },
-          { label: "Due again", value: dueOn },
-          { label: "Finding", value: uncertaintyOf(calibration) },
-          { label: "Note", value: calibration.findings.note },
-        ]}
-      />
-      <Points calibration={calibration} />
-    </Disclosure>
-  );
-}
+const sourceLabels = {
+  typed: "Typed from the certificate",
+  dcc: "Read from a digital certificate, confirmed by a person",
+  "in-house": "Our own certificate, taken over without typing",
+} as const;
+
+const rangeOf = ({ fromCelsius, toCelsius }: CalibrationRecord): string =>
+  fromCelsius === null || toCelsius === null ? "" : `${signed(fromCelsius)} to ${signed(toCelsius)} °C`;
+
+/** What a certificate says, for the head of its page. */
+export const certificateItems = (calibration: CalibrationRecord) => [
+  { label: "Issued by", value: calibration.issuer },
+  { label: "Accreditation", value: calibration.accreditation },
+  { label: "How it reaches the SI", value: routeLabels[calibration.route] },
+  ...(calibration.justification ? [{ label: "Why by this route", value: calibration.justification }] : []),
+  { label: "Serial number on it", value: calibration.itemSerial },
+  { label: "Performed", value: calibration.performedOn },
+  { label: "Due again", value: calibration.dueOn },
+  { label: "Finding", value: uncertaintyOf(calibration) },
+  { label: "Calibrated range", value: rangeOf(calibration) },
+  { label: "Scale", value: calibration.scale },
+  { label: "Conditions", value: calibration.conditions },
+  { label: "Statement of traceability", value: calibration.traceabilityStatement },
+  { label: "Note", value: calibration.findings.note },
+  { label: "How it came in", value: sourceLabels[calibration.source] },
+];
 
 const equationText = { polynomial: "Deviation from the reference function", coefficients: "emf" } as const;
 
-function Points({ calibration: { certificate, findings } }: { readonly calibration: Calibration }) {
+export function CalibrationFindings({
+  calibration: { certificate, findings },
+}: {
+  readonly calibration: Calibration;
+}) {
   if (findings.kind === "reference" && findings.equation)
     return (
       <DataTable

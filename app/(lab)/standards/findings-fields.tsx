@@ -1,12 +1,40 @@
+import type { ReactNode } from "react";
 import { Disclosure } from "@/app/_ui/disclosure";
 import { NumberField } from "@/app/_ui/number-field.client";
 import { SelectField } from "@/app/_ui/select-field.client";
 import { TextArea } from "@/app/_ui/text-area.client";
+import type { Said } from "@/lib/domain/calibration/dcc-says";
 import type { EquipmentKind } from "@/lib/domain/equipment/types";
 import { PointsField } from "./points-field.client";
+import { SaidBeside } from "./said-beside.client";
 
-function CoverageFactor() {
-  return <NumberField name="findings.coverageFactor" label="Coverage factor k" defaultValue={2} />;
+type Props = {
+  /** What a digital certificate says; empty for one that is typed. */
+  readonly said: readonly Said[];
+};
+type NumberProps = Props & { readonly name: string; readonly label: string; readonly unit?: string };
+
+const saidFor = (said: readonly Said[], name: string): readonly Said[] =>
+  said.filter(({ field }) => field === name);
+
+/** A figure of the certificate, with what the file says beside it. */
+function Figure({ said, name, label, unit }: NumberProps) {
+  const own = saidFor(said, name);
+  return (
+    <SaidBeside said={own} reason={name}>
+      <NumberField name={name} label={label} unit={unit} defaultValue={own[0]?.value} />
+    </SaidBeside>
+  );
+}
+
+function CoverageFactor({ said }: Props) {
+  const name = "findings.coverageFactor";
+  const own = saidFor(said, name);
+  return (
+    <SaidBeside said={own} reason={name}>
+      <NumberField name={name} label="Coverage factor k" defaultValue={own[0]?.value ?? 2} />
+    </SaidBeside>
+  );
 }
 
 /** For a certificate that prints an equation; left empty where it prints points. */
@@ -35,7 +63,8 @@ function EquationFields() {
   );
 }
 
-function ReferenceFields() {
+function ReferenceFields({ said }: Props) {
+  const unit = saidFor(said, "findings.unit");
   return (
     <>
       <PointsField
@@ -45,6 +74,7 @@ function ReferenceFields() {
           { key: "celsius", header: "Temperature", unit: "°C" },
           { key: "deviationMicrovolt", header: "Deviation", unit: "µV" },
         ]}
+        said={said}
       />
       <NumberField
         name="findings.singlePointReachCelsius"
@@ -53,17 +83,20 @@ function ReferenceFields() {
         optional
       />
       <EquationFields />
-      <NumberField name="findings.expanded" label="Expanded uncertainty U" />
-      <SelectField
-        name="findings.unit"
-        label="Unit of U"
-        prompt="Choose the unit"
-        choices={[
-          { value: "celsius", label: "°C" },
-          { value: "microvolt", label: "µV" },
-        ]}
-      />
-      <CoverageFactor />
+      <Figure said={said} name="findings.expanded" label="Expanded uncertainty U" />
+      <SaidBeside said={unit} reason="findings.unit">
+        <SelectField
+          name="findings.unit"
+          label="Unit of U"
+          prompt="Choose the unit"
+          defaultValue={unit[0] ? String(unit[0].value) : undefined}
+          choices={[
+            { value: "celsius", label: "°C" },
+            { value: "microvolt", label: "µV" },
+          ]}
+        />
+      </SaidBeside>
+      <CoverageFactor said={said} />
       <NumberField
         name="findings.degreesOfFreedom"
         label="Effective degrees of freedom"
@@ -74,7 +107,7 @@ function ReferenceFields() {
   );
 }
 
-function VoltmeterFields() {
+function VoltmeterFields({ said }: Props) {
   return (
     <>
       <PointsField
@@ -84,46 +117,54 @@ function VoltmeterFields() {
           { key: "microvolt", header: "Indication", unit: "µV" },
           { key: "correctionMicrovolt", header: "Correction", unit: "µV" },
         ]}
+        said={said}
       />
-      <NumberField
+      <Figure
+        said={said}
         name="findings.expandedMicrovolt"
         label="Expanded uncertainty U, largest over the range used"
         unit="µV"
       />
-      <CoverageFactor />
+      <CoverageFactor said={said} />
     </>
   );
 }
 
-function JunctionFields() {
+function ScannerFields() {
   return (
-    <>
-      <NumberField name="findings.celsius" label="Temperature found" unit="°C" />
-      <NumberField name="findings.expandedCelsius" label="Expanded uncertainty U" unit="°C" />
-      <CoverageFactor />
-    </>
-  );
-}
-
-const fieldsOf = {
-  reference: <ReferenceFields />,
-  voltmeter: <VoltmeterFields />,
-  scanner: (
     <NumberField
       name="findings.parasiticHalfWidthMicrovolt"
       label="Largest parasitic emf on any channel"
       unit="µV"
       hint="Its size, without sign."
     />
-  ),
-  junction: <JunctionFields />,
-} as const;
+  );
+}
 
-export function FindingsFields({ kind }: { readonly kind: EquipmentKind }) {
+function JunctionFields({ said }: Props) {
+  return (
+    <>
+      <NumberField name="findings.celsius" label="Temperature found" unit="°C" />
+      <NumberField name="findings.expandedCelsius" label="Expanded uncertainty U" unit="°C" />
+      <CoverageFactor said={said} />
+    </>
+  );
+}
+
+const fieldsOf: Readonly<Partial<Record<EquipmentKind, (props: Props) => ReactNode>>> = {
+  reference: ReferenceFields,
+  voltmeter: VoltmeterFields,
+  scanner: ScannerFields,
+  junction: JunctionFields,
+};
+
+export function FindingsFields({ kind, said }: Props & { readonly kind: EquipmentKind }) {
+  const Fields = fieldsOf[kind];
+  if (!Fields) return <p className="quiet">A certificate of this kind of equipment is not recorded here.</p>;
   return (
     <>
       <input type="hidden" name="findings.kind" value={kind} />
-      {fieldsOf[kind]}
+      <Fields said={said} />
       <TextArea
         name="findings.note"
         label="Note"

@@ -70,7 +70,12 @@ export default async function StandardsPage() {
     <Page
       title="Standards"
       lead="What the laboratory measures with. Every result names the ones it rests on, with the certificate that was in force on its day."
-      actions={rows.length > 0 ? record : null}
+      actions={
+        <>
+          <LinkButton href="/providers">Providers</LinkButton>
+          {rows.length > 0 ? record : null}
+        </>
+      }
     >
       {rows.length === 0 ? (
         <EmptyState title="No equipment yet" action={record}>

@@ -4,6 +4,9 @@ import { Button } from "@/app/_ui/button";
 import { TextCell } from "@/app/_ui/cell-fields.client";
 import { FieldError } from "@/app/_ui/field-error.client";
 import { FieldGroup } from "@/app/_ui/field-group";
+import type { Said } from "@/lib/domain/calibration/dcc-says";
+import css from "./calibrations.module.css";
+import { SaidBeside, SaidPlace } from "./said-beside.client";
 
 type Column = { readonly key: string; readonly header: string; readonly unit: string };
 type Props = {
@@ -12,51 +15,67 @@ type Props = {
   readonly columns: readonly Column[];
   /** 0 for the terms of an equation, whose line is the power. */
   readonly numberedFrom?: 0 | 1;
+  /** What a digital certificate says, cell by cell. */
+  readonly said?: readonly Said[];
 };
 
 const step = 6;
 const most = 60;
 
 /** Points of a certificate, one a line. Lines left empty at the end are left out. */
-export function PointsField({ name, legend, columns, numberedFrom = 1 }: Props) {
-  const [count, setCount] = useState(step);
+export function PointsField({ name, legend, columns, numberedFrom = 1, said = [] }: Props) {
+  const cells = said.filter(({ field }) => field.startsWith(`${name}.`));
+  const lines = Math.ceil(cells.length / columns.length);
+  const [count, setCount] = useState(Math.max(step, lines));
   return (
     <FieldGroup legend={legend}>
       <FieldError name={name} />
-      <table className="table">
-        <thead>
-          <tr>
-            <th scope="col" className="number">
-              {numberedFrom === 0 ? "Power" : "Point"}
-            </th>
-            {columns.map((column) => (
-              <th key={column.key} scope="col">
-                {column.header}
-                <span className="table-unit">{column.unit}</span>
-              </th>
-            ))}
-          </tr>
-        </thead>
-        <tbody>
-          {Array.from({ length: count }, (_, index) => (
-            // biome-ignore lint/suspicious/noArrayIndexKey: a line is its place in the list
-            <tr key={index}>
-              <th scope="row" className="number">
-                {index + numberedFrom}
+      <SaidBeside said={cells} reason={name} isTable>
+        <table className="table">
+          <thead>
+            <tr>
+              <th scope="col" className="number">
+                {numberedFrom === 0 ? "Power" : "Point"}
               </th>
               {columns.map((column) => (
-                <td key={column.key}>
-                  <TextCell
-                    isNumber
-                    name={`${name}.${index}.${column.key}`}
-                    label={`${column.header} of ${numberedFrom === 0 ? "power" : "point"} ${index + numberedFrom}, ${column.unit}`}
-                  />
-                </td>
+                <th key={column.key} scope="col">
+                  {column.header}
+                  <span className="table-unit">{column.unit}</span>
+                </th>
               ))}
             </tr>
-          ))}
-        </tbody>
-      </table>
+          </thead>
+          <tbody>
+            {Array.from({ length: count }, (_, index) => (
+              // biome-ignore lint/suspicious/noArrayIndexKey: a line is its place in the list
+              <tr key={index}>
+                <th scope="row" className="number">
+                  {index + numberedFrom}
+                </th>
+                {columns.map((column) => {
+                  const field = `${name}.${index}.${column.key}`;
+                  const one = cells.find((cell) => cell.field === field);
+                  return (
+                    <td key={column.key}>
+                      <TextCell
+                        isNumber
+                        name={field}
+                        label={`${column.header} of ${numberedFrom === 0 ? "power" : "point"} ${index + numberedFrom}, ${column.unit}`}
+                        defaultValue={one?.value}
+                      />
+                      {one ? (
+                        <div className={css.file}>
+                          <SaidPlace said={one} />
+                        </div>
+                      ) : null}
+                    </td>
+                  );
+                })}
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </SaidBeside>
       {count < most ? <Button onClick={() => setCount(count + step)}>More lines</Button> : null}
     </FieldGroup>
   );

@@ -38,7 +38,7 @@ const standardsOf = async (tx: Tx, run: Run, day: string) => {
   const junctionIds = [...new Set(run.places.map(({ junctionId }) => junctionId))];
   const referenceIds = run.places.flatMap(({ equipmentId }) => equipmentId ?? []);
   const ids = [run.voltmeterId, run.scannerId, ...junctionIds, ...referenceIds];
-  const standards = await loadStandards(tx, { ids }, day);
+  const standards = await loadStandards(tx, { ids }, { day, moment: run.createdAt });
   return {
     voltmeter: equipmentCandidate(standards.byId("voltmeter", run.voltmeterId)),
     scanner: equipmentCandidate(standards.byId("scanner", run.scannerId)),

@@ -1,3 +1,4 @@
+import { acceptanceOf } from "@/lib/domain/calibration/acceptance";
 import { isoDay } from "@/lib/domain/calibration/due";
 import { calibrationInForce } from "@/lib/domain/calibration/in-force";
 import type { GatePlan } from "@/lib/domain/gate/plan";
@@ -11,16 +12,20 @@ export const loadThermometers = async (
 ): Promise<GatePlan["junctionThermometers"]> => {
   const rows = await tx.equipment.findMany({
     where: { tag: { in: [...tags] }, kind: "thermometer" },
-    include: { calibrations: { orderBy: [{ performedOn: "asc" }, { recordedAt: "asc" }] } },
+    include: {
+      calibrations: {
+        orderBy: [{ performedOn: "asc" }, { recordedAt: "asc" }],
+        include: { decisions: { orderBy: { id: "asc" } } },
+      },
+    },
   });
   return rows.map(({ tag, state, calibrations }) => ({
     tag,
     state,
     calibration: calibrationInForce(
-      calibrations.map(({ performedOn, dueOn }) => ({
-        performedOn: isoDay(performedOn),
-        dueOn: isoDay(dueOn),
-      })),
+      calibrations
+        .filter(({ decisions }) => acceptanceOf(decisions) === "accepted")
+        .map(({ performedOn, dueOn }) => ({ performedOn: isoDay(performedOn), dueOn: isoDay(dueOn) })),
       day,
     ),
   }));

@@ -19,6 +19,12 @@ export const loadRunStandards = (tx: Tx, run: RunOfStandards) =>
         ],
       },
     },
-    include: { calibrations: { orderBy: { performedOn: "asc" } } },
+    include: {
+      // A rejected record may share its certificate's number with the one that followed it.
+      calibrations: {
+        where: { decisions: { some: { decision: "accepted" } } },
+        orderBy: { performedOn: "asc" },
+      },
+    },
     orderBy: { tag: "asc" },
   });

@@ -24,7 +24,7 @@ export const loadBenches = async (tx: Tx, budget: BudgetInputs, now: Date): Prom
     select: { id: true },
     orderBy: { tag: "asc" },
   });
-  const standards = await loadStandards(tx, { ids: rows.map(({ id }) => id) }, day);
+  const standards = await loadStandards(tx, { ids: rows.map(({ id }) => id) }, { day, moment: now });
   const of = <K extends EquipmentKind>(kind: K) => rows.flatMap(({ id }) => standards.byId(kind, id) ?? []);
   const [voltmeter] = of("voltmeter").flatMap(({ equipment, calibration }) =>
     calibration ? [voltmeterEvidenceOf(equipment, calibration)] : [],

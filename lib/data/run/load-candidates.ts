@@ -58,7 +58,7 @@ export const loadCandidates = async (
   const standards = await loadStandards(
     tx,
     { ids: [input.voltmeterId, input.scannerId, ...junctionIds], tags: referenceTags },
-    day,
+    { day, moment: now },
   );
   const references = referenceTags.flatMap(
     (tag): ReferenceCandidate | readonly [] => referenceCandidate(standards.byTag("reference", tag)) ?? [],

@@ -64,14 +64,14 @@ const loadEquipmentParts = async (tx: Tx, run: Run, day: string, measured: Measu
   const standards = await loadStandards(
     tx,
     { ids: [run.voltmeterId, run.scannerId, ...junctionIds, ...referenceIds] },
-    day,
+    { day, moment: run.createdAt },
   );
   const voltmeter = demandThere(
     standards.byId("voltmeter", run.voltmeterId),
     "The voltmeter is not recorded.",
   );
   const scanner = demandThere(standards.byId("scanner", run.scannerId), "The scanner is not recorded.");
-  const noCalibration = (tag: string) => `${tag} has no calibration on ${day}.`;
+  const noCalibration = (tag: string) => `${tag} has no accepted calibration on ${day}.`;
   const references = new Map(
     referenceIds.map((id) => {
       const { equipment, calibration } = demandThere(

@@ -1,41 +1,94 @@
-import { calibrationInForce } from "@/lib/domain/calibration/in-force";
+import { acceptanceOf, acceptedInForce } from "@/lib/domain/calibration/acceptance";
+import { calibratedRange } from "@/lib/domain/calibration/calibrated-range";
 import { isCalibrationOf, readCalibration } from "@/lib/domain/calibration/read-calibration";
 import type { Calibration } from "@/lib/domain/calibration/types";
 import { isEquipmentOf, readEquipment } from "@/lib/domain/equipment/read-equipment";
 import type { Equipment, EquipmentKind } from "@/lib/domain/equipment/types";
+import { isApprovedFor } from "@/lib/domain/provider/is-approved-for";
+import type { Provider } from "@/lib/domain/provider/types";
+import type { EquipmentCandidate, ReferenceCandidate } from "@/lib/domain/run/load-candidates";
 import type { Tx } from "../in-scope";
+import { loadProviders } from "../provider/provider-store";
 
 export type Standard<K extends EquipmentKind> = {
   readonly equipment: Equipment<K>;
-  /** In force on the day; null where none is recorded. */
+  /** In force on the day, accepted by the moment; null where none is. */
   readonly calibration: Calibration<K> | null;
+  /** Whether it may be chosen now. */
+  readonly use: Pick<EquipmentCandidate, "calibration" | "waiting">;
+  readonly range: ReferenceCandidate["range"];
 };
 
-/** Equipment by id or by tag, each with the calibration that counted on a day. */
+/** A run asks with its day and the moment it was made: nothing accepted or rejected later changes what it stands on. */
+type AsOf = { readonly day: string; readonly moment: Date };
+
+const loadRows = (tx: Tx, which: { readonly ids?: readonly string[]; readonly tags?: readonly string[] }) =>
+  tx.equipment.findMany({
+    where: { OR: [{ id: { in: [...(which.ids ?? [])] } }, { tag: { in: [...(which.tags ?? [])] } }] },
+    include: {
+      calibrations: {
+        orderBy: [{ performedOn: "asc" }, { recordedAt: "asc" }],
+        include: { decisions: { orderBy: { id: "asc" } } },
+      },
+    },
+  });
+type Row = Awaited<ReturnType<typeof loadRows>>[number];
+type CalibrationRow = Row["calibrations"][number];
+
+const isIssuerApproved = (row: CalibrationRow, kind: string, providers: readonly Provider[]): boolean => {
+  if (row.route === "in-house") return true;
+  // Certificates from before providers were kept name theirs only.
+  const issuer = providers.find(({ id, name }) =>
+    row.providerId ? id === row.providerId : name === row.issuer,
+  );
+  return isApprovedFor(issuer ?? null, kind, readCalibration(row).performedOn);
+};
+
+const standardOf = ({ calibrations, ...row }: Row, asOf: AsOf, providers: readonly Provider[]) => {
+  const all = calibrations.map((one) => ({ ...readCalibration(one), decisions: one.decisions, row: one }));
+  const inForce = acceptedInForce(all, asOf);
+  const waiting = all.findLast(
+    ({ decisions, performedOn }) => acceptanceOf(decisions) === "waiting" && performedOn <= asOf.day,
+  );
+  return {
+    equipment: readEquipment(row),
+    calibration: inForce,
+    use: {
+      calibration: inForce && {
+        certificate: inForce.certificate,
+        performedOn: inForce.performedOn,
+        dueOn: inForce.dueOn,
+        issuer: inForce.issuer,
+        isIssuerApproved: isIssuerApproved(inForce.row, row.kind, providers),
+        isRejected: acceptanceOf(inForce.decisions) === "rejected",
+      },
+      waiting: waiting?.certificate ?? null,
+    },
+    range: inForce && calibratedRange(inForce.findings, inForce.row),
+  };
+};
+
+/** Equipment by id or by tag, each with the calibration that counted on a day, as far as it was accepted by a moment. */
 export const loadStandards = async (
   tx: Tx,
   which: { readonly ids?: readonly string[]; readonly tags?: readonly string[] },
-  day: string,
+  asOf: AsOf,
 ) => {
-  const rows = await tx.equipment.findMany({
-    where: { OR: [{ id: { in: [...(which.ids ?? [])] } }, { tag: { in: [...(which.tags ?? [])] } }] },
-    include: { calibrations: { orderBy: [{ performedOn: "asc" }, { recordedAt: "asc" }] } },
-  });
-  const all = rows.map(({ calibrations, ...row }) => ({
-    equipment: readEquipment(row),
-    calibration: calibrationInForce(calibrations.map(readCalibration), day),
-  }));
+  const providers = await loadProviders(tx);
+  const all = (await loadRows(tx, which)).map((row) => standardOf(row, asOf, providers));
   const of = <K extends EquipmentKind>(
     kind: K,
     named: (equipment: Equipment) => boolean,
   ): Standard<K> | null => {
     const found = all.find(({ equipment }) => named(equipment) && isEquipmentOf(equipment, kind));
     if (!found) return null;
-    const { equipment, calibration } = found;
+    const { equipment, calibration, use, range } = found;
     return {
       equipment: equipment as Equipment<K>,
       calibration:
         calibration && isCalibrationOf(calibration, kind) ? (calibration as unknown as Calibration<K>) : null,
+      use,
+      range,
     };
   };
   return {

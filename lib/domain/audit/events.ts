@@ -1,3 +1,4 @@
+import { calibrationEvents } from "../calibration/events";
 import { certificateEvents } from "../certificate/events";
 import { customerEvents } from "../customer/events";
 import { equipmentEvents } from "../equipment/events";
@@ -6,6 +7,7 @@ import { gateEvents } from "../gate/events";
 import { mailEvents } from "../mail/events";
 import { orderEvents } from "../order/events";
 import { procedureEvents } from "../procedure/events";
+import { providerEvents } from "../provider/events";
 import { reminderEvents } from "../reminder/events";
 import { reviewEvents } from "../review/events";
 import { runEvents } from "../run/events";
@@ -22,6 +24,8 @@ export const auditEvents = [
   ...Object.values(orderEvents),
   ...Object.values(sensorEvents),
   ...Object.values(equipmentEvents),
+  ...Object.values(providerEvents),
+  ...Object.values(calibrationEvents),
   ...Object.values(furnaceEvents),
   ...Object.values(runEvents),
   ...Object.values(gateEvents),

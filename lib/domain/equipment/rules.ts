@@ -1,6 +1,6 @@
 import { ok, type Result, refuse } from "../refusal";
 import type { Particulars } from "./particulars";
-import type { EquipmentKind, EquipmentState } from "./types";
+import type { EquipmentState } from "./types";
 
 /** What a thing is never changes; a reference of another type is another reference. */
 export const decideParticulars = (before: Particulars, after: Particulars): Result<Particulars> => {
@@ -19,21 +19,4 @@ export const decideState = (from: EquipmentState, to: EquipmentState): Result<Eq
   if (from === "retired")
     return refuse("wrong-state", "Retired equipment does not come back. Record it anew with another tag.");
   return ok(to);
-};
-
-/** A retired thing is not calibrated; a suspect one may be, that is how it comes back. */
-export const decideCalibration = (
-  equipment: { readonly kind: EquipmentKind; readonly state: EquipmentState },
-  findingsKind: EquipmentKind,
-  today: string,
-  performedOn: string,
-): Result<true> => {
-  if (equipment.state === "retired") return refuse("wrong-state", "This equipment is retired.");
-  if (equipment.kind !== findingsKind)
-    return refuse("invalid", "These findings belong to equipment of another kind. Nothing was stored.");
-  if (performedOn > today)
-    return refuse("invalid", "Nothing was stored; what you typed is still here.", {
-      performedOn: "This day has not come yet.",
-    });
-  return ok(true);
 };

@@ -96,7 +96,7 @@ export type GatePlan = {
   readonly junctionThermometers: readonly {
     readonly tag: string;
     readonly state: string;
-    readonly calibration: EquipmentCandidate["calibration"];
+    readonly calibration: { readonly performedOn: string; readonly dueOn: string } | null;
   }[];
   /** Revision by name; null where the run keeps figures of its own. */
   readonly procedure: { readonly name: string; readonly state: "draft" | "current" | "withdrawn" } | null;

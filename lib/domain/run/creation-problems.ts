@@ -75,7 +75,7 @@ export const creationProblems = (
   candidates: LoadCandidates,
   setpointsCelsius: readonly number[],
   day: string,
-): readonly { readonly field: string; readonly message: string }[] => {
+): readonly { readonly field: string; readonly code: string; readonly message: string }[] => {
   const { configuration, sensors, references } = candidates;
   const places = input.places.map((row) => gatePlace(row, candidates));
   const facts = { day, places, sensors, references, setpointsCelsius };
@@ -98,5 +98,5 @@ export const creationProblems = (
     ...referenceRange.assess(facts),
     ...typeRange.assess(facts),
   ];
-  return found.map((one) => ({ field: fieldOf(one, input), message: messageOf(one) }));
+  return found.map((one) => ({ field: fieldOf(one, input), code: one.code, message: messageOf(one) }));
 };

@@ -20,13 +20,26 @@ export type SensorCandidate = {
   readonly maximumCelsius: number | null;
 };
 
-/** `calibration`: the one in force on the day; null where none is recorded. */
+/** The calibration a run would stand on, with all that keeps it from being chosen. */
+export type CandidateCalibration = {
+  readonly certificate: string;
+  readonly performedOn: string;
+  readonly dueOn: string;
+  readonly issuer: string;
+  /** Approved now, for the kind, on the day it was performed; or calibrated in house. */
+  readonly isIssuerApproved: boolean;
+  /** Accepted when the run was made, and rejected since. */
+  readonly isRejected: boolean;
+};
+
+/** `calibration`: accepted, and in force on the day; null where none is. `waiting`: a certificate nobody accepted yet. */
 export type EquipmentCandidate = {
   readonly id: string;
   readonly tag: string;
   readonly kind: "reference" | "voltmeter" | "scanner" | "junction";
   readonly state: "in-service" | "suspect" | "retired";
-  readonly calibration: { readonly performedOn: string; readonly dueOn: string } | null;
+  readonly calibration: CandidateCalibration | null;
+  readonly waiting: string | null;
 };
 
 export type ReferenceCandidate = EquipmentCandidate & {

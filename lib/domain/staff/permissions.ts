@@ -22,6 +22,10 @@ export const permissions = {
   "sensor.release": ["front-desk"],
   "equipment.record": ["technician", "quality-manager"],
   "calibration.record": ["quality-manager"],
+  /** By a person who did not record it. */
+  "calibration.accept": ["signatory", "quality-manager"],
+  /** Whom the laboratory buys calibrations from, ISO/IEC 17025 6.6.2. */
+  "provider.record": ["quality-manager"],
   "furnace.record": ["technician", "quality-manager"],
   /** Of a characterisation or an inhomogeneity test, by a person who did not measure it. */
   "furnace.accept": ["signatory", "quality-manager"],

@@ -66,7 +66,8 @@ export const newRunView = (actor: Actor, now: Date) =>
   answer(actor, "run.perform", async (tx) => {
     const today = isoDay(now);
     const rows = await tx.equipment.findMany({ where: { state: "in-service" }, orderBy: { tag: "asc" } });
-    const standards = await loadStandards(tx, { ids: rows.map(({ id }) => id) }, today);
+    const ids = rows.map(({ id }) => id);
+    const standards = await loadStandards(tx, { ids }, { day: today, moment: now });
     const of = (kind: "reference" | "voltmeter" | "scanner" | "junction") =>
       rows.flatMap((row) => {
         const standard = standards.byId(kind, row.id);

@@ -71,7 +71,7 @@ export const clearance = (diameterMillimetre: number) =>
 export const otherRun = (more: Partial<GatePlan["otherRuns"][number]>): Partial<GatePlan> => ({
   otherRuns: [{ run: "R-0", scanner: "SC-9", configurationId: "other", channels: ["102"], ...more }],
 });
-export const late = { performedOn: "2026-02-18", dueOn: "2026-10-14" };
+export const late = { ...plan.voltmeter!.calibration!, dueOn: "2026-10-14" };
 export const tip = (riseMicrovolt: number, onlyThisChannel = true): Partial<GatePlan> => ({
   tips: [plan.tips[0]!, { place: "2", check: { riseMicrovolt, onlyThisChannel } }],
 });

@@ -13,7 +13,15 @@ const equipment = (tag: string, kind: EquipmentCandidate["kind"]): EquipmentCand
   tag,
   kind,
   state: "in-service",
-  calibration: { performedOn: "2026-02-18", dueOn: day },
+  calibration: {
+    certificate: `C-${tag}`,
+    performedOn: "2026-02-18",
+    dueOn: day,
+    issuer: "Institute",
+    isIssuerApproved: true,
+    isRejected: false,
+  },
+  waiting: null,
 });
 
 export const reference: ReferenceCandidate = {

@@ -22,6 +22,8 @@ const expected: Readonly<Record<Permission, readonly Role[]>> = {
   "sensor.release": [d],
   "equipment.record": [t, q],
   "calibration.record": [q],
+  "calibration.accept": [s, q],
+  "provider.record": [q],
   "furnace.record": [t, q],
   "furnace.accept": [s, q],
   "run.perform": [t],

@@ -20,6 +20,7 @@ import { furnaceView } from "@/lib/views/furnace";
 import { standardsView } from "@/lib/views/standards";
 import { todayView } from "@/lib/views/today";
 import { buildWorld, type World } from "../../support/build-world";
+import { acceptCalibration, certificateFile } from "../../support/calibrate";
 import { type TestDatabase, testDatabase } from "../../support/database";
 
 let database: TestDatabase;
@@ -51,9 +52,11 @@ const reference = {
 const certificate = (equipmentId: string) => ({
   equipmentId,
   certificate: "C-77",
-  issuer: "Invented Institute",
-  accreditation: "",
+  itemSerial: "77",
+  issuer: "Invented National Institute",
   route: "nmi" as const,
+  traceabilityStatement: "Traceable to the SI (invented).",
+  document: certificateFile(),
   performedOn: "2026-05-01",
   dueOn: "2027-05-01",
   findings: {
@@ -141,7 +144,13 @@ describe("equipment", () => {
     expect(await record({})).toBe("answered");
     expect(await record({})).toMatchObject({ fields: { certificate: expect.stringContaining("already") } });
     const view = await equipmentView(manager, id, today);
-    expect(view).toMatchObject({ due: "in-date", mayCalibrate: true });
+    expect(view).toMatchObject({
+      due: "none",
+      mayCalibrate: true,
+      calibrations: [{ acceptance: "waiting" }],
+    });
+    await acceptCalibration(world.people.signatory, view.calibrations[0]?.id ?? "", clock);
+    expect((await equipmentView(manager, id, today)).due).toBe("in-date");
     expect(view.calibrations[0]?.findings).toMatchObject({ points: [{ deviationMicrovolt: -3.5 }, {}] });
     expect((await equipmentView(manager, id, "2027-05-02")).due).toBe("out-of-date");
     expect((await equipmentView(manager, id, "2026-04-30")).due).toBe("none");
@@ -173,7 +182,7 @@ describe("equipment", () => {
     expect(due(await todayView(manager, today))?.count).toBe(0);
     const late = due(await todayView(manager, "2027-01-05"));
     expect(late?.count).toBeGreaterThan(0);
-    expect(late?.items[0]?.detail).toContain("due within 30 days, 2027-01-10");
+    expect(late?.items[0]?.detail).toContain("calibration due 2027-01-10");
     expect(due(await todayView(world.people.signatory, "2027-01-05"))).toBeUndefined();
   });
 });

@@ -14,7 +14,7 @@ import { equipmentView } from "@/lib/views/equipment";
 import { requireStaff } from "@/lib/web/auth";
 import { load } from "@/lib/web/load";
 import { setEquipmentStateAction } from "../actions";
-import { CalibrationRecord } from "../calibration-record";
+import { CertificatesSection } from "../certificates-section";
 import { DueMark, EquipmentStateMark } from "../marks";
 import { particularsItems } from "../particulars-items";
 
@@ -53,19 +53,12 @@ export default async function EquipmentPage({ params }: Props) {
       <Section title="For the budget">
         <FieldList items={particularsItems(equipment.particulars)} />
       </Section>
-      <Section title="Certificates" note="Newest first. None is ever changed; a newer one follows.">
-        {calibrations.length === 0 ? (
-          <p className="quiet">None recorded yet. A quality manager records them.</p>
-        ) : (
-          calibrations.map((calibration) => (
-            <CalibrationRecord
-              key={calibration.id}
-              calibration={calibration}
-              inForce={calibration.id === view.inForceId}
-            />
-          ))
-        )}
-      </Section>
+      <CertificatesSection
+        equipmentId={equipment.id}
+        calibrations={calibrations}
+        inForceId={view.inForceId}
+        mayAdopt={false}
+      />
       {view.mayChange && equipment.state !== "retired" ? (
         <Section title="State" note="Suspect and retired equipment is not offered for runs.">
           <ActionForm action={setEquipmentStateAction} label="Set its state">

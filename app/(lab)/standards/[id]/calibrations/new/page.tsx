@@ -1,62 +1,50 @@
-import { ActionForm } from "@/app/_ui/action-form.client";
 import { Breadcrumb } from "@/app/_ui/breadcrumb";
-import { DateField } from "@/app/_ui/date-field.client";
-import { FieldGroup } from "@/app/_ui/field-group";
+import { LinkButton } from "@/app/_ui/link-button";
 import { Page } from "@/app/_ui/page";
-import { SelectField } from "@/app/_ui/select-field.client";
-import { SubmitButton } from "@/app/_ui/submit-button.client";
-import { TextField } from "@/app/_ui/text-field.client";
 import { isoDay } from "@/lib/domain/calibration/due";
-import { routeLabels } from "@/lib/domain/calibration/labels";
-import { routes } from "@/lib/domain/calibration/types";
-import { equipmentView } from "@/lib/views/equipment";
+import { calibrationFormView } from "@/lib/views/calibration-form";
 import { requirePermission } from "@/lib/web/auth";
+import { env } from "@/lib/web/env";
 import { load } from "@/lib/web/load";
-import { recordCalibrationAction } from "../../../actions";
-import { FindingsFields } from "../../../findings-fields";
+import { CertificateForm } from "../certificate-form";
+import { DigitalNotice } from "../digital-notice";
 
 export const metadata = { title: "Record a certificate" };
 
-type Props = { readonly params: Promise<{ readonly id: string }> };
+type Props = {
+  readonly params: Promise<{ readonly id: string }>;
+  readonly searchParams: Promise<Readonly<Record<string, string | string[] | undefined>>>;
+};
 
-export default async function NewCalibrationPage({ params }: Props) {
+export default async function NewCalibrationPage({ params, searchParams }: Props) {
   const actor = await requirePermission("calibration.record");
-  const { equipment } = await load(equipmentView(actor, (await params).id, isoDay(new Date())));
+  const { document, offer } = await searchParams;
+  const view = await load(
+    calibrationFormView(actor, (await params).id, {
+      document: typeof document === "string" ? document : null,
+      offer: typeof offer === "string" && /^\d{1,2}$/.test(offer) ? Number(offer) : 0,
+      schemaFolder: env().dccSchemaFolder,
+    }),
+  );
+  const { equipment, digital } = view;
+  const here = `/standards/${equipment.id}`;
   const trail = [
     { label: "Standards", href: "/standards" },
-    { label: equipment.tag, href: `/standards/${equipment.id}` },
+    { label: equipment.tag, href: here },
   ];
   return (
     <Page
       title={`Record a certificate of ${equipment.tag}`}
       crumbs={<Breadcrumb trail={trail} />}
-      lead="As the certificate states it. It cannot be changed afterwards: look twice before you record it."
+      lead="As the certificate states it. It cannot be changed afterwards, and waits for another person before it is used."
+      actions={
+        digital ? null : (
+          <LinkButton href={`${here}/calibrations/digital`}>Read a digital certificate</LinkButton>
+        )
+      }
     >
-      <ActionForm action={recordCalibrationAction} label="Record a certificate">
-        <input type="hidden" name="equipmentId" value={equipment.id} />
-        <TextField name="certificate" label="Certificate number" />
-        <TextField name="issuer" label="Issued by" />
-        <TextField
-          name="accreditation"
-          label="Accreditation"
-          hint="The issuer’s number, if it has one."
-          optional
-        />
-        <SelectField
-          name="route"
-          label="How it reaches the SI"
-          prompt="Choose the route"
-          choices={routes.map((value) => ({ value, label: routeLabels[value] }))}
-        />
-        <DateField name="performedOn" label="Performed on" />
-        <DateField name="dueOn" label="Due again on" hint="Set by the laboratory, from its own history." />
-        <FieldGroup legend="What it found">
-          <FindingsFields kind={equipment.kind} />
-        </FieldGroup>
-        <div className="form-actions">
-          <SubmitButton>Record the certificate</SubmitButton>
-        </div>
-      </ActionForm>
+      {digital ? <DigitalNotice digital={digital} here={here} /> : null}
+      <CertificateForm view={view} today={isoDay(new Date())} />
     </Page>
   );
 }

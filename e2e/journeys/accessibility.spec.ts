@@ -17,6 +17,12 @@ const routes: Readonly<Record<string, readonly string[]>> = {
     "/mail",
     "/staff",
     "/laboratory",
+    "/scope",
+    "/scope/new?form=table",
+    "/procedures",
+    "/procedures/new",
+    "/procedures/simulated-furnace",
+    "/procedures/tube-furnace/draft",
     "/account",
   ],
   "front-desk": ["/", "/orders/new", "/customers/new"],
@@ -45,6 +51,21 @@ const furnacePages = async (page: Page): Promise<string[]> => {
   return [furnace, surveyed, `${begun}`, ...surveys, ...made];
 };
 
+/** The chain of a certificate and of a standard that it names. */
+const chainPages = async (page: Page): Promise<string[]> => {
+  await page.goto("/trace");
+  const chain = await page
+    .getByRole("link", { name: /^C-\d{4}-0001$/ })
+    .first()
+    .getAttribute("href");
+  return [`${chain}`, "/trace/standard/REF-S-01"];
+};
+
+const morePages: Readonly<Record<string, (page: Page) => Promise<string[]>>> = {
+  technician: furnacePages,
+  "quality-manager": chainPages,
+};
+
 for (const scheme of ["light", "dark"] as const)
   for (const [role, paths] of Object.entries(routes))
     test(`axe finds nothing for the ${role} in ${scheme}, and no page scrolls sideways at 320 px`, async ({
@@ -61,7 +82,7 @@ for (const scheme of ["light", "dark"] as const)
       await page.getByRole("button", { name: /sign in/i }).click();
       await page.waitForURL((url) => !/sign-?in|api\/auth/.test(url.pathname));
       const found: string[] = [];
-      const more = role === "technician" ? await furnacePages(page) : [];
+      const more = (await morePages[role]?.(page)) ?? [];
       for (const path of [...paths, ...more]) {
         await page.setViewportSize({ width: 1440, height: 900 });
         await page.goto(path);

@@ -100,6 +100,8 @@ type Line = {
   readonly strong: boolean;
 };
 
+const nameSize = smallText + 1;
+
 /** The words of a node, broken to its room: what it is, its state, what it adds, its evidence. */
 function linesOf(node: TraceNode, room: number, isCompact = false): readonly Line[] {
   const size = smallText - 1;
@@ -110,9 +112,9 @@ function linesOf(node: TraceNode, room: number, isCompact = false): readonly Lin
     { text: node.share, ink: "muted", strong: node.isLargest === true },
     { text: node.note, ink: "muted", strong: false },
   ].flatMap(({ text, ...rest }) => (text ? [{ text, size, ...rest }] : [])) as Line[];
-  const name = { size: smallText + 1, ink: "ink" as const, strong };
+  const name = { size: nameSize, ink: "ink" as const, strong };
   return [
-    ...wrapText(node.label, room, smallText + 1, 2).map((text) => ({ text, ...name })),
+    ...wrapText(node.label, room, nameSize, 4).map((text) => ({ text, ...name })),
     ...(isCompact ? inOneLine(facts) : facts).map((line) => ({
       ...line,
       text: fitText(line.text, room, size),
@@ -158,19 +160,33 @@ const curve = ({ from, to }: Edge, room: number): string => {
   return `M${start},${from.y}C${middle},${from.y} ${middle},${to.y} ${px(to.x - 9)},${to.y}`;
 };
 
+/** The name is the link, and what is seen of it is what it is called; the facts beneath are read beside it. */
 function words({ node, x, y }: Placed, room: number, isCompact: boolean): readonly Shape[] {
-  const shapes = linesOf(node, room, isCompact).map(
-    (line, index): Shape => ({
+  const shapes = linesOf(node, room, isCompact).map((line, index) => ({
+    isName: line.size === nameSize,
+    text: line.text,
+    shape: {
       kind: "text",
       x: px(x + 14),
       y: px(y + 4 + index * 15),
-      text: line.text,
+      // Two lines of one name are two words to whoever hears them.
+      text: line.size === nameSize ? `${line.text} ` : line.text,
       ink: line.ink,
       size: line.size,
       bold: line.strong,
-    }),
-  );
-  return node.href ? [{ kind: "link", href: node.href, label: node.label, shapes }] : shapes;
+    } satisfies Shape,
+  }));
+  if (!node.href) return shapes.map(({ shape }) => shape);
+  const name = shapes.filter(({ isName }) => isName);
+  return [
+    {
+      kind: "link",
+      href: node.href,
+      label: name.map(({ text }) => text).join(" "),
+      shapes: name.map(({ shape }) => shape),
+    },
+    ...shapes.filter(({ isName }) => !isName).map(({ shape }) => shape),
+  ];
 }
 
 const soundness = (edge: Edge): number => (edge.to.node.state === "broken" ? 0 : 1);

@@ -10,6 +10,7 @@ import { recordSurvey } from "@/lib/operations/furnace/record-survey";
 import { submitCharacterisation } from "@/lib/operations/furnace/submit-characterisation";
 import { type SurveyedFurnace, simulateSurvey } from "@/lib/station/simulation/simulate-survey";
 import type { Cast } from "./people";
+import { tellFurnaceIntoService } from "./service";
 import type { Teller } from "./teller";
 
 /**
@@ -103,7 +104,7 @@ export const tellInhomogeneity = async (
 export const tellFurnace = async (teller: Teller, cast: Cast): Promise<string> => {
   const { tell, at } = teller;
   const { technician } = cast;
-  const { id: furnaceId } = await tell(recordFurnace, technician, at(390), {
+  const { id: furnaceId, equipmentId } = await tell(recordFurnace, technician, at(390), {
     tag: "FUR-01",
     name: "Long tube furnace, three zones",
     maker: "Ashdown Furnaces (invented)",
@@ -122,6 +123,12 @@ export const tellFurnace = async (teller: Teller, cast: Cast): Promise<string> =
     ],
     rampUpCelsiusPerHour: 600,
     rampDownCelsiusPerHour: 300,
+  });
+  await tellFurnaceIntoService(teller, cast, equipmentId, 390, {
+    maker: "Ashdown Furnaces (invented)",
+    model: "Long tube furnace, three zones",
+    serial: "AF-1177",
+    location: "Furnace room",
   });
   const { id: configurationId } = await tell(recordConfiguration, technician, at(389), {
     furnaceId,

@@ -4,6 +4,7 @@ import { tellCalibration } from "./calibrations";
 import { tellFurnace, tellInhomogeneity } from "./furnace";
 import type { Cast } from "./people";
 import { electrical, metrology, tellProvider } from "./providers";
+import { tellIntoService } from "./service";
 import type { Teller } from "./teller";
 
 const invented = "invented for the demonstration";
@@ -25,6 +26,11 @@ const tellReferences = async (teller: Teller, cast: Cast): Promise<void> => {
       maker: "Perrin Noble Wire (invented)",
       model: "0.5 mm, twin-bore alumina",
       serial: reference.serial,
+      location: "Cabinet of references, tube 1",
+      receivedOn: day(380),
+      calibrationIntervalMonths: 12,
+      checkIntervalDays: 120,
+      requirement: { fromCelsius: 300, toCelsius: 1100, largestExpanded: 0.8, unit: "celsius" },
       particulars: {
         kind: "reference",
         type: "S",
@@ -34,6 +40,7 @@ const tellReferences = async (teller: Teller, cast: Cast): Promise<void> => {
         basis: `history of the reference; 0.02 % of the emf is common practice, no source (${invented})`,
       },
     });
+    await tellIntoService(teller, cast, id, 379);
     await tellCalibration(teller, cast, 280, {
       equipmentId: id,
       certificate: reference.certificate,
@@ -65,6 +72,12 @@ const tellInstruments = async (teller: Teller, cast: Cast): Promise<Omit<Bench, 
     maker: "Selby Instruments (invented)",
     model: "Seven-digit voltmeter",
     serial: "70418",
+    firmware: "3.18",
+    location: "Bench 1, rack",
+    receivedOn: day(380),
+    calibrationIntervalMonths: 12,
+    maintenanceIntervalDays: 730,
+    requirement: { largestExpanded: 5, unit: "microvolt" },
     particulars: {
       kind: "voltmeter",
       driftHalfWidthMicrovolt: figures.voltmeterDriftMicrovolt,
@@ -72,6 +85,7 @@ const tellInstruments = async (teller: Teller, cast: Cast): Promise<Omit<Bench, 
       basis: `drift between its calibrations (${invented})`,
     },
   });
+  await tellIntoService(teller, cast, voltmeterId, 379);
   await tellCalibration(teller, cast, 230, {
     equipmentId: voltmeterId,
     certificate: "CE-2207",
@@ -93,12 +107,17 @@ const tellInstruments = async (teller: Teller, cast: Cast): Promise<Omit<Bench, 
     maker: "Selby Instruments (invented)",
     model: "Forty-channel scanner",
     serial: "S-3390",
+    firmware: "1.07",
+    location: "Bench 1, rack",
+    receivedOn: day(380),
+    requirement: {},
     particulars: {
       kind: "scanner",
       parasiticHalfWidthMicrovolt: figures.scannerParasiticMicrovolt,
       basis: `every channel shorted in turn (${invented})`,
     },
   });
+  await tellIntoService(teller, cast, scannerId, 379);
   await tellCalibration(teller, cast, 160, {
     equipmentId: scannerId,
     certificate: "HV-INT-018",
@@ -118,6 +137,9 @@ const tellInstruments = async (teller: Teller, cast: Cast): Promise<Omit<Bench, 
     maker: "Harrow Vale Calibration (invented)",
     model: "Ice bath, twelve wells",
     serial: "IP-7",
+    location: "Bench 1",
+    receivedOn: day(380),
+    requirement: { largestExpanded: 0.1, unit: "celsius" },
     particulars: {
       kind: "junction",
       celsius: 0,
@@ -125,6 +147,7 @@ const tellInstruments = async (teller: Teller, cast: Cast): Promise<Omit<Bench, 
       basis: `checked by thermometer before each run (${invented})`,
     },
   });
+  await tellIntoService(teller, cast, junctionId, 379);
   await tellCalibration(teller, cast, 150, {
     equipmentId: junctionId,
     certificate: "HV-INT-021",

@@ -10,6 +10,7 @@ import { tellCalibration } from "./calibrations";
 import { accepted } from "./orders";
 import type { Cast } from "./people";
 import { tellProvider } from "./providers";
+import { tellFurnaceIntoService, tellIntoService } from "./service";
 import type { Teller } from "./teller";
 
 /**
@@ -24,8 +25,20 @@ const issuers = {
   voltmeter: { name: "Issuer of the voltmeter (not published)", route: "nmi", kinds: ["voltmeter"] },
 } as const;
 
-const tellFurnace = async ({ tell, at, day }: Teller, { technician, signatory }: Cast): Promise<void> => {
-  const { id: furnaceId } = await tell(recordFurnace, technician, at(300), {
+/** What a record must hold before its equipment may serve; the example says nothing of it, these are ours. */
+const wholeRecord = (receivedOn: string) =>
+  ({
+    firmware: "none",
+    location: "Bench of the worked example",
+    receivedOn,
+    calibrationIntervalMonths: 12,
+    requirement: { largestExpanded: 5, unit: "microvolt" },
+  }) as const;
+
+const tellFurnace = async (teller: Teller, cast: Cast): Promise<void> => {
+  const { tell, at, day } = teller;
+  const { technician, signatory } = cast;
+  const { id: furnaceId, equipmentId } = await tell(recordFurnace, technician, at(300), {
     tag: "FUR-S5",
     name: "Horizontal furnace of the worked example",
     maker: "not published",
@@ -34,6 +47,12 @@ const tellFurnace = async ({ tell, at, day }: Teller, { technician, signatory }:
     maximumCelsius: 1200,
     boreMillimetre: 50,
     lengthMillimetre: 1000,
+  });
+  await tellFurnaceIntoService(teller, cast, equipmentId, 300, {
+    maker: "not published",
+    model: "Horizontal furnace of the worked example",
+    serial: "S5",
+    location: "Furnace room",
   });
   const { id: configurationId } = await tell(recordConfiguration, technician, at(300), {
     furnaceId,
@@ -53,7 +72,7 @@ const tellFurnace = async ({ tell, at, day }: Teller, { technician, signatory }:
 };
 
 const tellReferences = async (teller: Teller, cast: Cast): Promise<void> => {
-  const { tell, at, day } = teller;
+  const { tell, day, at } = teller;
   const { technician } = cast;
   for (const [tag, deviationMicrovolt] of [
     ["REF-S5-1", -8.75],
@@ -64,6 +83,7 @@ const tellReferences = async (teller: Teller, cast: Cast): Promise<void> => {
       maker: "not published",
       model: "Type R",
       serial: tag,
+      ...wholeRecord(day(300)),
       particulars: {
         kind: "reference",
         type: "R",
@@ -73,6 +93,7 @@ const tellReferences = async (teller: Teller, cast: Cast): Promise<void> => {
         basis: `${s5}: drift within ±0.3 °C; the example has no line for inhomogeneity`,
       },
     });
+    await tellIntoService(teller, cast, id, 299);
     await tellCalibration(teller, cast, 200, {
       equipmentId: id,
       certificate: `${tag}-CERT`,
@@ -95,13 +116,14 @@ const tellReferences = async (teller: Teller, cast: Cast): Promise<void> => {
 };
 
 const tellInstruments = async (teller: Teller, cast: Cast): Promise<void> => {
-  const { tell, at, day } = teller;
+  const { tell, day, at } = teller;
   const { technician } = cast;
   const { id: voltmeter } = await tell(recordEquipment, technician, at(300), {
     tag: "VM-S5",
     maker: "not published",
     model: "Voltmeter",
     serial: "VM-S5",
+    ...wholeRecord(day(300)),
     particulars: {
       kind: "voltmeter",
       driftHalfWidthMicrovolt: 0,
@@ -109,6 +131,7 @@ const tellInstruments = async (teller: Teller, cast: Cast): Promise<void> => {
       basis: `${s5}: resolution ±0.5 µV; the example has no line for drift`,
     },
   });
+  await tellIntoService(teller, cast, voltmeter, 299);
   await tellCalibration(teller, cast, 200, {
     equipmentId: voltmeter,
     certificate: "VM-S5-CERT",
@@ -125,20 +148,23 @@ const tellInstruments = async (teller: Teller, cast: Cast): Promise<void> => {
       note: `${s5}: U = 2.0 µV (k = 2); ${ours}`,
     },
   });
-  await tell(recordEquipment, technician, at(300), {
+  const { id: scanner } = await tell(recordEquipment, technician, at(300), {
     tag: "SC-S5",
     maker: "not published",
     model: "Switch",
     serial: "SC-S5",
+    ...wholeRecord(day(300)),
     particulars: { kind: "scanner", parasiticHalfWidthMicrovolt: 2, basis: `${s5}: within ±2 µV` },
   });
-  await tell(recordEquipment, technician, at(300), {
+  const { id: junction } = await tell(recordEquipment, technician, at(300), {
     tag: "ICE-S5",
     maker: "not published",
     model: "Ice point",
     serial: "ICE-S5",
+    ...wholeRecord(day(300)),
     particulars: { kind: "junction", celsius: 0, halfWidthCelsius: 0.1, basis: `${s5}: 0 °C ± 0.1 °C` },
   });
+  for (const id of [scanner, junction]) await tellIntoService(teller, cast, id, 299);
 };
 
 /** The order and its sensor, taken in and ready for the furnace. Returns the order's number. */

@@ -1,6 +1,7 @@
 import { inScope, type Tx } from "@/lib/data/in-scope";
 import type { Actor } from "@/lib/domain/staff/actor";
 import type { Role } from "@/lib/domain/staff/roles";
+import { furnaceRow, inServiceRow } from "./in-service";
 
 /** An invented laboratory with its people, two customers and its equipment, written row by row. */
 
@@ -66,6 +67,7 @@ const equipment = async (tx: Tx, kind: Kind, tag: string, decidedById: string) =
       particulars: JSON.stringify(particulars[kind]),
     },
   });
+  await inServiceRow(tx, row.id, decidedById);
   const calibration = await tx.calibration.create({
     data: {
       equipmentId: row.id,
@@ -96,6 +98,7 @@ const furnace = async (tx: Tx, people: { readonly technician: string; readonly q
   const row = await tx.furnace.create({
     data: {
       tag: "F-1",
+      equipmentId: await furnaceRow(tx, "F-1", people.technician),
       name: "Tube furnace",
       maker: "Invented Works",
       serial: "F1",

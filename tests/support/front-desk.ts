@@ -52,7 +52,10 @@ export const openFrontDesk = async (): Promise<FrontDesk> => {
   };
   try {
     await admin.query(
-      "INSERT INTO furnace (tag, name, maker, serial, minimum_celsius, maximum_celsius, bore_millimetre, length_millimetre) VALUES ('F-1', 'Tube furnace 1', 'Invented', '1', 300, 1200, 40, 900)",
+      `WITH own AS (INSERT INTO equipment (tag, kind, maker, model, serial, particulars)
+         VALUES ('F-1', 'furnace', 'Invented', 'Tube furnace 1', '1', '{"kind":"furnace"}') RETURNING id)
+       INSERT INTO furnace (equipment_id, tag, name, maker, serial, minimum_celsius, maximum_celsius, bore_millimetre, length_millimetre)
+       SELECT id, 'F-1', 'Tube furnace 1', 'Invented', '1', 300, 1200, 40, 900 FROM own`,
     );
     return {
       database,

@@ -16,6 +16,7 @@ import { recordProcedure } from "@/lib/operations/procedure/record";
 import { figures, inputs, references, sensorInputs } from "@/lib/station/simulation/scenario";
 import { approveIssuer, calibrate, certificateOf } from "./calibrate";
 import { type FrontDesk, openFrontDesk } from "./front-desk";
+import { furnaceInService, inService, wholeRecord } from "./in-service";
 
 /** The day on which runs of these tests are measured and everything about them is in date. */
 export const benchClock = () => new Date("2026-10-15T08:00:00Z");
@@ -42,9 +43,10 @@ export const recordStandard = async (
   const { id } = await execute(
     recordEquipment,
     who.manager,
-    { tag, maker: "Invented Works", model: "M", serial, particulars },
+    { tag, maker: "Invented Works", model: "M", serial, particulars, ...wholeRecord },
     benchClock,
   );
+  await inService(who.manager, id, benchClock);
   const papers = { certificate: `C-${tag}`, itemSerial: serial, performedOn: "2026-02-18", dueOn, findings };
   await calibrate(who, certificateOf(id, papers), benchClock);
   return id;
@@ -71,6 +73,7 @@ export const recordBareTube = async (
     },
     benchClock,
   );
+  await furnaceInService(who.manager, furnaceId, benchClock);
   const { id } = await execute(
     recordConfiguration,
     who.manager,
@@ -127,8 +130,8 @@ export const openRunBench = async (): Promise<RunBench> => {
   await admin.end();
   const manager: Actor = { kind: "staff", personId, name: "Quinn Quality", roles: ["quality-manager"] };
   const who = { manager, signatory: desk.signatory };
-  await approveIssuer(manager, benchClock);
   await tellProcedure(who);
+  await approveIssuer(manager, benchClock);
   for (const reference of references)
     await recordStandard(
       who,

@@ -2,6 +2,7 @@ import s5 from "@/lib/domain/evidence/examples/ea4-02-s5.json";
 import { recordEquipment } from "@/lib/operations/equipment/record";
 import { execute } from "@/lib/operations/execute";
 import { createRun } from "@/lib/operations/run/create";
+import { inService, wholeRecord } from "./in-service";
 import { accepted, lineInput, orderInput, received } from "./orders";
 import { passGate } from "./pass-gate";
 import { benchClock, type RunBench, recordBareTube, recordStandard } from "./run-bench";
@@ -133,6 +134,7 @@ const bareJunction = async (bench: RunBench, tag: string): Promise<string> => {
       maker: "Invented Works",
       model: "Ice bath",
       serial: tag,
+      ...wholeRecord,
       particulars: {
         kind: "junction",
         celsius: 0,
@@ -142,5 +144,6 @@ const bareJunction = async (bench: RunBench, tag: string): Promise<string> => {
     },
     benchClock,
   );
+  await inService(bench.manager, id, benchClock);
   return id;
 };

@@ -2,6 +2,7 @@ import { inScope } from "@/lib/data/in-scope";
 import { canonical } from "@/lib/domain/audit/canonical";
 import { buildRun } from "./build-run";
 import type { World } from "./build-world";
+import { inServiceRow } from "./in-service";
 import { signRun } from "./sign-run";
 
 const laboratory = { kind: "laboratory" } as const;
@@ -26,6 +27,7 @@ const workingStandard = (world: World, certificate: { readonly id: string; reado
         }),
       },
     });
+    await inServiceRow(tx, equipment.id, world.people.quality.personId);
     const calibration = await tx.calibration.create({
       data: {
         equipmentId: equipment.id,

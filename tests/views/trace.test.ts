@@ -9,6 +9,7 @@ import { buildRun } from "../support/build-run";
 import { buildWorld, type World } from "../support/build-world";
 import { codeOf } from "../support/code-of";
 import { type TestDatabase, testDatabase } from "../support/database";
+import { inServiceRow, suspectRow } from "../support/in-service";
 import { signRun } from "../support/sign-run";
 import { signedWithWorkingStandard } from "../support/working-standard";
 
@@ -175,7 +176,7 @@ describe("what came later", () => {
           decidedAt: new Date("2026-03-12T08:00:00Z"),
         },
       });
-      await tx.equipment.update({ where: { tag: "X-1" }, data: { state: "suspect" } });
+      await suspectRow(tx, world.scanner.id, "2026-03-09");
     });
     const flags = async (day: string) =>
       (await page(number, null, day)).later.map(({ tag, text }) => `${tag} ${text}`);
@@ -191,7 +192,7 @@ describe("what came later", () => {
     ]);
     expect((await page(number)).tree).toEqual(before.tree);
     await inScope(laboratory, (tx) =>
-      tx.equipment.update({ where: { tag: "X-1" }, data: { state: "in-service" } }),
+      inServiceRow(tx, world.scanner.id, world.people.quality.personId, "2026-03-13"),
     );
   });
 });

@@ -1,5 +1,6 @@
 import { DataTable } from "@/app/_ui/data-table";
 import { routeLabels } from "@/lib/domain/calibration/labels";
+import { thermometerWords } from "@/lib/domain/calibration/thermometer-words";
 import type { Calibration, CalibrationRecord } from "@/lib/domain/calibration/types";
 
 /** A minus as printed, not a hyphen. */
@@ -13,6 +14,16 @@ export const uncertaintyOf = ({ findings }: Calibration): string => {
       return `U = ${findings.expandedMicrovolt} µV, k = ${findings.coverageFactor}`;
     case "scanner":
       return `parasitic emf within ± ${findings.parasiticHalfWidthMicrovolt} µV`;
+    case "thermometer":
+      return `${thermometerWords(findings)}, U = ${findings.expandedCelsius} °C, k = ${findings.coverageFactor}`;
+    case "lead":
+      return `${signed(findings.correctionMicrovolt)} µV from ${signed(findings.fromCelsius)} to ${signed(findings.toCelsius)} °C, U = ${findings.expandedMicrovolt} µV, k = ${findings.coverageFactor}`;
+    case "ambient":
+      return `${signed(findings.correctionCelsius)} °C, U = ${findings.expandedCelsius} °C, k = ${findings.coverageFactor}${
+        findings.humidity
+          ? `; ${signed(findings.humidity.correctionPercent)} % relative humidity, U = ${findings.humidity.expandedPercent} %`
+          : ""
+      }`;
     case "junction":
       return `${findings.celsius} °C, U = ${findings.expandedCelsius} °C, k = ${findings.coverageFactor}`;
   }

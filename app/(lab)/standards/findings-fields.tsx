@@ -5,8 +5,10 @@ import { SelectField } from "@/app/_ui/select-field.client";
 import { TextArea } from "@/app/_ui/text-area.client";
 import type { Said } from "@/lib/domain/calibration/dcc-says";
 import type { EquipmentKind } from "@/lib/domain/equipment/types";
+import { AmbientFields, LeadFields } from "./other-findings-fields";
 import { PointsField } from "./points-field.client";
 import { SaidBeside } from "./said-beside.client";
+import { ThermometerFields } from "./thermometer-fields";
 
 type Props = {
   /** What a digital certificate says; empty for one that is typed. */
@@ -156,6 +158,9 @@ const fieldsOf: Readonly<Partial<Record<EquipmentKind, (props: Props) => ReactNo
   voltmeter: VoltmeterFields,
   scanner: ScannerFields,
   junction: JunctionFields,
+  thermometer: ThermometerFields,
+  lead: LeadFields,
+  ambient: AmbientFields,
 };
 
 export function FindingsFields({ kind, said }: Props & { readonly kind: EquipmentKind }) {

@@ -7,7 +7,14 @@ export function DueMark({ due }: { readonly due: DueState }) {
   return <StateMark state={due === "none" ? "draft" : due} label={dueLabels[due]} />;
 }
 
-const shapes = { "in-service": "done", suspect: "exception", retired: "cancelled" } as const;
+const shapes = {
+  received: "draft",
+  verified: "planned",
+  "in-service": "done",
+  suspect: "exception",
+  "under-repair": "exception",
+  retired: "cancelled",
+} as const;
 
 export function EquipmentStateMark({ state }: { readonly state: EquipmentState }) {
   return <StateMark state={shapes[state]} label={equipmentStateLabels[state]} />;

@@ -7,6 +7,7 @@ import { Section } from "@/app/_ui/section";
 import { Timestamp } from "@/app/_ui/timestamp";
 import { TypeLetter } from "@/app/_ui/type-letter";
 import { isoDay } from "@/lib/domain/calibration/due";
+import { equipmentKindHeadings } from "@/lib/domain/equipment/labels";
 import { equipmentKinds } from "@/lib/domain/equipment/types";
 import { may } from "@/lib/domain/staff/permissions";
 import { type StandardRow, standardsView } from "@/lib/views/standards";
@@ -24,13 +25,6 @@ const columns = [
   { key: "due", header: "Calibration" },
   { key: "state", header: "State" },
 ];
-
-const headings = {
-  reference: "Reference thermocouples",
-  voltmeter: "Voltmeters",
-  scanner: "Scanners",
-  junction: "Reference junctions",
-} as const;
 
 const rowOf = (row: StandardRow) => ({
   key: row.id,
@@ -86,9 +80,9 @@ export default async function StandardsPage() {
       {equipmentKinds
         .filter((kind) => rows.some((row) => row.kind === kind))
         .map((kind) => (
-          <Section key={kind} title={headings[kind]} wide>
+          <Section key={kind} title={equipmentKindHeadings[kind]} wide>
             <DataTable
-              caption={headings[kind]}
+              caption={equipmentKindHeadings[kind]}
               captionUnseen
               columns={columns}
               rows={rows.filter((row) => row.kind === kind).map(rowOf)}

@@ -5,12 +5,23 @@ const numbersOf: Readonly<Record<string, readonly string[]>> = {
   voltmeter: ["driftHalfWidthMicrovolt", "resolutionMicrovolt"],
   scanner: ["parasiticHalfWidthMicrovolt"],
   junction: ["celsius", "halfWidthCelsius"],
+  thermometer: ["driftHalfWidthCelsius"],
+  lead: ["correctionMicrovolt", "halfWidthMicrovolt", "fromCelsius", "toCelsius"],
+  ambient: ["driftHalfWidthCelsius"],
+};
+
+/** What is chosen or written as words. */
+const wordsOf: Readonly<Record<string, readonly string[]>> = {
+  reference: ["type", "protection"],
+  thermometer: ["element"],
+  lead: ["form", "type", "class", "lot"],
 };
 
 /** Left out where nothing was written: the record then says nothing of them. */
 const optionalNumbersOf: Readonly<Record<string, readonly string[]>> = {
   reference: ["interpolationHalfWidthCelsius"],
   junction: ["spreadHalfWidthCelsius"],
+  ambient: ["driftHalfWidthPercent"],
 };
 
 /** The fields of the kind the form was made for; the schema of that kind judges them. */
@@ -20,7 +31,8 @@ export const parseParticulars = (data: FormData): Record<string, unknown> => {
   const optional = (optionalNumbersOf[kind] ?? []).map(
     (name) => [name, optionalNumber(data, `particulars.${name}`)] as const,
   );
-  const words = kind === "reference" ? ["type", "protection"] : [];
+  if (kind === "furnace") return { kind };
+  const words = wordsOf[kind] ?? [];
   return {
     kind,
     ...Object.fromEntries(words.map((name) => [name, text(data, `particulars.${name}`)])),

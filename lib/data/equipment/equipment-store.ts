@@ -4,18 +4,25 @@ import { refuseDuplicate } from "@/lib/data/refuse-duplicate";
 import { demandSaved } from "@/lib/data/versioned";
 import type { Particulars } from "@/lib/domain/equipment/particulars";
 import { readEquipment } from "@/lib/domain/equipment/read-equipment";
-import type { Equipment, EquipmentState } from "@/lib/domain/equipment/types";
+import type { Equipment, EquipmentRecord, EquipmentState } from "@/lib/domain/equipment/types";
 
-type Described = { readonly maker: string; readonly model: string; readonly serial: string };
+type Described = EquipmentRecord & {
+  readonly maker: string;
+  readonly model: string;
+  readonly serial: string;
+  readonly particulars: Particulars;
+};
 
-export const insertEquipment = (
-  tx: Tx,
-  fields: Described & { readonly tag: string; readonly particulars: Particulars },
-) =>
+const stored = <F extends Described>({ particulars, requirement, receivedOn, ...fields }: F) => ({
+  ...fields,
+  receivedOn: receivedOn === null ? null : new Date(`${receivedOn}T00:00:00Z`),
+  requirement: JSON.stringify(requirement),
+  particulars: JSON.stringify(particulars),
+});
+
+export const insertEquipment = (tx: Tx, fields: Described & { readonly tag: string }) =>
   refuseDuplicate(
-    tx.equipment.create({
-      data: { ...fields, kind: fields.particulars.kind, particulars: JSON.stringify(fields.particulars) },
-    }),
+    tx.equipment.create({ data: { ...stored(fields), kind: fields.particulars.kind } }),
     "tag",
     "There is equipment with this tag already.",
   );
@@ -24,9 +31,9 @@ export const saveEquipment = async (
   tx: Tx,
   id: string,
   version: number,
-  fields: (Described & { readonly particulars: Particulars }) | { readonly state: EquipmentState },
+  fields: Described | { readonly state?: EquipmentState; readonly location?: string },
 ): Promise<void> => {
-  const data = "state" in fields ? fields : { ...fields, particulars: JSON.stringify(fields.particulars) };
+  const data = "particulars" in fields ? stored(fields) : fields;
   demandSaved(
     await tx.equipment.updateMany({ where: { id, version }, data: { ...data, version: { increment: 1 } } }),
   );

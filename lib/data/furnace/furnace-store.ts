@@ -26,25 +26,43 @@ const stored = <F extends FurnaceFields>({ controllerSetpoints, ...fields }: F) 
   controllerSetpoints: JSON.stringify(controllerSetpoints),
 });
 
-export const insertFurnace = (tx: Tx, fields: FurnaceFields & { readonly tag: string }) =>
-  refuseDuplicate(
-    tx.furnace.create({ data: stored(fields) }),
+/** Its row among the equipment holds state, place, logbook and label; tag and identity are the same in both. */
+const asEquipment = ({ maker, name, serial }: FurnaceFields) => ({ maker, model: name, serial });
+
+export const insertFurnace = async (tx: Tx, fields: FurnaceFields & { readonly tag: string }) => {
+  const { tag } = fields;
+  const particulars = JSON.stringify({ kind: "furnace" });
+  const { id: equipmentId } = await refuseDuplicate(
+    tx.equipment.create({ data: { tag, kind: "furnace", particulars, ...asEquipment(fields) } }),
     "tag",
-    "There is a furnace with this tag already.",
+    "There is a furnace or other equipment with this tag already.",
   );
+  const { id } = await tx.furnace.create({ data: { ...stored(fields), equipmentId } });
+  return { id, equipmentId };
+};
 
 export const saveFurnace = async (
   tx: Tx,
   id: string,
   version: number,
   fields: FurnaceFields,
-): Promise<void> =>
+): Promise<void> => {
   demandSaved(
     await tx.furnace.updateMany({
       where: { id, version },
       data: { ...stored(fields), version: { increment: 1 } },
     }),
   );
+  const { equipmentId } = await tx.furnace.findUniqueOrThrow({
+    where: { id },
+    select: { equipmentId: true },
+  });
+  if (equipmentId)
+    await tx.equipment.update({
+      where: { id: equipmentId },
+      data: { ...asEquipment(fields), version: { increment: 1 } },
+    });
+};
 
 const withConfigurations = {
   configurations: {

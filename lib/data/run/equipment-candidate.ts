@@ -1,10 +1,10 @@
-import type { EquipmentKind } from "@/lib/domain/equipment/types";
+import type { CalibratedKind } from "@/lib/domain/equipment/types";
 import type { EquipmentCandidate, ReferenceCandidate } from "@/lib/domain/run/load-candidates";
 import type { Standard } from "./load-standards";
 
 /** A piece of equipment as the rules of a load see it. */
 export const equipmentCandidate = (
-  standard: Pick<Standard<EquipmentKind>, "equipment" | "use"> | null,
+  standard: Pick<Standard<CalibratedKind>, "equipment" | "use"> | null,
 ): EquipmentCandidate | null =>
   standard && {
     id: standard.equipment.id,

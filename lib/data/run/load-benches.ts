@@ -2,7 +2,7 @@ import { isoDay } from "@/lib/domain/calibration/due";
 import { junctionEvidenceOf } from "@/lib/domain/equipment/junction-evidence";
 import { referenceEvidenceOf } from "@/lib/domain/equipment/reference-evidence";
 import { scannerEvidenceOf } from "@/lib/domain/equipment/scanner-evidence";
-import type { EquipmentKind } from "@/lib/domain/equipment/types";
+import type { CalibratedKind } from "@/lib/domain/equipment/types";
 import { voltmeterEvidenceOf } from "@/lib/domain/equipment/voltmeter-evidence";
 import { characterisedRange } from "@/lib/domain/furnace/characterisation-figures";
 import { configurationEvidenceOf } from "@/lib/domain/furnace/configuration-evidence";
@@ -25,7 +25,7 @@ export const loadBenches = async (tx: Tx, budget: BudgetInputs, now: Date): Prom
     orderBy: { tag: "asc" },
   });
   const standards = await loadStandards(tx, { ids: rows.map(({ id }) => id) }, { day, moment: now });
-  const of = <K extends EquipmentKind>(kind: K) => rows.flatMap(({ id }) => standards.byId(kind, id) ?? []);
+  const of = <K extends CalibratedKind>(kind: K) => rows.flatMap(({ id }) => standards.byId(kind, id) ?? []);
   const [voltmeter] = of("voltmeter").flatMap(({ equipment, calibration }) =>
     calibration ? [voltmeterEvidenceOf(equipment, calibration)] : [],
   );

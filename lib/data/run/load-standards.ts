@@ -3,19 +3,24 @@ import { calibratedRange } from "@/lib/domain/calibration/calibrated-range";
 import { isCalibrationOf, readCalibration } from "@/lib/domain/calibration/read-calibration";
 import type { Calibration } from "@/lib/domain/calibration/types";
 import { isEquipmentOf, readEquipment } from "@/lib/domain/equipment/read-equipment";
-import type { Equipment, EquipmentKind } from "@/lib/domain/equipment/types";
+import type { ServicePolicy } from "@/lib/domain/equipment/service-policy";
+import { serviceFindings } from "@/lib/domain/equipment/service-problem";
+import { serviceStanding } from "@/lib/domain/equipment/service-standing";
+import type { CalibratedKind, Equipment } from "@/lib/domain/equipment/types";
 import { isApprovedFor } from "@/lib/domain/provider/is-approved-for";
 import type { Provider } from "@/lib/domain/provider/types";
 import type { EquipmentCandidate, ReferenceCandidate } from "@/lib/domain/run/load-candidates";
+import { readEntry } from "../equipment/logbook-store";
+import { loadServicePolicy } from "../equipment/service-policy-store";
 import type { Tx } from "../in-scope";
 import { loadProviders } from "../provider/provider-store";
 
-export type Standard<K extends EquipmentKind> = {
+export type Standard<K extends CalibratedKind> = {
   readonly equipment: Equipment<K>;
   /** In force on the day, accepted by the moment; null where none is. */
   readonly calibration: Calibration<K> | null;
   /** Whether it may be chosen now. */
-  readonly use: Pick<EquipmentCandidate, "calibration" | "waiting">;
+  readonly use: Pick<EquipmentCandidate, "calibration" | "waiting" | "service">;
   readonly range: ReferenceCandidate["range"];
 };
 
@@ -26,6 +31,7 @@ const loadRows = (tx: Tx, which: { readonly ids?: readonly string[]; readonly ta
   tx.equipment.findMany({
     where: { OR: [{ id: { in: [...(which.ids ?? [])] } }, { tag: { in: [...(which.tags ?? [])] } }] },
     include: {
+      entries: { orderBy: { id: "asc" } },
       calibrations: {
         orderBy: [{ performedOn: "asc" }, { recordedAt: "asc" }],
         include: { decisions: { orderBy: { id: "asc" } } },
@@ -44,14 +50,19 @@ const isIssuerApproved = (row: CalibrationRow, kind: string, providers: readonly
   return isApprovedFor(issuer ?? null, kind, readCalibration(row).performedOn);
 };
 
-const standardOf = ({ calibrations, ...row }: Row, asOf: AsOf, providers: readonly Provider[]) => {
+const standardOf = (
+  { calibrations, entries, ...row }: Row,
+  asOf: AsOf,
+  { providers, policy }: { readonly providers: readonly Provider[]; readonly policy: ServicePolicy },
+) => {
+  const equipment = readEquipment(row);
   const all = calibrations.map((one) => ({ ...readCalibration(one), decisions: one.decisions, row: one }));
   const inForce = acceptedInForce(all, asOf);
   const waiting = all.findLast(
     ({ decisions, performedOn }) => acceptanceOf(decisions) === "waiting" && performedOn <= asOf.day,
   );
   return {
-    equipment: readEquipment(row),
+    equipment,
     calibration: inForce,
     use: {
       calibration: inForce && {
@@ -63,6 +74,14 @@ const standardOf = ({ calibrations, ...row }: Row, asOf: AsOf, providers: readon
         isRejected: acceptanceOf(inForce.decisions) === "rejected",
       },
       waiting: waiting?.certificate ?? null,
+      service: serviceFindings(
+        {
+          ...equipment,
+          standing: serviceStanding(equipment, entries.map(readEntry), inForce?.performedOn ?? null),
+        },
+        policy,
+        asOf.day,
+      ),
     },
     range: inForce && calibratedRange(inForce.findings, inForce.row),
   };
@@ -75,8 +94,9 @@ export const loadStandards = async (
   asOf: AsOf,
 ) => {
   const providers = await loadProviders(tx);
-  const all = (await loadRows(tx, which)).map((row) => standardOf(row, asOf, providers));
-  const of = <K extends EquipmentKind>(
+  const { policy } = await loadServicePolicy(tx);
+  const all = (await loadRows(tx, which)).map((row) => standardOf(row, asOf, { providers, policy }));
+  const of = <K extends CalibratedKind>(
     kind: K,
     named: (equipment: Equipment) => boolean,
   ): Standard<K> | null => {
@@ -92,7 +112,7 @@ export const loadStandards = async (
     };
   };
   return {
-    byId: <K extends EquipmentKind>(kind: K, id: string) => of(kind, (equipment) => equipment.id === id),
-    byTag: <K extends EquipmentKind>(kind: K, tag: string) => of(kind, (equipment) => equipment.tag === tag),
+    byId: <K extends CalibratedKind>(kind: K, id: string) => of(kind, (equipment) => equipment.id === id),
+    byTag: <K extends CalibratedKind>(kind: K, tag: string) => of(kind, (equipment) => equipment.tag === tag),
   };
 };

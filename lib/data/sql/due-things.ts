@@ -27,10 +27,10 @@ export const dueThingRows = (tx: Tx, today: Date): Promise<DueRow[]> =>
          AND (SELECT d.decision FROM calibration_decision d WHERE d.calibration_id = c.id ORDER BY d.id DESC LIMIT 1) = 'accepted'
        ORDER BY c.equipment_id, c.performed_on DESC, c.recorded_at DESC
     ), entered AS (
-      SELECT equipment_id, max(happened_on) FILTER (WHERE kind = 'intermediate-check') AS checked_on,
+      SELECT equipment_id, max(happened_on) FILTER (WHERE kind IN ('intermediate-check', 'check-after-anneal')) AS checked_on,
              max(happened_on) FILTER (WHERE kind = 'maintenance') AS maintained_on
         FROM equipment_entry
-       WHERE kind IN ('intermediate-check', 'maintenance') AND outcome <> 'failed' AND happened_on <= ${today}::date
+       WHERE kind IN ('intermediate-check', 'check-after-anneal', 'maintenance') AND outcome <> 'failed' AND happened_on <= ${today}::date
        GROUP BY equipment_id
     ), characterised AS (
       SELECT DISTINCT ON (c.configuration_id) c.configuration_id, c.valid_until

@@ -4,11 +4,9 @@ import type { CertificateFacts } from "./certificate-facts";
 import { conformsToCriterion } from "./conforms-to-criterion";
 import { expandedOf } from "./expanded-of";
 import { routeLabels } from "./labels";
+import { isSameSerial } from "./same-serial";
 
 type Found = Pick<AcceptanceCheck, "answer" | "finding">;
-
-/** Blanks, hyphens and case are written differently on one and the same thing. */
-const plain = (serial: string): string => serial.toUpperCase().replaceAll(/[\s./_-]/g, "");
 
 const identity = ({ equipment, calibration }: CertificateFacts): Found => {
   const { itemSerial } = calibration;
@@ -19,7 +17,7 @@ const identity = ({ equipment, calibration }: CertificateFacts): Found => {
     };
   if (calibration.findings.kind !== equipment.kind)
     return { answer: "no", finding: "The certificate is of another kind of equipment." };
-  return plain(itemSerial) === plain(equipment.serial)
+  return isSameSerial(itemSerial, equipment.serial)
     ? { answer: "yes", finding: `Serial number ${itemSerial} on both.` }
     : {
         answer: "no",

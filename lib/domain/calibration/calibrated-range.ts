@@ -4,6 +4,8 @@ import { referenceCorrectionOf } from "./reference-correction-of";
 
 /** Where a certificate gives a deviation; null where it is not one of temperature. */
 export const rangeOfFindings = (findings: Findings): CertifiedRange | null => {
+  if (findings.kind === "thermometer")
+    return { fromCelsius: findings.fromCelsius, toCelsius: findings.toCelsius };
   if (findings.kind !== "reference") return null;
   const { fromCelsius, toCelsius } = certifiedRange(referenceCorrectionOf(findings));
   return { fromCelsius, toCelsius };

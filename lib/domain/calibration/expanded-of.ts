@@ -11,7 +11,10 @@ const stated = (findings: Findings): { readonly value: number; readonly unit: Un
     case "reference":
       return { value: findings.expanded, unit: findings.unit };
     case "voltmeter":
+    case "lead":
       return { value: findings.expandedMicrovolt, unit: "microvolt" };
+    case "thermometer":
+    case "ambient":
     case "junction":
       return { value: findings.expandedCelsius, unit: "celsius" };
     case "scanner":

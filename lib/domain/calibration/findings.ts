@@ -1,19 +1,8 @@
 import { z } from "zod";
-
-const figure = z.number("Write a number, such as -8.75.");
-const expanded = z
-  .number("Write U as a number, such as 0.3.")
-  .positive("U is larger than nought on every certificate.");
-const coverageFactor = z
-  .number("Write k as the certificate states it, such as 2.")
-  .min(1, "k is 1 or more.")
-  .max(15, "k is hardly ever above 14; look at the certificate again.");
-/** What the certificate says beside its figures; goes into the evidence word for word. */
-const note = z.string().trim().max(600, "At most 600 characters.").default("");
-
-/** The points must rise: between two of them the deviation is taken as a straight line. */
-const rising = (values: readonly number[]): boolean =>
-  values.every((value, index) => index === 0 || value > (values[index - 1] ?? value));
+import { AmbientFindings } from "./ambient-findings";
+import { coverageFactor, expanded, figure, note, rising } from "./certificate-figures";
+import { LeadFindings } from "./lead-findings";
+import { ThermometerFindings } from "./thermometer-findings";
 
 /** A certificate that prints an equation instead of points. Σ cᵢ·tⁱ in µV, t in °C. */
 const Equation = z
@@ -98,9 +87,12 @@ export const JunctionFindings = z.strictObject({
 /** What a certificate found, stored as JSON text with the calibration; its kind is that of the equipment. */
 export const Findings = z.discriminatedUnion("kind", [
   ReferenceFindings,
+  ThermometerFindings,
   VoltmeterFindings,
   ScannerFindings,
   JunctionFindings,
+  LeadFindings,
+  AmbientFindings,
 ]);
 export type Findings = z.infer<typeof Findings>;
 export type FindingsOf<K extends Findings["kind"]> = Extract<Findings, { kind: K }>;

@@ -1,6 +1,7 @@
 import { z } from "zod";
 import { defineEvent } from "../audit/define-event";
-import { equipmentKindLabels, equipmentStateLabels } from "./labels";
+import { entryKindLabels, equipmentKindLabels, equipmentStateLabels } from "./labels";
+import { entryKinds } from "./logbook";
 import { equipmentKinds, equipmentStates } from "./types";
 
 /** Facts about this noun that the audit log can hold; gathered in `domain/audit/events`. */
@@ -35,6 +36,42 @@ export const equipmentEvents = {
     }),
     sentence: ({ tag, to, reason }) =>
       `set ${tag} to ${equipmentStateLabels[to].toLowerCase()}, because: ${reason}`,
+  }),
+  entryRecorded: defineEvent({
+    action: "equipment.entry-recorded",
+    entityKind: "equipment",
+    payload: z.strictObject({
+      tag: z.string(),
+      entry: z.enum(entryKinds),
+      happenedOn: z.iso.date(),
+      outcome: z.enum(["passed", "failed", "none"]),
+    }),
+    sentence: ({ tag, entry, happenedOn, outcome }) =>
+      `wrote into the logbook of ${tag}: ${entryKindLabels[entry].toLowerCase()} of ${happenedOn}${outcome === "none" ? "" : `, ${outcome}`}`,
+  }),
+  labelPrinted: defineEvent({
+    action: "equipment.label-printed",
+    entityKind: "equipment",
+    payload: z.strictObject({ tag: z.string(), dueOn: z.iso.date().nullable() }),
+    sentence: ({ tag, dueOn }) => `printed the label of ${tag}${dueOn ? `, due ${dueOn}` : ""}`,
+  }),
+  usesCounted: defineEvent({
+    action: "equipment.uses-counted",
+    entityKind: "run",
+    payload: z.strictObject({
+      run: z.string(),
+      uses: z.array(
+        z.strictObject({ tag: z.string(), hoursInFurnace: z.number(), hoursAbove1000: z.number() }),
+      ),
+    }),
+    sentence: ({ run, uses }) => `counted what run ${run} cost ${uses.map(({ tag }) => tag).join(", ")}`,
+  }),
+  servicePolicyChanged: defineEvent({
+    action: "equipment.service-policy-changed",
+    entityKind: "laboratory",
+    payload: z.strictObject({ before: z.string(), after: z.string(), reason: z.string() }),
+    sentence: ({ reason }) =>
+      `changed what follows where equipment is overdue or in doubt, because: ${reason}`,
   }),
   calibrationRecorded: defineEvent({
     action: "equipment.calibration-recorded",

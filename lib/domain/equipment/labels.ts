@@ -1,15 +1,35 @@
+import type { EntryKind } from "./logbook";
 import type { EquipmentKind, EquipmentState } from "./types";
 
 export const equipmentKindLabels: Readonly<Record<EquipmentKind, string>> = {
   reference: "Reference thermocouple",
+  thermometer: "Platinum thermometer",
   voltmeter: "Voltmeter",
   scanner: "Scanner",
   junction: "Reference junction",
+  lead: "Lead or compensating cable",
+  ambient: "Ambient instrument",
+  furnace: "Furnace",
+};
+
+/** Of several. */
+export const equipmentKindHeadings: Readonly<Record<EquipmentKind, string>> = {
+  reference: "Reference thermocouples",
+  thermometer: "Platinum thermometers",
+  voltmeter: "Voltmeters",
+  scanner: "Scanners",
+  junction: "Reference junctions",
+  lead: "Leads and compensating cable",
+  ambient: "Ambient instruments",
+  furnace: "Furnaces",
 };
 
 export const equipmentStateLabels: Readonly<Record<EquipmentState, string>> = {
+  received: "Received: not verified yet",
+  verified: "Verified",
   "in-service": "In service",
   suspect: "Suspect: not to be used",
+  "under-repair": "Under repair",
   retired: "Retired",
 };
 
@@ -18,4 +38,28 @@ export const protectionLabels: Readonly<Record<string, string>> = {
   "alumina-sheath": "Closed alumina sheath",
   "metal-sheath": "Metal sheath",
   other: "Other",
+};
+
+export const entryKindLabels: Readonly<Record<EntryKind, string>> = {
+  verification: "Verification",
+  "intermediate-check": "Intermediate check",
+  maintenance: "Maintenance",
+  damage: "Damage or malfunction",
+  repair: "Repair",
+  adjustment: "Adjustment",
+  anneal: "Anneal",
+  "check-after-anneal": "Check after anneal",
+  move: "Move",
+  note: "Note",
+  label: "Label",
+};
+
+export const leadFormLabels: Readonly<Record<string, string>> = {
+  extension: "Extension lead",
+  compensating: "Compensating cable",
+};
+
+export const platinumElementLabels: Readonly<Record<string, string>> = {
+  industrial: "Industrial, IEC 60751",
+  sprt: "Standard (SPRT), ITS-90",
 };

@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { ReferenceType } from "../evidence/schema";
+import { ReferenceType, TypeLetter } from "../evidence/schema";
 
 /** A figure that may be nought but never negative, as an operator types it. */
 const size = z
@@ -56,12 +56,62 @@ export const JunctionParticulars = z.strictObject({
   basis,
 });
 
+export const platinumElements = ["industrial", "sprt"] as const;
+
+/** A platinum thermometer; its function stands in its certificates. */
+export const ThermometerParticulars = z.strictObject({
+  kind: z.literal("thermometer"),
+  element: z.enum(platinumElements, "Choose what kind of thermometer it is."),
+  driftHalfWidthCelsius: size,
+  basis,
+});
+
+/** What tells the temperature and the humidity of the room. */
+export const AmbientParticulars = z.strictObject({
+  kind: z.literal("ambient"),
+  driftHalfWidthCelsius: size,
+  /** Of relative humidity, in per cent of it; left out where it tells none. */
+  driftHalfWidthPercent: size.optional(),
+  basis,
+});
+
+export const leadForms = ["extension", "compensating"] as const;
+
+/**
+ * Extension lead or compensating cable by lot: what it adds between a sensor and its junction, tested over the
+ * temperatures its ends may have. Its correction is added to the emf.
+ */
+export const LeadParticulars = z
+  .strictObject({
+    kind: z.literal("lead"),
+    form: z.enum(leadForms, "Choose what it is."),
+    type: TypeLetter,
+    class: z.string().trim().min(1, "Write its class, such as 1.").max(40, "At most 40 characters."),
+    lot: z.string().trim().min(1, "Write its lot, as on the reel.").max(80, "At most 80 characters."),
+    correctionMicrovolt: z.number("Write a number, such as -2.5.").min(-1000).max(1000),
+    halfWidthMicrovolt: size,
+    fromCelsius: z.number("Write a number, such as 15.").min(-100).max(250),
+    toCelsius: z.number("Write a number, such as 40.").min(-100).max(250),
+    basis,
+  })
+  .refine(({ fromCelsius, toCelsius }) => fromCelsius < toCelsius, {
+    path: ["toCelsius"],
+    message: "Must lie above where it begins.",
+  });
+
+/** A furnace's own figures stand in its furnace record and in its characterisations. */
+export const FurnaceParticulars = z.strictObject({ kind: z.literal("furnace") });
+
 /** The figures of one piece of equipment, stored as JSON text beside it. */
 export const Particulars = z.discriminatedUnion("kind", [
   ReferenceParticulars,
+  ThermometerParticulars,
   VoltmeterParticulars,
   ScannerParticulars,
   JunctionParticulars,
+  LeadParticulars,
+  AmbientParticulars,
+  FurnaceParticulars,
 ]);
 export type Particulars = z.infer<typeof Particulars>;
 export type ParticularsOf<K extends Particulars["kind"]> = Extract<Particulars, { kind: K }>;

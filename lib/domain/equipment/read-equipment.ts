@@ -1,4 +1,5 @@
 import { Particulars } from "./particulars";
+import { readRequirement } from "./requirement";
 import { type Equipment, type EquipmentKind, equipmentStates, type StoredEquipment } from "./types";
 
 /** A stored row read back into its kind. It was judged when it was written, so a misfit is a defect and throws. */
@@ -17,6 +18,13 @@ export const readEquipment = (row: StoredEquipment): Equipment => {
     model: row.model,
     serial: row.serial,
     state,
+    firmware: row.firmware,
+    location: row.location,
+    receivedOn: row.receivedOn?.toISOString().slice(0, 10) ?? null,
+    calibrationIntervalMonths: row.calibrationIntervalMonths,
+    checkIntervalDays: row.checkIntervalDays,
+    maintenanceIntervalDays: row.maintenanceIntervalDays,
+    requirement: readRequirement(row.requirement),
     particulars,
     version: row.version,
   } as Equipment;

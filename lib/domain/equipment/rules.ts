@@ -1,6 +1,5 @@
 import { ok, type Result, refuse } from "../refusal";
 import type { Particulars } from "./particulars";
-import type { EquipmentState } from "./types";
 
 /** What a thing is never changes; a reference of another type is another reference. */
 export const decideParticulars = (before: Particulars, after: Particulars): Result<Particulars> => {
@@ -13,10 +12,17 @@ export const decideParticulars = (before: Particulars, after: Particulars): Resu
   return ok(after);
 };
 
-export const decideState = (from: EquipmentState, to: EquipmentState): Result<EquipmentState> => {
-  if (from === to)
-    return refuse("wrong-state", "It is in that state already.", { state: "Choose another state." });
-  if (from === "retired")
-    return refuse("wrong-state", "Retired equipment does not come back. Record it anew with another tag.");
-  return ok(to);
-};
+/** A furnace is recorded with its tube and its range, under Furnaces; its row here comes with it. */
+export const decideRecorded = ({ kind }: Particulars): Result<null> =>
+  kind === "furnace"
+    ? refuse("rule", "A furnace is recorded under Furnaces; its equipment record comes with it.")
+    : ok(null);
+
+type Identity = { readonly maker: string; readonly model: string; readonly serial: string };
+
+/** Maker, name and serial number of a furnace stand in its furnace record, and are changed there. */
+export const decideIdentity = (kind: Particulars["kind"], before: Identity, after: Identity): Result<null> =>
+  kind === "furnace" &&
+  (before.maker !== after.maker || before.model !== after.model || before.serial !== after.serial)
+    ? refuse("rule", "Maker, name and serial number of a furnace are changed in its furnace record.")
+    : ok(null);

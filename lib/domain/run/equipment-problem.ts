@@ -1,10 +1,10 @@
+import type { ServiceGround } from "../equipment/service-problem";
 import type { EquipmentCandidate } from "./load-candidates";
 
 /** Why a thing cannot be chosen for a run; where its certificate does not reach is `reference-range` of the gate. */
 export type UseGround =
   | "not-recorded"
-  | "suspect"
-  | "not-in-service"
+  | ServiceGround
   | "not-accepted"
   | "never-calibrated"
   | "not-in-date"
@@ -13,7 +13,7 @@ export type UseGround =
 export type UseProblem = { readonly ground: UseGround; readonly message: string };
 
 /** These may stand without a certificate: what they add to the budget is what the laboratory itself found. */
-const mayStandWithout = new Set<EquipmentCandidate["kind"]>(["scanner", "junction"]);
+const mayStandWithout = new Set<EquipmentCandidate["kind"]>(["scanner", "junction", "lead"]);
 
 const problem = (ground: UseGround, message: string): UseProblem => ({ ground, message });
 
@@ -42,8 +42,10 @@ export const problemOfUse = (
   if (state !== "in-service")
     return problem(
       state === "suspect" ? "suspect" : "not-in-service",
-      `${tag} is ${state}. Choose another, or put it back in service first.`,
+      `${tag} is ${state.replace("-", " ")}. Choose another, or put it back in service first.`,
     );
+  const against = equipment.service.find(({ blocks }) => blocks);
+  if (against) return problem(against.ground, against.message);
   if (!calibration) return uncalibrated(equipment, day);
   const { certificate, dueOn, issuer, isIssuerApproved, isRejected } = calibration;
   if (isRejected)

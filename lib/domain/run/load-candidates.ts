@@ -1,3 +1,5 @@
+import type { ServiceFinding } from "../equipment/service-problem";
+import type { EquipmentKind, EquipmentState } from "../equipment/types";
 import type { ReferenceType, TypeLetter } from "../evidence/schema";
 import type { Characterisation } from "../furnace/types";
 
@@ -36,8 +38,10 @@ export type CandidateCalibration = {
 export type EquipmentCandidate = {
   readonly id: string;
   readonly tag: string;
-  readonly kind: "reference" | "voltmeter" | "scanner" | "junction";
-  readonly state: "in-service" | "suspect" | "retired";
+  readonly kind: EquipmentKind;
+  readonly state: EquipmentState;
+  /** What its logbook says against it; what the laboratory makes of that is its policy. */
+  readonly service: readonly ServiceFinding[];
   readonly calibration: CandidateCalibration | null;
   readonly waiting: string | null;
 };

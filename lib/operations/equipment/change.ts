@@ -2,7 +2,7 @@ import { loadEquipment, saveEquipment } from "@/lib/data/equipment/equipment-sto
 import { changedFields } from "@/lib/domain/audit/changed-fields";
 import { eventOf } from "@/lib/domain/audit/define-event";
 import { equipmentEvents } from "@/lib/domain/equipment/events";
-import { decideParticulars } from "@/lib/domain/equipment/rules";
+import { decideIdentity, decideParticulars } from "@/lib/domain/equipment/rules";
 import { EquipmentChange } from "@/lib/domain/equipment/schema";
 import { demand, Refused } from "@/lib/domain/refusal";
 import { defineOperation } from "../operation";
@@ -15,13 +15,14 @@ export const changeEquipment = defineOperation({
     const before = await loadEquipment(tx, id);
     if (!before) throw new Refused({ code: "not-found", message: "This equipment is not here." });
     demand(decideParticulars(before.particulars, fields.particulars));
-    const { maker, model, serial } = fields;
+    demand(decideIdentity(before.kind, before, fields));
+    const { particulars: _, requirement, ...described } = fields;
     const particularsBefore = JSON.stringify(before.particulars);
     const particularsAfter = JSON.stringify(fields.particulars);
     const changed = [
       ...changedFields(
-        { maker: before.maker, model: before.model, serial: before.serial },
-        { maker, model, serial },
+        { ...before, requirement: JSON.stringify(before.requirement) },
+        { ...described, requirement: JSON.stringify(requirement) },
       ),
       ...(particularsBefore === particularsAfter ? [] : ["particulars"]),
     ];

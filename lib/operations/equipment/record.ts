@@ -1,7 +1,9 @@
 import { insertEquipment } from "@/lib/data/equipment/equipment-store";
 import { eventOf } from "@/lib/domain/audit/define-event";
 import { equipmentEvents } from "@/lib/domain/equipment/events";
+import { decideRecorded } from "@/lib/domain/equipment/rules";
 import { EquipmentInput } from "@/lib/domain/equipment/schema";
+import { demand } from "@/lib/domain/refusal";
 import { defineOperation } from "../operation";
 
 export const recordEquipment = defineOperation({
@@ -9,6 +11,7 @@ export const recordEquipment = defineOperation({
   permission: "equipment.record",
   input: EquipmentInput,
   perform: async ({ tx }, input) => {
+    demand(decideRecorded(input.particulars));
     const { id } = await insertEquipment(tx, input);
     return {
       value: { id },

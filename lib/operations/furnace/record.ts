@@ -1,5 +1,6 @@
 import { insertFurnace } from "@/lib/data/furnace/furnace-store";
 import { eventOf } from "@/lib/domain/audit/define-event";
+import { equipmentEvents } from "@/lib/domain/equipment/events";
 import { furnaceEvents } from "@/lib/domain/furnace/events";
 import { FurnaceInput } from "@/lib/domain/furnace/schema";
 import { defineOperation } from "../operation";
@@ -9,7 +10,14 @@ export const recordFurnace = defineOperation({
   permission: "furnace.record",
   input: FurnaceInput,
   perform: async ({ tx }, input) => {
-    const { id } = await insertFurnace(tx, input);
-    return { value: { id }, events: [eventOf(furnaceEvents.recorded, id, { tag: input.tag })] };
+    const { id, equipmentId } = await insertFurnace(tx, input);
+    const { tag } = input;
+    return {
+      value: { id, equipmentId },
+      events: [
+        eventOf(furnaceEvents.recorded, id, { tag }),
+        eventOf(equipmentEvents.recorded, equipmentId, { tag, kind: "furnace" as const }),
+      ],
+    };
   },
 });

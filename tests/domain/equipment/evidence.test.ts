@@ -5,7 +5,7 @@ import { junctionEvidenceOf } from "@/lib/domain/equipment/junction-evidence";
 import { isEquipmentOf, readEquipment } from "@/lib/domain/equipment/read-equipment";
 import { referenceEvidenceOf } from "@/lib/domain/equipment/reference-evidence";
 import { scannerEvidenceOf } from "@/lib/domain/equipment/scanner-evidence";
-import type { Equipment, EquipmentKind } from "@/lib/domain/equipment/types";
+import type { CalibratedKind, Equipment } from "@/lib/domain/equipment/types";
 import { voltmeterEvidenceOf } from "@/lib/domain/equipment/voltmeter-evidence";
 import {
   ConfigurationEvidence,
@@ -17,10 +17,20 @@ import {
 import { configurationEvidenceOf } from "@/lib/domain/furnace/configuration-evidence";
 
 // Invented figures.
-const stored = <K extends EquipmentKind>(kind: K, particulars: object): Equipment<K> => {
+const record = {
+  firmware: "",
+  location: "",
+  receivedOn: null,
+  calibrationIntervalMonths: null,
+  checkIntervalDays: null,
+  maintenanceIntervalDays: null,
+  requirement: "{}",
+};
+const stored = <K extends CalibratedKind>(kind: K, particulars: object): Equipment<K> => {
   const row = { id: "x", tag: `TAG-${kind}`, kind, maker: "m", model: "", serial: "42", state: "in-service" };
   const equipment = readEquipment({
     ...row,
+    ...record,
     particulars: JSON.stringify({ kind, basis: "history", ...particulars }),
     version: 1,
   });
@@ -28,7 +38,7 @@ const stored = <K extends EquipmentKind>(kind: K, particulars: object): Equipmen
   return equipment as unknown as Equipment<K>;
 };
 
-const calibrated = <K extends EquipmentKind>(kind: K, findings: object, accreditation = ""): Calibration<K> =>
+const calibrated = <K extends CalibratedKind>(kind: K, findings: object, accreditation = ""): Calibration<K> =>
   readCalibration({
     id: "c",
     equipmentId: "x",
@@ -128,7 +138,7 @@ describe("readEquipment", () => {
   it("throws where the stored kind and the particulars differ: that is a defect, not input", () => {
     const junction = JSON.stringify({ kind: "junction", celsius: 0, halfWidthCelsius: 0.1, basis: "b" });
     const row = { id: "x", tag: "T", maker: "m", model: "", serial: "1", state: "in-service", version: 1 };
-    expect(() => readEquipment({ ...row, kind: "scanner", particulars: junction })).toThrow(
+    expect(() => readEquipment({ ...row, ...record, kind: "scanner", particulars: junction })).toThrow(
       /stored as scanner/,
     );
   });

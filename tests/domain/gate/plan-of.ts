@@ -22,6 +22,7 @@ const equipment = (tag: string, kind: EquipmentCandidate["kind"]): EquipmentCand
     isRejected: false,
   },
   waiting: null,
+  service: [],
 });
 
 export const reference: ReferenceCandidate = {

@@ -1,9 +1,9 @@
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { setEquipmentState } from "@/lib/operations/equipment/set-state";
 import { execute } from "@/lib/operations/execute";
 import { createRun } from "@/lib/operations/run/create";
 import { refusalOf } from "../../support/front-desk";
 import { type CreateInput, fullRunInput } from "../../support/full-run";
+import { inService, suspect } from "../../support/in-service";
 import { accepted, lineInput, orderInput, received } from "../../support/orders";
 import {
   benchClock,
@@ -70,19 +70,9 @@ describe("a run is refused, each reason at its field", () => {
       "2026-10-14",
     );
     expect((await refused({ voltmeterId: late })).fields?.voltmeterId).toMatch(/was due on 2026-10-14/);
-    await execute(
-      setEquipmentState,
-      bench.manager,
-      { id: bench.scannerId, version: 1, state: "suspect", reason: "fell" },
-      benchClock,
-    );
+    await suspect(bench.manager, bench.scannerId, benchClock);
     expect((await refused({})).fields?.scannerId).toMatch(/SC-01 is suspect/);
-    await execute(
-      setEquipmentState,
-      bench.manager,
-      { id: bench.scannerId, version: 2, state: "in-service", reason: "checked" },
-      benchClock,
-    );
+    await inService(bench.manager, bench.scannerId, benchClock);
   });
 
   it("in a configuration whose characterisation has run out", async () => {

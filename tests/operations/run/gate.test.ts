@@ -1,6 +1,5 @@
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { readStoredRows } from "@/lib/domain/gate/stored-outcome";
-import { setEquipmentState } from "@/lib/operations/equipment/set-state";
 import { execute } from "@/lib/operations/execute";
 import { overrideGate } from "@/lib/operations/gate/override";
 import { passGate } from "@/lib/operations/gate/pass";
@@ -8,6 +7,7 @@ import { recordBenchChecks } from "@/lib/operations/gate/record-bench-checks";
 import { createRun } from "@/lib/operations/run/create";
 import { auditSentences, refusalOf } from "../../support/front-desk";
 import { fullRunInput, gateClock, uploadSeed } from "../../support/full-run";
+import { inService, suspect } from "../../support/in-service";
 import { checkBench, gateOf } from "../../support/pass-gate";
 import { benchClock, inLaboratory, openRunBench, type RunBench } from "../../support/run-bench";
 
@@ -100,14 +100,7 @@ describe("a run before its gate", () => {
   });
 
   it("takes no reason against equipment out of service", async () => {
-    const state = (state: "suspect" | "in-service", version: number) =>
-      execute(
-        setEquipmentState,
-        bench.manager,
-        { id: bench.scannerId, version, state, reason: "fell" },
-        gateClock,
-      );
-    await state("suspect", 1);
+    await suspect(bench.manager, bench.scannerId, gateClock);
     const refusal = await refusalOf(
       execute(
         overrideGate,
@@ -121,7 +114,7 @@ describe("a run before its gate", () => {
       message: expect.stringMatching(/No reason sets this aside/),
     });
     expect((await refusalOf(start())).message).toMatch(/does not start: SC-01: SC-01 is suspect/);
-    await state("in-service", 2);
+    await inService(bench.manager, bench.scannerId, gateClock);
   });
 
   it("starts with one reason for many sensors, kept as it stood", async () => {

@@ -41,6 +41,9 @@ export default async function EquipmentPage({ params }: Props) {
       lead={`${equipmentKindLabels[equipment.kind]}, ${[equipment.maker, equipment.model].filter(Boolean).join(", ")}, serial number ${equipment.serial}`}
       actions={
         <>
+          <LinkButton href={`/trace/standard/${equipment.id}`} kind="quiet">
+            Traceability
+          </LinkButton>
           {view.mayChange ? <LinkButton href={`${here}/edit`}>Change the record</LinkButton> : null}
           {mayCalibrate ? (
             <LinkButton href={`${here}/calibrations/new`} kind="primary">
@@ -57,7 +60,7 @@ export default async function EquipmentPage({ params }: Props) {
         equipmentId={equipment.id}
         calibrations={calibrations}
         inForceId={view.inForceId}
-        mayAdopt={false}
+        mayAdopt={view.mayAdopt}
       />
       {view.mayChange && equipment.state !== "retired" ? (
         <Section title="State" note="Suspect and retired equipment is not offered for runs.">

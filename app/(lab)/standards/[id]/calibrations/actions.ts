@@ -1,5 +1,6 @@
 "use server";
 import { checkKeys } from "@/lib/domain/calibration/acceptance-check";
+import { adoptCertificate } from "@/lib/operations/calibration/adopt-certificate";
 import { decideCalibration } from "@/lib/operations/calibration/decide";
 import { receiveDigital } from "@/lib/operations/calibration/receive-digital";
 import { recordCalibration } from "@/lib/operations/calibration/record";
@@ -19,7 +20,17 @@ const decide = formAction(decideCalibration, {
   done: () => "The decision is recorded.",
 });
 
+const adopt = formAction(adoptCertificate, {
+  parse: (data) => ({
+    equipmentId: text(data, "equipmentId"),
+    certificate: text(data, "certificate"),
+    dueOn: text(data, "dueOn"),
+  }),
+  done: ({ id, equipmentId }) => ({ redirect: `/standards/${equipmentId}/calibrations/${id}` }),
+});
+
 export const decideCalibrationAction = async (state: FormState, data: FormData) => decide(state, data);
+export const adoptCertificateAction = async (state: FormState, data: FormData) => adopt(state, data);
 
 /** A file is read before the form is: reading takes its time, parsing does not. */
 export const recordCalibrationAction = async (state: FormState, data: FormData) => {

@@ -1,4 +1,5 @@
 import { loadCalibrationsOf } from "@/lib/data/calibration/calibration-store";
+import { loadOwnCertificatesOf } from "@/lib/data/calibration/own-certificates";
 import { loadEquipment } from "@/lib/data/equipment/equipment-store";
 import { dueState } from "@/lib/domain/calibration/due";
 import { calibrationInForce } from "@/lib/domain/calibration/in-force";
@@ -13,12 +14,14 @@ export const equipmentView = (actor: Actor, id: string, today: string) =>
     const calibrations = await loadCalibrationsOf(tx, equipment.id);
     const accepted = calibrations.filter(({ acceptance }) => acceptance === "accepted");
     const inForce = calibrationInForce(accepted.toReversed(), today);
+    const mayCalibrate = actor.kind !== "system" && may(actor.roles, "calibration.record");
     return {
       equipment,
       calibrations,
       inForceId: inForce?.id ?? null,
       due: dueState(inForce?.dueOn ?? null, today),
       mayChange: actor.kind !== "system" && may(actor.roles, "equipment.record"),
-      mayCalibrate: actor.kind !== "system" && may(actor.roles, "calibration.record"),
+      mayCalibrate,
+      mayAdopt: mayCalibrate && (await loadOwnCertificatesOf(tx, equipment)).length > 0,
     };
   });

@@ -1,5 +1,6 @@
 import { randomBytes } from "node:crypto";
 import { z } from "zod";
+import { adoptSigned } from "@/lib/data/calibration/adopt-signed";
 import { certificateParts } from "@/lib/data/certificate/certificate-parts";
 import { insertCertificate } from "@/lib/data/certificate/insert-certificate";
 import { hex } from "@/lib/data/hex";
@@ -11,6 +12,7 @@ import { sha256 } from "@/lib/data/sha256";
 import { lockRun } from "@/lib/data/sql/lock-run";
 import { freezeChain } from "@/lib/data/trace/freeze-chain";
 import { type AuditEvent, eventOf } from "@/lib/domain/audit/define-event";
+import { calibrationEvents } from "@/lib/domain/calibration/events";
 import { certificateNumber } from "@/lib/domain/certificate/certificate-number";
 import { composeCertificate } from "@/lib/domain/certificate/compose-certificate";
 import { contentHash } from "@/lib/domain/certificate/content-hash";
@@ -75,6 +77,12 @@ const signOne = async (
     signedAt: now,
   });
   await freezeChain(tx, id, now);
+  const adopted = await adoptSigned(tx, {
+    certificateId: id,
+    content,
+    signedById: actor.personId,
+    signedAt: now,
+  });
   await tx.reviewDecision.create({
     data: {
       runId: review.run.id,
@@ -95,7 +103,13 @@ const signOne = async (
     contentHash: hex(hash),
     exception: standing.kind === "exception",
   });
-  return { certificate: { id, number, token, sensorId: item.sensorId }, event };
+  return {
+    certificate: { id, number, token, sensorId: item.sensorId },
+    events: [
+      event,
+      ...(adopted ? [eventOf(calibrationEvents.adopted, adopted.equipmentId, adopted.payload)] : []),
+    ],
+  };
 };
 
 /**
@@ -151,7 +165,7 @@ export const signOff = defineOperation({
       review,
       input.items.map((item) => item.sensorId),
     );
-    const events = [...signed.map(({ event }) => event), ...closing];
+    const events = [...signed.flatMap(({ events: own }) => own), ...closing];
     return {
       value: { runNumber: review.run.number, certificates: signed.map(({ certificate }) => certificate) },
       events: events as unknown as readonly [AuditEvent, ...AuditEvent[]],

@@ -1,11 +1,13 @@
 import type { Tx } from "@/lib/data/in-scope";
 import { loadCurrentRevisions } from "@/lib/data/procedure/procedure-store";
+import { equipmentCandidate } from "@/lib/data/run/equipment-candidate";
 import { loadStandards } from "@/lib/data/run/load-standards";
 import { dueState, isoDay } from "@/lib/domain/calibration/due";
 import { readBores } from "@/lib/domain/furnace/bores";
 import { decisionState } from "@/lib/domain/furnace/decision-state";
 import { type DecisionRuleKind, decisionRuleText } from "@/lib/domain/order/labels";
 import { revisionName } from "@/lib/domain/procedure/types";
+import { problemOfUse } from "@/lib/domain/run/equipment-problem";
 import type { Actor } from "@/lib/domain/staff/actor";
 import { answer } from "@/lib/views/view";
 
@@ -61,17 +63,26 @@ const loadConfigurations = async (tx: Tx, today: string) => {
   });
 };
 
-/** What a run can be made of today: sensors that wait, furnaces, and standards with how long they are good. */
+const runKinds = ["reference", "voltmeter", "scanner", "junction"] as const;
+type RunKind = (typeof runKinds)[number];
+
+/** What a run can be made of today, and what it cannot be made of, with why. */
 export const newRunView = (actor: Actor, now: Date) =>
   answer(actor, "run.perform", async (tx) => {
     const today = isoDay(now);
-    const rows = await tx.equipment.findMany({ where: { state: "in-service" }, orderBy: { tag: "asc" } });
+    const rows = await tx.equipment.findMany({
+      where: { state: { not: "retired" }, kind: { in: [...runKinds] } },
+      orderBy: { tag: "asc" },
+    });
     const ids = rows.map(({ id }) => id);
     const standards = await loadStandards(tx, { ids }, { day: today, moment: now });
-    const of = (kind: "reference" | "voltmeter" | "scanner" | "junction") =>
+    const problemOf = (kind: RunKind, id: string) =>
+      problemOfUse(equipmentCandidate(standards.byId(kind, id)), kind, today);
+    const of = (kind: RunKind) =>
       rows.flatMap((row) => {
         const standard = standards.byId(kind, row.id);
-        if (!standard) return [];
+        // What createRun would refuse is not offered: the same rule.
+        if (!standard || problemOf(kind, row.id)) return [];
         const { equipment, calibration } = standard;
         return [
           {
@@ -97,6 +108,12 @@ export const newRunView = (actor: Actor, now: Date) =>
       voltmeters: of("voltmeter"),
       scanners: of("scanner"),
       junctions: of("junction"),
+      notOffered: runKinds.flatMap((kind) =>
+        rows.flatMap(({ id, tag, kind: own }) => {
+          const problem = own === kind ? problemOf(kind, id) : null;
+          return problem ? [{ id, tag, kind, ...problem }] : [];
+        }),
+      ),
     };
   });
 

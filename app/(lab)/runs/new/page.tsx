@@ -6,6 +6,7 @@ import { requirePermission } from "@/lib/web/auth";
 import { load } from "@/lib/web/load";
 import { ChooseForm } from "./choose-form";
 import { LoadForm } from "./load-form";
+import { NotOffered } from "./not-offered";
 
 export const metadata = { title: "Plan a run" };
 
@@ -41,6 +42,7 @@ export default async function NewRunPage({ searchParams }: Props) {
       ) : (
         <ChooseForm view={view} chosen={[...listOf(query.sensor), ...listOf(query.reference)]} />
       )}
+      <NotOffered equipment={view.notOffered} />
     </Page>
   );
 }

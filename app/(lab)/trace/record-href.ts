@@ -10,7 +10,7 @@ export const recordHref = (node: ChainNode, above: string | undefined): string |
     return `/review/${facts.run}/${facts.sensor}/${facts.position}`;
   if (node.kind === "run" && facts.run) return `/runs/${facts.run}`;
   if (node.kind === "calibration" && facts.equipmentId && facts.calibrationId)
-    return `/standards/${facts.equipmentId}#${facts.calibrationId}`;
+    return `/standards/${facts.equipmentId}/calibrations/${facts.calibrationId}`;
   if (facts.equipmentId) return `/standards/${facts.equipmentId}`;
   return above;
 };

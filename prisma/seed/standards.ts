@@ -1,11 +1,14 @@
 import { recordEquipment } from "@/lib/operations/equipment/record";
 import { figures, references } from "@/lib/station/simulation/scenario";
+import { behindIceBath, behindScanner, behindVoltmeter } from "./behind";
 import { tellCalibration } from "./calibrations";
+import { tellChecks } from "./checks";
 import { tellFurnace, tellInhomogeneity } from "./furnace";
 import type { Cast } from "./people";
 import { electrical, metrology, tellProvider } from "./providers";
 import { tellIntoService } from "./service";
 import type { Teller } from "./teller";
+import { tellThermometer } from "./thermometer";
 
 const invented = "invented for the demonstration";
 const house = "Harrow Vale Calibration (invented)";
@@ -20,6 +23,7 @@ export type Bench = {
 const tellReferences = async (teller: Teller, cast: Cast): Promise<void> => {
   const { tell, at, day } = teller;
   const { technician } = cast;
+  const ids: string[] = [];
   for (const reference of references) {
     const { id } = await tell(recordEquipment, technician, at(380), {
       tag: reference.id,
@@ -40,6 +44,7 @@ const tellReferences = async (teller: Teller, cast: Cast): Promise<void> => {
         basis: `history of the reference; 0.02 % of the emf is common practice, no source (${invented})`,
       },
     });
+    ids.push(id);
     await tellIntoService(teller, cast, id, 379);
     await tellCalibration(teller, cast, 280, {
       equipmentId: id,
@@ -62,6 +67,8 @@ const tellReferences = async (teller: Teller, cast: Cast): Promise<void> => {
       },
     });
   }
+  const [annealed = "", compared = ""] = ids;
+  await tellChecks(teller, cast, { annealed, compared });
 };
 
 const tellInstruments = async (teller: Teller, cast: Cast): Promise<Omit<Bench, "configurationId">> => {
@@ -94,6 +101,7 @@ const tellInstruments = async (teller: Teller, cast: Cast): Promise<Omit<Bench, 
     route: "accredited",
     performedOn: day(232),
     dueOn: day(-133),
+    parents: behindVoltmeter,
     findings: {
       kind: "voltmeter",
       corrections: [],
@@ -126,6 +134,7 @@ const tellInstruments = async (teller: Teller, cast: Cast): Promise<Omit<Bench, 
     route: "in-house",
     performedOn: day(161),
     dueOn: day(-22),
+    parents: behindScanner(teller),
     findings: {
       kind: "scanner",
       parasiticHalfWidthMicrovolt: figures.scannerParasiticMicrovolt,
@@ -156,6 +165,7 @@ const tellInstruments = async (teller: Teller, cast: Cast): Promise<Omit<Bench, 
     route: "in-house",
     performedOn: day(152),
     dueOn: day(-40),
+    parents: behindIceBath(teller),
     findings: { kind: "junction", celsius: 0, expandedCelsius: 0.04, coverageFactor: 2, note: invented },
   });
   return { voltmeterId, scannerId, junctionId };
@@ -167,5 +177,6 @@ export const tellStandards = async (teller: Teller, cast: Cast): Promise<Bench> 
   const configurationId = await tellFurnace(teller, cast);
   await tellReferences(teller, cast);
   await tellInhomogeneity(teller, cast);
+  await tellThermometer(teller, cast);
   return { configurationId, ...(await tellInstruments(teller, cast)) };
 };

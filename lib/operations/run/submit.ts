@@ -1,9 +1,11 @@
+import { countUses } from "@/lib/data/equipment/count-uses";
 import { demandRun } from "@/lib/data/run/demand-run";
 import { evaluationStanding } from "@/lib/data/run/evaluation-standing";
 import { loadEvidence } from "@/lib/data/run/load-evidence";
 import { setSensorState } from "@/lib/data/sensor/set-state";
 import { demandSaved } from "@/lib/data/versioned";
 import { eventOf } from "@/lib/domain/audit/define-event";
+import { equipmentEvents } from "@/lib/domain/equipment/events";
 import { demand, Refused } from "@/lib/domain/refusal";
 import { decideSubmit } from "@/lib/domain/run/decide-submit";
 import { runEvents } from "@/lib/domain/run/events";
@@ -63,15 +65,18 @@ export const submitRun = defineOperation({
     });
     const ready = sensors.filter(({ state }) => state === "evaluated").map(({ id }) => id);
     if (ready.length > 0) await setSensorState(tx, ready, ["evaluated"], "in-review");
+    const uses = await countUses(tx, run, now);
+    const submitted = eventOf(runEvents.submitted, run.id, {
+      run: run.number,
+      evaluation: last.sequence,
+      tipCheckReason: input.tipCheckReason,
+    });
     return {
       value: { number: run.number },
-      events: [
-        eventOf(runEvents.submitted, run.id, {
-          run: run.number,
-          evaluation: last.sequence,
-          tipCheckReason: input.tipCheckReason,
-        }),
-      ],
+      events:
+        uses.length > 0
+          ? [eventOf(equipmentEvents.usesCounted, run.id, { run: run.number, uses: [...uses] }), submitted]
+          : [submitted],
     };
   },
 });

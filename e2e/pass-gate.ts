@@ -36,7 +36,7 @@ export const passGate = async (page: Page, run: string, signInAs: SignInAs): Pro
     await page.context().clearCookies();
     await signInAs("quality-manager");
     await page.goto(`/runs/${run}/gate`);
-    await giveReasons(page, "The thermometer for the junction is away at its calibration.");
+    await giveReasons(page, "Agreed at the bench this morning, with the checks as they are.");
     await page.context().clearCookies();
     await signInAs("technician");
     await page.goto(`/runs/${run}/gate`);

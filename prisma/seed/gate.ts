@@ -1,4 +1,3 @@
-import { overrideGate } from "@/lib/operations/gate/override";
 import { passGate } from "@/lib/operations/gate/pass";
 import { recordBenchChecks } from "@/lib/operations/gate/record-bench-checks";
 import type { Cast } from "./people";
@@ -6,10 +5,10 @@ import type { Teller } from "./teller";
 
 type Load = readonly { readonly channel: string }[];
 
-/** The bench on the morning of the run, a reason where the laboratory has no thermometer yet, and the gate passed. */
+/** The bench on the morning of the run, and the gate passed. */
 export const tellGate = async (
   { tell, at }: Teller,
-  { technician, manager }: Cast,
+  { technician }: Cast,
   run: string,
   load: Load,
   days: number,
@@ -20,12 +19,7 @@ export const tellGate = async (
     shortedZeroMicrovolt: 0.1,
     voltagePoint: { appliedMicrovolt: 10_000, readMicrovolt: 9_999.6 },
     channels: load.map(({ channel }, index) => ({ channel, microvolt: ((index % 5) - 2) / 5 })),
-  });
-  await tell(overrideGate, manager, at(days, "06:26"), {
-    run,
-    code: "junction-by-thermometer",
-    subjects: ["ICE-01"],
-    reason: "Ice packed anew this morning; the thermometer for the ice bath is away at its calibration.",
+    junctions: [{ junction: "ICE-01", thermometer: "PRT-01", thermometerCelsius: 0.006 }],
   });
   await tell(passGate, technician, at(days, "06:28"), { run });
 };

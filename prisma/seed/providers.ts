@@ -16,7 +16,7 @@ export const metrology: InventedProvider = {
   name: "Northfell Thermometry Laboratory (invented)",
   route: "accredited",
   accreditation: "INV-0417",
-  kinds: ["reference"],
+  kinds: ["reference", "thermometer"],
 };
 export const electrical: InventedProvider = {
   name: "Calder Electrical Standards (invented)",

@@ -2,6 +2,7 @@ import { loadGatePlan } from "@/lib/data/gate/load-gate-plan";
 import { loadRun } from "@/lib/data/run/load-run";
 import { assessGate } from "@/lib/domain/gate/assess-gate";
 import type { GateAssessment } from "@/lib/domain/gate/assessment";
+import type { GatePlan } from "@/lib/domain/gate/plan";
 import { execute } from "@/lib/operations/execute";
 import { overrideGate } from "@/lib/operations/gate/override";
 import { passGate as passGateOperation } from "@/lib/operations/gate/pass";
@@ -22,8 +23,18 @@ export const gateOf = async (run: string, clock: Clock): Promise<GateAssessment>
   return assessGate(plan, policy, reasons);
 };
 
-/** The same-day checks of the load but for the junctions, with figures in order, as a technician records them. */
-export const checkBench = async (bench: RunBench, run: string, clock: Clock): Promise<void> => {
+const junctionsOf = ({ places }: GatePlan, thermometer: string) =>
+  [...new Map(places.map((place) => [place.junction, place.junctionCelsius ?? 0]))].map(
+    ([junction, stated]) => ({ junction, thermometer, thermometerCelsius: stated + 0.01 }),
+  );
+
+/** The same-day checks of the load with figures in order, as a technician records them; the junctions where asked. */
+export const checkBench = async (
+  bench: RunBench,
+  run: string,
+  clock: Clock,
+  hasThermometer = true,
+): Promise<void> => {
   const { plan } = await loadPlan(run, clock);
   await execute(
     recordBenchChecks,
@@ -34,6 +45,7 @@ export const checkBench = async (bench: RunBench, run: string, clock: Clock): Pr
       shortedZeroMicrovolt: 0.1,
       voltagePoint: { appliedMicrovolt: 10_000, readMicrovolt: 10_000.4 },
       channels: plan.places.map(({ channel }) => ({ channel, microvolt: 0.2 })),
+      junctions: hasThermometer ? junctionsOf(plan, bench.thermometer) : [],
     },
     clock,
   );

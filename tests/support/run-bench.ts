@@ -27,6 +27,8 @@ export type RunBench = FrontDesk & {
   readonly voltmeterId: string;
   readonly scannerId: string;
   readonly junctionId: string;
+  /** Tag of the thermometer that junctions are checked with. */
+  readonly thermometer: string;
 };
 
 const note = "invented";
@@ -156,9 +158,24 @@ export const openRunBench = async (): Promise<RunBench> => {
         note,
       },
     );
+  await recordStandard(
+    who,
+    "PRT-01",
+    { kind: "thermometer", element: "industrial", driftHalfWidthCelsius: 0.01, basis: note },
+    {
+      kind: "thermometer",
+      curve: { form: "callendar-van-dusen", zeroOhm: 100, a: 3.9083e-3, b: -5.775e-7, c: 0 },
+      fromCelsius: -5,
+      toCelsius: 60,
+      expandedCelsius: 0.01,
+      coverageFactor: 2,
+      note,
+    },
+  );
   return {
     ...desk,
     manager,
+    thermometer: "PRT-01",
     configurationId: await recordBareTube(who, "FUR-1", figures.uniformityCelsius),
     voltmeterId: await recordStandard(
       who,

@@ -79,7 +79,7 @@ describe("a run before its gate", () => {
   it("counts the last check of each kind, on its own day", async () => {
     await execute(recordBenchChecks, bench.technician, { run, shortedZeroMicrovolt: 5 }, gateClock);
     expect(await codes("overridable")).toContain("shorted-zero");
-    await checkBench(bench, run, gateClock);
+    await checkBench(bench, run, gateClock, false);
     expect(await codes("overridable")).toEqual(["junction-by-thermometer", "tips-warmed"]);
     const tomorrow = await gateOf(run, benchClock);
     expect(

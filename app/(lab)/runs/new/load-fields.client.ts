@@ -1,3 +1,4 @@
+"use client";
 import type { BoreView, LoadPlaceView } from "@/lib/drawing/load-view";
 import type { PlaceRow } from "./place-rows";
 

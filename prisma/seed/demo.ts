@@ -8,6 +8,7 @@ import { tellSignOff, versionOf } from "./sign-off";
 import { tellStandards } from "./standards";
 import { tellerAt } from "./teller";
 import { tellWorkedExample } from "./worked-example";
+import { tellWorkingStandard } from "./working-standard";
 
 export type SeedOptions = { readonly databaseUrl: string; readonly log: (line: string) => void };
 export type SignIn = { readonly role: string; readonly email: string; readonly password: string };
@@ -34,5 +35,7 @@ export const seedDemo = async ({
   await tellSignOff(teller, cast, run);
   log("the published worked example, ready to be run");
   await tellWorkedExample(teller, cast);
+  log("a working standard calibrated in house");
+  await tellWorkingStandard(teller, cast, bench);
   return { signIns: cast.signIns };
 };

@@ -25,21 +25,40 @@ export const versionOf = async (runNumber: string): Promise<number> =>
     return run.version;
   });
 
-/** The signatory signs one customer's sensors; the other customer's still wait in the queue. */
-export const tellSignOff = async ({ tell, at }: Teller, cast: Cast, runNumber: string): Promise<void> => {
+type Review = Pick<ReviewRun["sensors"][number], "id" | "customerId">;
+
+/** Signs what `which` names, as one would who has read each draft. Returns the certificates' numbers. */
+const sign = async (
+  { tell, at }: Teller,
+  { signatory }: Cast,
+  runNumber: string,
+  days: number,
+  which: (sensor: Review) => boolean,
+): Promise<readonly string[]> => {
   const review = await loadReview(runNumber);
-  const items = review.sensors
-    .filter((sensor) => sensor.customerId === cast.customers.brandt)
-    .map((sensor) => {
-      const reviewed = demand(composeCertificate(demand(certificateParts(review, sensor.id)), null));
-      return {
-        sensorId: sensor.id,
-        reviewedHash: Buffer.from(contentHash(reviewed, sha256)).toString("hex"),
-      };
-    });
+  const items = review.sensors.filter(which).map((sensor) => {
+    const reviewed = demand(composeCertificate(demand(certificateParts(review, sensor.id)), null));
+    return {
+      sensorId: sensor.id,
+      reviewedHash: Buffer.from(contentHash(reviewed, sha256)).toString("hex"),
+    };
+  });
   const evaluationId = review.evaluation?.id;
   if (!evaluationId) throw new Error(`run ${runNumber} has no evaluation`);
-  await tell(signOff, cast.signatory, at(2, "10:15"), { runId: review.run.id, evaluationId, items });
-  const failed = await renderPending(() => at(2, "10:16"));
+  const { certificates } = await tell(signOff, signatory, at(days, "10:15"), {
+    runId: review.run.id,
+    evaluationId,
+    items,
+  });
+  const failed = await renderPending(() => at(days, "10:16"));
   if (failed.length > 0) throw failed[0]?.error;
+  return certificates.map(({ number }) => number);
 };
+
+/** The signatory signs one customer's sensors; the other customer's still wait in the queue. */
+export const tellSignOff = (teller: Teller, cast: Cast, runNumber: string) =>
+  sign(teller, cast, runNumber, 2, ({ customerId }) => customerId === cast.customers.brandt);
+
+/** Every sensor of a run, `days` before today. */
+export const signOffAll = (teller: Teller, cast: Cast, runNumber: string, days: number) =>
+  sign(teller, cast, runNumber, days, () => true);

@@ -1,3 +1,4 @@
+import { changeEquipment } from "@/lib/operations/equipment/change";
 import { recordEquipment } from "@/lib/operations/equipment/record";
 import { figures, references } from "@/lib/station/simulation/scenario";
 import { behindIceBath, behindScanner, behindVoltmeter } from "./behind";
@@ -20,13 +21,40 @@ export type Bench = {
   readonly junctionId: string;
 };
 
+/** It came with a certificate a year older: what it has drifted since is seen between the two. */
+const tellEarlier = (
+  teller: Teller,
+  cast: Cast,
+  equipmentId: string,
+  reference: (typeof references)[number],
+) =>
+  tellCalibration(teller, cast, 378, {
+    equipmentId,
+    certificate: `${reference.certificate}-0`,
+    itemSerial: reference.serial,
+    issuer: metrology.name,
+    route: "accredited",
+    performedOn: teller.day(390),
+    dueOn: teller.day(25),
+    findings: {
+      kind: "reference",
+      points: reference.deviations.map(([celsius, deviationMicrovolt]) => ({
+        celsius,
+        deviationMicrovolt: Number((deviationMicrovolt + 0.0011 * celsius).toFixed(2)),
+      })),
+      expanded: figures.referenceExpandedCelsius,
+      coverageFactor: 2,
+      unit: "celsius",
+      note: invented,
+    },
+  });
+
 const tellReferences = async (teller: Teller, cast: Cast): Promise<void> => {
   const { tell, at, day } = teller;
   const { technician } = cast;
   const ids: string[] = [];
   for (const reference of references) {
-    const { id } = await tell(recordEquipment, technician, at(380), {
-      tag: reference.id,
+    const described = {
       maker: "Perrin Noble Wire (invented)",
       model: "0.5 mm, twin-bore alumina",
       serial: reference.serial,
@@ -34,18 +62,26 @@ const tellReferences = async (teller: Teller, cast: Cast): Promise<void> => {
       receivedOn: day(380),
       calibrationIntervalMonths: 12,
       checkIntervalDays: 120,
-      requirement: { fromCelsius: 300, toCelsius: 1100, largestExpanded: 0.8, unit: "celsius" },
+      requirement: { fromCelsius: 300, toCelsius: 1100, largestExpanded: 0.8, unit: "celsius" as const },
+    };
+    const particulars = {
+      kind: "reference" as const,
+      type: "S" as const,
+      protection: "alumina-sheath" as const,
+      inhomogeneityRelativeHalfWidth: figures.referenceInhomogeneity,
+    };
+    const { id } = await tell(recordEquipment, technician, at(380), {
+      tag: reference.id,
+      ...described,
       particulars: {
-        kind: "reference",
-        type: "S",
-        protection: "alumina-sheath",
-        driftHalfWidthCelsius: figures.referenceDriftCelsius,
-        inhomogeneityRelativeHalfWidth: figures.referenceInhomogeneity,
-        basis: `history of the reference; 0.02 % of the emf is common practice, no source (${invented})`,
+        ...particulars,
+        driftHalfWidthCelsius: 2 * figures.referenceDriftCelsius,
+        basis: `no history yet: twice the usual; 0.02 % of the emf is common practice, no source (${invented})`,
       },
     });
     ids.push(id);
     await tellIntoService(teller, cast, id, 379);
+    await tellEarlier(teller, cast, id, reference);
     await tellCalibration(teller, cast, 280, {
       equipmentId: id,
       certificate: reference.certificate,
@@ -64,6 +100,17 @@ const tellReferences = async (teller: Teller, cast: Cast): Promise<void> => {
         coverageFactor: 2,
         unit: "celsius",
         note: invented,
+      },
+    });
+    // The two certificates lie close together: the drift between them is what the record says from now on.
+    await tell(changeEquipment, technician, at(279, "14:00"), {
+      id,
+      version: 3,
+      ...described,
+      particulars: {
+        ...particulars,
+        driftHalfWidthCelsius: figures.referenceDriftCelsius,
+        basis: `history of the reference; 0.02 % of the emf is common practice, no source (${invented})`,
       },
     });
   }

@@ -25,7 +25,7 @@ it("leaves one customer's sensors certified and the other's waiting for the sign
     tx.sensor.findMany({ select: { serial: true, state: true }, orderBy: { serial: "asc" } }),
   );
   const of = (state: string) => states.filter((sensor) => sensor.state === state).map(({ serial }) => serial);
-  expect(of("issued")).toEqual(["HX-K-4471", "HX-K-4472", "HX-S-0093"]);
+  expect(of("issued")).toEqual(["HV-WS-03", "HX-K-4471", "HX-K-4472", "HX-S-0093"]);
   expect(of("in-review")).toEqual(["OB-0417", "OB-2218", "OB-2219"]);
 });
 
@@ -33,8 +33,33 @@ it("gives every certificate its rendered document and a gapless number", async (
   const certificates = await inScope(laboratory, (tx) =>
     tx.certificate.findMany({ include: { files: true }, orderBy: { number: "asc" } }),
   );
-  expect(certificates.map(({ number }) => number.slice(-4))).toEqual(["0001", "0002", "0003"]);
+  expect(certificates.map(({ number }) => number.slice(-4))).toEqual(["0001", "0002", "0003", "0004"]);
   for (const { files } of certificates) expect(files).toHaveLength(1);
+});
+
+it("has a working standard whose calibration is the laboratory's own certificate", async () => {
+  const standard = await inScope(laboratory, (tx) =>
+    tx.equipment.findUniqueOrThrow({
+      where: { tag: "WS-S-03" },
+      include: { calibrations: { include: { decisions: true } } },
+    }),
+  );
+  const [calibration] = standard.calibrations;
+  expect(calibration?.route).toBe("in-house");
+  expect(calibration?.decisions.map(({ decision }) => decision)).toEqual(["accepted"]);
+  const own = await inScope(laboratory, (tx) =>
+    tx.certificate.findUniqueOrThrow({ where: { id: calibration?.inHouseCertificateId ?? "" } }),
+  );
+  expect(own.number).toBe(calibration?.certificate);
+});
+
+it("has references that were calibrated twice, each by its own figures", async () => {
+  const references = await inScope(laboratory, (tx) =>
+    tx.equipment.findMany({ where: { tag: { startsWith: "REF-S-0" } }, include: { calibrations: true } }),
+  );
+  expect(references).toHaveLength(2);
+  for (const { calibrations } of references)
+    expect(new Set(calibrations.map(({ findings }) => findings)).size).toBe(2);
 });
 
 it("judges each customer's sensors by the rule that customer agreed, in one load", async () => {

@@ -10,7 +10,8 @@ import { answer } from "./view";
 const standingOf = (line: StoredScopeLine, day: string): "in-force" | "to-come" | "ended" =>
   isInForce(line, day) ? "in-force" : line.validFrom > day ? "to-come" : "ended";
 
-const plain = (value: number): string => String(Number(value.toPrecision(3)));
+/** As many decimals in every row, so that the figures stand under each other. */
+const plain = (value: number): string => value.toFixed(3);
 
 /** One type: its lines in force on the day, with what its drawing and its table show. */
 const typeOf = (typeLetter: string, lines: readonly StoredScopeLine[]) => ({

@@ -61,11 +61,11 @@ describe("the scope's page", () => {
     expect(june.lines.map(({ standing }) => standing)).toEqual(["in-force", "to-come"]);
     const [type] = june.types;
     expect(type?.plot.rows.map(({ celsius, expandedCelsius }) => [celsius, expandedCelsius])).toEqual([
-      ["250", "0.6"],
+      ["250", "0.600"],
       ["300", "0.683"],
-      ["400", "0.85"],
-      ["500", "1.11"],
-      ["600", "1.4"],
+      ["400", "0.850"],
+      ["500", "1.106"],
+      ["600", "1.400"],
     ]);
     // The table's own corner is drawn, not only even steps.
     expect(type?.plot.lines[0]?.points).toContainEqual({ celsius: 430, expandedCelsius: 0.9 });
@@ -75,7 +75,7 @@ describe("the scope's page", () => {
 
     const july = await view("2026-07-01");
     expect(july.isToday).toBe(false);
-    expect(july.types[0]?.plot.rows.every(({ expandedCelsius }) => expandedCelsius === "2")).toBe(true);
+    expect(july.types[0]?.plot.rows.every(({ expandedCelsius }) => expandedCelsius === "2.000")).toBe(true);
     expect(july.lines.map(({ standing }) => standing)).toEqual(["ended", "in-force"]);
     expect((await view("2025-12-31")).types).toEqual([]);
   });

@@ -1,4 +1,5 @@
 import { certificateParts } from "@/lib/data/certificate/certificate-parts";
+import { loadInDoubt } from "@/lib/data/equipment/in-doubt";
 import { hex } from "@/lib/data/hex";
 import { loadReviewRun, type ReviewRun } from "@/lib/data/review/load-review-run";
 import { exceptionsOf, resultHref, submissionOf } from "@/lib/data/review/review-summary";
@@ -114,6 +115,7 @@ export const reviewRunView = (actor: Actor, number: string) =>
         label: `${Number(celsius.toFixed(2))} °C`,
       })),
       exceptions: exceptionLines(review),
+      inDoubt: review.run.state === "signed-off" ? [] : await loadInDoubt(tx, review.run),
       sensors: review.sensors.map((sensor) => sensorOf(review, sensor)),
       decisions: review.decisions.map((decision) => ({
         key: String(decision.id),

@@ -2,6 +2,7 @@ import type pg from "pg";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { connect } from "@/lib/commands/postgres/connect";
 import { closeDatabase, configureDatabase } from "@/lib/data/client";
+import { inScope } from "@/lib/data/in-scope";
 import { deliver } from "@/lib/operations/mail/deliver";
 import { remindOfDue } from "@/lib/operations/reminder/remind-of-due";
 import { mailView } from "@/lib/views/mail";
@@ -10,6 +11,7 @@ import { acceptAll } from "../jobs/accept-all";
 import { publicUrl } from "../jobs/mail-world";
 import { buildWorld, type World } from "../support/build-world";
 import { type TestDatabase, testDatabase } from "../support/database";
+import { inServiceRow } from "../support/in-service";
 
 let database: TestDatabase;
 let admin: pg.Client;
@@ -102,10 +104,14 @@ describe("today", () => {
   });
 
   it("lists a reference without an accepted calibration, which no day would tell", async () => {
-    await admin.query(
+    const { rows } = await admin.query<{ id: string }>(
       `INSERT INTO equipment (tag, kind, maker, model, serial, particulars)
-       SELECT 'R-NEW', kind, maker, model, 'NEW', particulars FROM equipment WHERE tag = 'R-S1'`,
+       SELECT 'R-NEW', kind, maker, model, 'NEW', particulars FROM equipment WHERE tag = 'R-S1' RETURNING id`,
     );
+    const id = rows[0]!.id;
+    // Received only, nobody needs to hear of it.
+    expect((await due("2026-12-10"))?.items ?? []).toEqual([]);
+    await inScope({ kind: "laboratory" }, (tx) => inServiceRow(tx, id, world.people.quality.personId));
     expect((await due("2026-12-10"))?.items).toMatchObject([
       { label: "R-NEW", detail: "no accepted calibration", state: "out-of-date" },
     ]);

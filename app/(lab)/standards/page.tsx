@@ -1,61 +1,32 @@
-import Link from "next/link";
-import { DataTable } from "@/app/_ui/data-table";
 import { EmptyState } from "@/app/_ui/empty-state";
 import { LinkButton } from "@/app/_ui/link-button";
 import { Page } from "@/app/_ui/page";
 import { Section } from "@/app/_ui/section";
-import { Timestamp } from "@/app/_ui/timestamp";
-import { TypeLetter } from "@/app/_ui/type-letter";
+import { Tabs } from "@/app/_ui/tabs";
 import { isoDay } from "@/lib/domain/calibration/due";
 import { equipmentKindHeadings } from "@/lib/domain/equipment/labels";
 import { equipmentKinds } from "@/lib/domain/equipment/types";
 import { may } from "@/lib/domain/staff/permissions";
-import { type StandardRow, standardsView } from "@/lib/views/standards";
+import { standardsView } from "@/lib/views/standards";
 import { requireStaff } from "@/lib/web/auth";
 import { load } from "@/lib/web/load";
-import { DueMark, EquipmentStateMark } from "./marks";
+import { PrintEquipmentLabels } from "./print-equipment-labels";
+import { filterOf, standardFilters } from "./standard-filters";
+import { StandardTable } from "./standard-table";
 
 export const metadata = { title: "Standards" };
 
-const columns = [
-  { key: "tag", header: "Tag" },
-  { key: "what", header: "What it is" },
-  { key: "certificate", header: "Certificate in force" },
-  { key: "dueOn", header: "Due" },
-  { key: "due", header: "Calibration" },
-  { key: "state", header: "State" },
-];
+type Props = { readonly searchParams: Promise<{ readonly show?: string | string[] }> };
 
-const rowOf = (row: StandardRow) => ({
-  key: row.id,
-  tone:
-    row.state === "suspect" || row.due === "out-of-date"
-      ? ("bad" as const)
-      : row.due === "due"
-        ? ("watch" as const)
-        : undefined,
-  cells: {
-    tag: (
-      <Link href={`/standards/${row.id}`} style={{ whiteSpace: "nowrap" }}>
-        {row.tag}
-      </Link>
-    ),
-    what: (
-      <>
-        {row.typeLetter ? <TypeLetter letter={row.typeLetter} /> : null} {row.model}, no. {row.serial}
-      </>
-    ),
-    certificate: row.certificate ? `${row.certificate}, ${row.issuer}` : "",
-    dueOn: row.dueOn ? <Timestamp at={row.dueOn} precision="day" /> : "",
-    due: <DueMark due={row.due} />,
-    state: <EquipmentStateMark state={row.state} />,
-  },
-});
+const addressOf = (key: string): string => (key === "" ? "/standards" : `/standards?show=${key}`);
 
-export default async function StandardsPage() {
+export default async function StandardsPage({ searchParams }: Props) {
   const actor = await requireStaff();
-  const rows = await load(standardsView(actor, isoDay(new Date())));
-  const record = may(actor.roles, "equipment.record") ? (
+  const all = await load(standardsView(actor, isoDay(new Date())));
+  const filter = filterOf((await searchParams).show);
+  const rows = all.filter(filter.keeps);
+  const mayRecord = may(actor.roles, "equipment.record");
+  const record = mayRecord ? (
     <LinkButton href="/standards/new" kind="primary">
       Record equipment
     </LinkButton>
@@ -67,26 +38,43 @@ export default async function StandardsPage() {
       actions={
         <>
           <LinkButton href="/providers">Providers</LinkButton>
-          {rows.length > 0 ? record : null}
+          <LinkButton href="/standards/policy">When it blocks</LinkButton>
+          {all.length > 0 ? record : null}
         </>
       }
     >
-      {rows.length === 0 ? (
+      {all.length === 0 ? (
         <EmptyState title="No equipment yet" action={record}>
           A run needs at least one reference thermocouple and a voltmeter, each with its certificate, a
           scanner, and a reference junction.
         </EmptyState>
-      ) : null}
+      ) : (
+        <Tabs
+          label="Which equipment"
+          current={addressOf(filter.key)}
+          tabs={standardFilters.map(({ key, label, keeps }) => ({
+            label,
+            href: addressOf(key),
+            count: all.filter(keeps).length,
+          }))}
+        />
+      )}
+      {all.length > 0 && rows.length === 0 ? <p className="quiet">None.</p> : null}
       {equipmentKinds
-        .filter((kind) => rows.some((row) => row.kind === kind))
-        .map((kind) => (
-          <Section key={kind} title={equipmentKindHeadings[kind]} wide>
-            <DataTable
-              caption={equipmentKindHeadings[kind]}
-              captionUnseen
-              columns={columns}
-              rows={rows.filter((row) => row.kind === kind).map(rowOf)}
-            />
+        .map((kind) => ({ kind, own: rows.filter((row) => row.kind === kind) }))
+        .filter(({ own }) => own.length > 0)
+        .map(({ kind, own }) => (
+          <Section
+            key={kind}
+            title={equipmentKindHeadings[kind]}
+            actions={
+              mayRecord && filter.key !== "retired" ? (
+                <PrintEquipmentLabels ids={own.map(({ id }) => id)} label="Print their labels" />
+              ) : null
+            }
+            wide
+          >
+            <StandardTable caption={equipmentKindHeadings[kind]} rows={own} />
           </Section>
         ))}
     </Page>

@@ -1,6 +1,7 @@
 import { readBores } from "@/lib/domain/furnace/bores";
 import type { GatePlace, GatePlan } from "@/lib/domain/gate/plan";
 import { Refused } from "@/lib/domain/refusal";
+import { loadFurnaceProblem } from "../equipment/furnace-problem";
 import type { Tx } from "../in-scope";
 import { equipmentCandidate, referenceCandidate } from "../run/equipment-candidate";
 import { loadConfigurationOn } from "../run/load-configuration";
@@ -30,6 +31,7 @@ const configurationOn = async (tx: Tx, run: Run, day: string): Promise<GatePlan[
       place: number,
       diameterMillimetre,
     })),
+    furnaceProblem: (await loadFurnaceProblem(tx, row.furnace.equipmentId, day))?.message ?? null,
     characterisation: row.characterisation,
   };
 };

@@ -7,6 +7,7 @@ import type {
   SensorCandidate,
 } from "@/lib/domain/run/load-candidates";
 import type { CreateRunInput } from "@/lib/domain/run/schema";
+import { loadFurnaceProblem } from "../equipment/furnace-problem";
 import type { Tx } from "../in-scope";
 import { lockSensors } from "../sql/lock-sensors";
 import { equipmentCandidate, referenceCandidate } from "./equipment-candidate";
@@ -79,6 +80,7 @@ export const loadCandidates = async (
       places: configuration.places,
       minimumCelsius: configuration.furnace.minimumCelsius,
       maximumCelsius: configuration.furnace.maximumCelsius,
+      furnaceProblem: await loadFurnaceProblem(tx, configuration.furnace.equipmentId, day),
       characterisation: configuration.characterisation,
     },
     voltmeter: equipmentCandidate(standards.byId("voltmeter", input.voltmeterId)),

@@ -1,4 +1,6 @@
 import type { EntryKind } from "./logbook";
+import type { ServicePolicy } from "./service-policy";
+import type { ServiceGround } from "./service-problem";
 import type { EquipmentKind, EquipmentState } from "./types";
 
 export const equipmentKindLabels: Readonly<Record<EquipmentKind, string>> = {
@@ -62,4 +64,20 @@ export const leadFormLabels: Readonly<Record<string, string>> = {
 export const platinumElementLabels: Readonly<Record<string, string>> = {
   industrial: "Industrial, IEC 60751",
   sprt: "Standard (SPRT), ITS-90",
+};
+
+export const serviceGroundLabels: Readonly<Record<ServiceGround, string>> = {
+  suspect: "Suspect",
+  "not-in-service": "Not in service",
+  "check-overdue": "Check overdue",
+  "maintenance-overdue": "Maintenance overdue",
+  "chart-breached": "Chart out of control",
+  "anneal-unchecked": "Not checked since its anneal",
+};
+
+export const servicePolicyLabels: Readonly<Record<keyof ServicePolicy, string>> = {
+  overdueCheck: "An intermediate check is overdue (6.4.10)",
+  overdueMaintenance: "Planned maintenance is overdue (6.4.3)",
+  chartBreach: "The last check breaks a rule of its chart (7.7.1)",
+  uncheckedAnneal: "A reference was annealed and no check has passed since",
 };

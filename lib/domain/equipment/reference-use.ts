@@ -4,7 +4,7 @@ export type ReferenceUse = {
   readonly highestCelsius: number;
 };
 
-type Series = { readonly seconds: readonly number[]; readonly celsius: readonly number[] };
+type Series = { readonly seconds: ArrayLike<number>; readonly celsius: ArrayLike<number> };
 
 /** Above this platinum ages by grain growth and loss of rhodium oxide (common practice counts hours from here, no source). */
 export const AGEING_CELSIUS = 1000;
@@ -23,7 +23,7 @@ const partAbove = (before: number, after: number): number => {
  */
 export const referenceUse = ({ seconds, celsius }: Series): ReferenceUse | null => {
   const first = seconds[0];
-  const last = seconds.at(-1);
+  const last = seconds[seconds.length - 1];
   if (first === undefined || last === undefined || seconds.length < 2) return null;
   let above = 0;
   let highest = celsius[0] as number;

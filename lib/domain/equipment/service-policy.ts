@@ -19,4 +19,6 @@ export const ServicePolicy = z.strictObject({
 });
 export type ServicePolicy = z.output<typeof ServicePolicy>;
 
+export const servicePolicyKeys = Object.keys(ServicePolicy.shape) as readonly (keyof ServicePolicy)[];
+
 export const readServicePolicy = (stored: string): ServicePolicy => ServicePolicy.parse(JSON.parse(stored));

@@ -1,5 +1,6 @@
 import { characterisationInDate } from "./equipment/characterisation-in-date";
 import { equipmentInDate } from "./equipment/equipment-in-date";
+import { furnaceInService } from "./equipment/furnace-in-service";
 import { junctionThermometerInDate } from "./equipment/junction-thermometer-in-date";
 import { procedureCurrent } from "./equipment/procedure-current";
 import type { GateCheck } from "./finding";
@@ -69,6 +70,7 @@ export const gateChecks: readonly GateCheck[] = [
   ascendingOrder,
   usedBaseMetal,
   procedureCurrent,
+  furnaceInService,
   characterisationInDate,
   ...equipmentInDate,
   junctionThermometerInDate,

@@ -41,6 +41,7 @@ export const gateCodes = [
   "ascending-order",
   "used-base-metal",
   "use-not-stated",
+  "furnace-in-service",
   "characterisation-in-date",
   "reference-in-date",
   "voltmeter-in-date",

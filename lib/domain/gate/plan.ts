@@ -48,6 +48,8 @@ export type GateConfiguration = {
   readonly tubeMillimetre: number;
   /** Of a block, by the name of the place. */
   readonly bores: readonly { readonly place: string; readonly diameterMillimetre: number }[];
+  /** Why its furnace cannot be used on the day: its state or its logbook; null = nothing. */
+  readonly furnaceProblem: string | null;
   readonly characterisation: { readonly performedOn: string; readonly validUntil: string } | null;
 };
 

@@ -72,6 +72,8 @@ export const decideCreate = (
   const setpoints = chosenSetpoints(candidates.sensors, input.setpointsCelsius);
   if (!candidates.configuration)
     say(faults, "configurationId", { message: "Choose a furnace configuration that is recorded." });
+  const furnaceProblem = candidates.configuration?.furnaceProblem;
+  if (furnaceProblem) say(faults, "configurationId", furnaceProblem);
   say(faults, "voltmeterId", problemOfUse(candidates.voltmeter, "voltmeter", day));
   say(faults, "scannerId", problemOfUse(candidates.scanner, "scanner", day));
   if (setpoints.stray !== null)

@@ -62,6 +62,8 @@ export type ConfigurationCandidate = {
   readonly places: number;
   readonly minimumCelsius: number;
   readonly maximumCelsius: number;
+  /** Why its furnace cannot be used on the day: its state or its logbook; null = nothing. */
+  readonly furnaceProblem: ServiceFinding | null;
   /** Accepted, and the newest on the day; null where none is. */
   readonly characterisation: Pick<Characterisation, "performedOn" | "validUntil" | "figures"> | null;
 };

@@ -1,3 +1,4 @@
+import { loadInDoubt } from "@/lib/data/equipment/in-doubt";
 import { gatePassedAt } from "@/lib/data/gate/plan-digest";
 import type { Tx } from "@/lib/data/in-scope";
 import { evaluationStanding } from "@/lib/data/run/evaluation-standing";
@@ -69,6 +70,8 @@ export const runHead = async (tx: Tx, actor: Actor, loaded: RunEvidence) => {
       isOpen: open.includes(setpoint),
     })),
     returnedBecause: returned?.reason ?? null,
+    /** Out of service now, while the run is not signed off: what stands on it is in doubt. */
+    inDoubt: state === "signed-off" ? [] : await loadInDoubt(tx, run),
     lastEvaluation: last?.sequence ?? null,
     thread: runThread(progress),
     next: nextStep(progress),

@@ -1,12 +1,16 @@
 import { loadAllEquipment } from "@/lib/data/equipment/equipment-store";
 import type { Tx } from "@/lib/data/in-scope";
 import { loadDueThings } from "@/lib/data/reminder/due-things";
+import type { EquipmentState } from "@/lib/domain/equipment/types";
 import { dueKindLabels } from "@/lib/domain/reminder/labels";
 import { stageOf } from "@/lib/domain/reminder/stage-of";
 import type { DueThing } from "@/lib/domain/reminder/types";
 import type { TodayItem, Waiting } from "./waiting";
 
 const shown = 6;
+
+/** As for the due days: what is not yet, or no longer, in use is left out. */
+const inUse = new Set<EquipmentState>(["verified", "in-service", "suspect"]);
 
 const itemOf = (thing: DueThing, today: string): TodayItem[] => {
   const stage = stageOf(thing.dueOn, today);
@@ -34,7 +38,7 @@ export const thingsDue = async (tx: Tx, today: string): Promise<Waiting> => {
   );
   const without = (await loadAllEquipment(tx)).filter(
     ({ id, kind, state }) =>
-      state !== "retired" && (kind === "reference" || kind === "voltmeter") && !calibrated.has(id),
+      inUse.has(state) && (kind === "reference" || kind === "voltmeter") && !calibrated.has(id),
   );
   const due = [
     ...without.map(({ id, tag }) => ({

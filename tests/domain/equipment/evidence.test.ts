@@ -38,7 +38,11 @@ const stored = <K extends CalibratedKind>(kind: K, particulars: object): Equipme
   return equipment as unknown as Equipment<K>;
 };
 
-const calibrated = <K extends CalibratedKind>(kind: K, findings: object, accreditation = ""): Calibration<K> =>
+const calibrated = <K extends CalibratedKind>(
+  kind: K,
+  findings: object,
+  accreditation = "",
+): Calibration<K> =>
   readCalibration({
     id: "c",
     equipmentId: "x",

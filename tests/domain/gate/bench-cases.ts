@@ -67,6 +67,29 @@ export const benchCases: readonly GateCase[] = [
     plan: withConfiguration({ characterisation: { performedOn: "2026-03-10", validUntil: "2026-10-14" } }),
   },
   { says: "characterisation-in-date refuse", plan: withConfiguration({ characterisation: null }) },
+  {
+    says: "furnace-in-service refuse",
+    plan: withConfiguration({ furnaceProblem: "FUR-1 is under repair. Choose another." }),
+  },
+  {
+    says: "reference-in-date warning REF-1",
+    plan: {
+      references: [
+        {
+          ...reference,
+          service: [{ ground: "check-overdue", message: "Its check was due.", blocks: false }],
+        },
+      ],
+    },
+  },
+  {
+    says: "reference-in-date refuse REF-1",
+    plan: {
+      references: [
+        { ...reference, service: [{ ground: "check-overdue", message: "Its check was due.", blocks: true }] },
+      ],
+    },
+  },
   { says: "reference-in-date refuse REF-1", plan: { references: [{ ...reference, calibration: late }] } },
   { says: "reference-in-date refuse REF-1", plan: { references: [{ ...reference, state: "suspect" }] } },
   { says: "voltmeter-in-date refuse VM-1", plan: { voltmeter: { ...plan.voltmeter!, calibration: late } } },

@@ -82,6 +82,7 @@ export const plan: GatePlan = {
     immersionMillimetre: 400,
     tubeMillimetre: 60,
     bores: [{ place: "2", diameterMillimetre: 3.5 }],
+    furnaceProblem: null,
     characterisation: { performedOn: "2026-03-10", validUntil: day },
   },
   places: [

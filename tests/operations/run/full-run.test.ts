@@ -5,6 +5,7 @@ import { evaluateEvidence } from "@/lib/domain/evidence/evaluate";
 import { proposeWindows } from "@/lib/domain/evidence/propose-windows";
 import { restoreEvidence } from "@/lib/domain/run/stored-evidence";
 import { execute } from "@/lib/operations/execute";
+import { returnRun } from "@/lib/operations/review/return";
 import { acceptWindow } from "@/lib/operations/run/accept-window";
 import { evaluateRun } from "@/lib/operations/run/evaluate";
 import { exportEvidence } from "@/lib/operations/run/export-evidence";
@@ -219,6 +220,32 @@ describe("a full run of two customers, from the load to the signatory", () => {
   it("shows a customer its own channels and the laboratory's, nobody else's", async () => {
     const channels = await inScopeOf(bench.northern.customerId);
     expect(channels).toEqual(["101", "102", "103", "104", "108", "120"]);
+  });
+
+  it("counted once what it cost its references, also when it is handed over again", async () => {
+    const uses = () => inLaboratory((tx) => tx.referenceUse.findMany({ orderBy: { equipmentId: "asc" } }));
+    const counted = await uses();
+    expect(counted).toHaveLength(2);
+    for (const use of counted) {
+      // The program holds 1100 °C last, and the furnace overshoots a little.
+      expect(use.highestCelsius).toBeGreaterThan(1098);
+      expect(use.highestCelsius).toBeLessThan(1110);
+      expect(use.hoursAbove1000).toBeGreaterThan(0.5);
+      expect(use.hoursInFurnace).toBeGreaterThan(use.hoursAbove1000);
+      expect(use.immersionMillimetre).toBe(400);
+    }
+    const runId = (await row()).id;
+    const evaluations = await inLaboratory((tx) =>
+      tx.evaluation.findMany({ where: { runId }, orderBy: { sequence: "asc" } }),
+    );
+    const evaluationId = evaluations.at(-1)?.id ?? "";
+    const reason = "Look at the windows once more.";
+    await execute(returnRun, bench.signatory, { runId, evaluationId, reason }, benchClock);
+    await submit();
+    expect(await uses()).toEqual(counted);
+    expect((await auditSentences()).filter((one) => one.startsWith("equipment.uses-counted"))).toHaveLength(
+      1,
+    );
   });
 });
 

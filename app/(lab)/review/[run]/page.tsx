@@ -6,6 +6,7 @@ import { Page } from "@/app/_ui/page";
 import { Section } from "@/app/_ui/section";
 import { StateMark } from "@/app/_ui/state-mark";
 import { Timestamp } from "@/app/_ui/timestamp";
+import { InDoubtNotice } from "@/app/_ui/in-doubt-notice";
 import { reviewRunView } from "@/lib/views/review-run";
 import { requirePermission } from "@/lib/web/auth";
 import { load } from "@/lib/web/load";
@@ -50,6 +51,7 @@ export default async function ReviewRunPage({ params }: Props) {
       }
     >
       <StepKeys steps />
+      <InDoubtNotice equipment={review.inDoubt} />
       <ExceptionList exceptions={review.exceptions} note={submission?.note ?? ""} />
       <ResultMatrix review={review} />
       {review.state === "submitted" ? <Decide review={review} /> : null}

@@ -1,5 +1,6 @@
 import type { ReactNode } from "react";
 import { Breadcrumb } from "@/app/_ui/breadcrumb";
+import { InDoubtNotice } from "@/app/_ui/in-doubt-notice";
 import { Notice } from "@/app/_ui/notice";
 import { Page } from "@/app/_ui/page";
 import { StateMark } from "@/app/_ui/state-mark";
@@ -59,6 +60,7 @@ export function RunPage({ head, at, actions, children }: Props) {
           {head.returnedBecause}
         </Notice>
       ) : null}
+      <InDoubtNotice equipment={head.inDoubt} />
       {children}
     </Page>
   );

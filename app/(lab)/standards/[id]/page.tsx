@@ -1,22 +1,22 @@
-import { ActionForm } from "@/app/_ui/action-form.client";
 import { Breadcrumb } from "@/app/_ui/breadcrumb";
 import { FieldList } from "@/app/_ui/field-list";
 import { LinkButton } from "@/app/_ui/link-button";
 import { Page } from "@/app/_ui/page";
 import { Section } from "@/app/_ui/section";
-import { SelectField } from "@/app/_ui/select-field.client";
-import { SubmitButton } from "@/app/_ui/submit-button.client";
-import { TextField } from "@/app/_ui/text-field.client";
 import { isoDay } from "@/lib/domain/calibration/due";
-import { equipmentKindLabels, equipmentStateLabels } from "@/lib/domain/equipment/labels";
-import { equipmentStates } from "@/lib/domain/equipment/types";
+import { equipmentKindLabels } from "@/lib/domain/equipment/labels";
 import { equipmentView } from "@/lib/views/equipment";
+import { equipmentServiceView } from "@/lib/views/equipment-service";
 import { requireStaff } from "@/lib/web/auth";
 import { load } from "@/lib/web/load";
-import { setEquipmentStateAction } from "../actions";
 import { CertificatesSection } from "../certificates-section";
+import { ChecksSection } from "../checks-section";
+import { EquipmentActions } from "../equipment-actions";
+import { LogbookSection } from "../logbook-section";
 import { DueMark, EquipmentStateMark } from "../marks";
 import { particularsItems } from "../particulars-items";
+import { recordItems } from "../record-items";
+import { ServiceSection } from "../service-section";
 
 export const metadata = { title: "Equipment" };
 
@@ -24,64 +24,51 @@ type Props = { readonly params: Promise<{ readonly id: string }> };
 
 export default async function EquipmentPage({ params }: Props) {
   const actor = await requireStaff();
-  const view = await load(equipmentView(actor, (await params).id, isoDay(new Date())));
+  const { id } = await params;
+  const today = isoDay(new Date());
+  const view = await load(equipmentView(actor, id, today));
+  const service = await load(equipmentServiceView(actor, id, today));
   const { equipment, calibrations } = view;
-  const here = `/standards/${equipment.id}`;
-  const mayCalibrate = view.mayCalibrate && equipment.state !== "retired";
+  const isFurnace = equipment.kind === "furnace";
+  const budget = particularsItems(equipment.particulars);
   return (
     <Page
       title={equipment.tag}
       crumbs={<Breadcrumb trail={[{ label: "Standards", href: "/standards" }]} />}
       state={
         <>
-          <DueMark due={view.due} />
+          {isFurnace ? null : <DueMark due={view.due} />}
           <EquipmentStateMark state={equipment.state} />
         </>
       }
       lead={`${equipmentKindLabels[equipment.kind]}, ${[equipment.maker, equipment.model].filter(Boolean).join(", ")}, serial number ${equipment.serial}`}
-      actions={
-        <>
-          <LinkButton href={`/trace/standard/${equipment.id}`} kind="quiet">
-            Traceability
-          </LinkButton>
-          {view.mayChange ? <LinkButton href={`${here}/edit`}>Change the record</LinkButton> : null}
-          {mayCalibrate ? (
-            <LinkButton href={`${here}/calibrations/new`} kind="primary">
-              Record a certificate
-            </LinkButton>
-          ) : null}
-        </>
-      }
+      actions={<EquipmentActions view={view} />}
     >
-      <Section title="For the budget">
-        <FieldList items={particularsItems(equipment.particulars)} />
+      <ServiceSection equipment={equipment} service={service} />
+      <Section title="Record" note="Letters are those of ISO/IEC 17025, 6.4.13.">
+        <FieldList items={recordItems(equipment)} />
       </Section>
-      <CertificatesSection
-        equipmentId={equipment.id}
-        calibrations={calibrations}
-        inForceId={view.inForceId}
-        mayAdopt={view.mayAdopt}
-      />
-      {view.mayChange && equipment.state !== "retired" ? (
-        <Section title="State" note="Suspect and retired equipment is not offered for runs.">
-          <ActionForm action={setEquipmentStateAction} label="Set its state">
-            <input type="hidden" name="id" value={equipment.id} />
-            <input type="hidden" name="version" value={equipment.version} />
-            <SelectField
-              name="state"
-              label="State"
-              prompt="Choose the new state"
-              choices={equipmentStates
-                .filter((state) => state !== equipment.state)
-                .map((state) => ({ value: state, label: equipmentStateLabels[state] }))}
-            />
-            <TextField name="reason" label="Why" />
-            <div className="form-actions">
-              <SubmitButton kind="quiet">Set the state</SubmitButton>
-            </div>
-          </ActionForm>
+      {budget.length > 0 ? (
+        <Section title="For the budget">
+          <FieldList items={budget} />
         </Section>
       ) : null}
+      {isFurnace ? (
+        <Section title="Tube and characterisations">
+          <LinkButton href="/furnaces" kind="quiet">
+            Furnaces
+          </LinkButton>
+        </Section>
+      ) : (
+        <CertificatesSection
+          equipmentId={equipment.id}
+          calibrations={calibrations}
+          inForceId={view.inForceId}
+          mayAdopt={view.mayAdopt}
+        />
+      )}
+      <ChecksSection charts={service.charts} />
+      <LogbookSection equipment={equipment} service={service} />
     </Page>
   );
 }

@@ -10,15 +10,19 @@ import { equipmentKinds } from "@/lib/domain/equipment/types";
 import { requirePermission } from "@/lib/web/auth";
 import { recordEquipmentAction } from "../actions";
 import { DescribedFields, ParticularsFields } from "../equipment-fields";
+import { RecordFields } from "../record-fields";
 
 export const metadata = { title: "Record equipment" };
+
+/** A furnace is recorded under Furnaces, with its tube and its range. */
+const recordedHere = equipmentKinds.filter((kind) => kind !== "furnace");
 
 type Props = { readonly searchParams: Promise<{ readonly kind?: string | string[] }> };
 
 export default async function NewEquipmentPage({ searchParams }: Props) {
   await requirePermission("equipment.record");
   const asked = (await searchParams).kind;
-  const kind = equipmentKinds.find((known) => known === asked) ?? "reference";
+  const kind = recordedHere.find((known) => known === asked) ?? "reference";
   return (
     <Page
       title={`Record a ${equipmentKindLabels[kind].toLowerCase()}`}
@@ -28,7 +32,7 @@ export default async function NewEquipmentPage({ searchParams }: Props) {
       <Tabs
         label="Kind of equipment"
         current={`/standards/new?kind=${kind}`}
-        tabs={equipmentKinds.map((one) => ({
+        tabs={recordedHere.map((one) => ({
           label: equipmentKindLabels[one],
           href: `/standards/new?kind=${one}`,
         }))}
@@ -40,6 +44,9 @@ export default async function NewEquipmentPage({ searchParams }: Props) {
           hint="What stands on it and what people say, such as REF-01. It stays."
         />
         <DescribedFields />
+        <FieldGroup legend="Record">
+          <RecordFields kind={kind} />
+        </FieldGroup>
         <FieldGroup legend="For the uncertainty budget">
           <ParticularsFields kind={kind} />
         </FieldGroup>

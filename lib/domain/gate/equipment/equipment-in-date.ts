@@ -4,7 +4,7 @@ import type { GateCode } from "../codes";
 import type { Found, GateCheck } from "../finding";
 import type { GatePlan } from "../plan";
 
-const source = "ISO/IEC 17025:2017, 6.4.4, 6.4.6 and 6.4.9";
+const source = "ISO/IEC 17025:2017, 6.4.3 to 6.4.10";
 
 type Facts = Pick<GatePlan, "day" | "references" | "voltmeter" | "scanner" | "junctions">;
 
@@ -15,10 +15,19 @@ const problem = (
   equipment: EquipmentCandidate | null,
   day: string,
 ): readonly Found[] => {
+  const subject = equipment?.tag ?? "";
+  const found = (outcome: Found["outcome"], reason: string): Found => ({
+    code,
+    outcome,
+    subject,
+    reason,
+    remedy: "",
+    source,
+  });
   const reason = equipmentProblem(equipment, kind, day);
-  return reason === null
-    ? []
-    : [{ code, outcome: "breach", subject: equipment?.tag ?? "", reason, remedy: "", source }];
+  if (reason !== null) return [found("breach", reason)];
+  // What the laboratory's policy only warns of.
+  return (equipment?.service ?? []).map(({ message }) => found("warning", message));
 };
 
 const check = (code: GateCode, fine: string, assess: (facts: Facts) => readonly Found[]) =>

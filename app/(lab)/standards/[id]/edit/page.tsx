@@ -9,6 +9,7 @@ import { requirePermission } from "@/lib/web/auth";
 import { load } from "@/lib/web/load";
 import { changeEquipmentAction } from "../../actions";
 import { DescribedFields, ParticularsFields } from "../../equipment-fields";
+import { RecordFields } from "../../record-fields";
 
 export const metadata = { title: "Change equipment" };
 
@@ -31,9 +32,16 @@ export default async function EditEquipmentPage({ params }: Props) {
         <input type="hidden" name="id" value={equipment.id} />
         <input type="hidden" name="version" value={equipment.version} />
         <DescribedFields equipment={equipment} />
-        <FieldGroup legend="For the uncertainty budget">
-          <ParticularsFields kind={equipment.kind} particulars={equipment.particulars} />
+        <FieldGroup legend="Record">
+          <RecordFields kind={equipment.kind} equipment={equipment} />
         </FieldGroup>
+        {equipment.kind === "furnace" ? (
+          <ParticularsFields kind={equipment.kind} particulars={equipment.particulars} />
+        ) : (
+          <FieldGroup legend="For the uncertainty budget">
+            <ParticularsFields kind={equipment.kind} particulars={equipment.particulars} />
+          </FieldGroup>
+        )}
         <div className="form-actions">
           <SubmitButton>Save</SubmitButton>
         </div>

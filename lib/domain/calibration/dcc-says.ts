@@ -61,8 +61,8 @@ const serialOf = ({ items }: DccCertificate) =>
     .find(({ issuer, refTypes }) => issuer === "manufacturer" || refTypes.includes("basic_serialNumber"));
 
 const papers = (certificate: DccCertificate): readonly Said[] => {
-  const root: DccPlace = { path: "/dcc:digitalCalibrationCertificate/dcc:administrativeData", line: 0 };
-  const core: DccPlace = { ...root, path: `${root.path}/dcc:coreData` };
+  const root: DccPlace = { path: "/digitalCalibrationCertificate/administrativeData", line: 0 };
+  const core: DccPlace = { ...root, path: `${root.path}/coreData` };
   const serial = serialOf(certificate);
   const traceable = certificate.statements.find(({ kind }) => kind === "traceability");
   const [condition] = certificate.conditions;
@@ -70,14 +70,14 @@ const papers = (certificate: DccCertificate): readonly Said[] => {
   return [
     ...word("certificate", "Certificate number", certificate.uniqueIdentifier, {
       ...core,
-      path: `${core.path}/dcc:uniqueIdentifier`,
+      path: `${core.path}/uniqueIdentifier`,
     }),
     ...word("itemSerial", "Serial number", serial?.value ?? null, serial?.place ?? root),
     ...word("issuer", "Issued by", wordsOf(issuer.contact.name), issuer.contact.place),
     ...word("accreditation", "Accreditation", issuer.code, issuer.contact.place),
     ...word("performedOn", "Performed on", certificate.endPerformanceDate, {
       ...core,
-      path: `${core.path}/dcc:endPerformanceDate`,
+      path: `${core.path}/endPerformanceDate`,
     }),
     ...word(
       "conditions",
@@ -171,21 +171,18 @@ const linked = (report: DccReferral | null, below: number): readonly SaidParent[
     : [];
 
 /** The standards the file names with their certificates, each with what stands behind it; offered, a person confirms. */
-export const dccParents = ({ equipment }: DccCertificate): readonly SaidParent[] =>
-  equipment
-    .filter(({ certificate }) => certificate !== null)
-    .reduce<readonly SaidParent[]>((all, { name, identifications, certificate }) => {
-      const position = all.length + 1;
-      return [
-        ...all,
-        {
-          kind: "laboratory-standard",
-          title: wordsOf(name),
-          identity: identifications[0]?.value ?? "",
-          certificate: certificate?.uniqueIdentifier ?? "",
-          route: "accredited",
-        },
-        ...linked(certificate?.linkedReport ?? null, position),
-      ];
-    }, [])
-    .slice(0, 12);
+export const dccParents = ({ equipment }: DccCertificate): readonly SaidParent[] => {
+  const parents: SaidParent[] = [];
+  for (const { name, identifications, certificate } of equipment) {
+    if (certificate === null) continue;
+    parents.push({
+      kind: "laboratory-standard",
+      title: wordsOf(name),
+      identity: identifications[0]?.value ?? "",
+      certificate: certificate.uniqueIdentifier,
+      route: "accredited",
+    });
+    parents.push(...linked(certificate.linkedReport, parents.length));
+  }
+  return parents.slice(0, 12);
+};

@@ -64,6 +64,11 @@ const equipment = async (tx: Tx, kind: Kind, tag: string, decidedById: string) =
       maker: "Invented Works",
       model: `M-${kind}`,
       serial: `SN-${tag}`,
+      firmware: "none",
+      location: "Bench 1, invented",
+      receivedOn: new Date("2026-01-05"),
+      calibrationIntervalMonths: 12,
+      requirement: JSON.stringify({ largestExpanded: 100, unit: "microvolt" }),
       particulars: JSON.stringify(particulars[kind]),
     },
   });

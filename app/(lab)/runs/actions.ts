@@ -19,6 +19,7 @@ const placeFields = [
   "junctionId",
   "junctionCelsius",
   "immersionMillimetre",
+  "leadId",
 ];
 const optionalFigure = (typed: string | undefined) => (typed ? parseDecimal(typed) : undefined);
 
@@ -30,6 +31,7 @@ const places = (data: FormData) =>
     junctionId: row.junctionId,
     junctionCelsius: optionalFigure(row.junctionCelsius),
     immersionMillimetre: optionalFigure(row.immersionMillimetre),
+    leadId: row.leadId || undefined,
   }));
 
 const create = formAction(createRun, {

@@ -39,13 +39,15 @@ const configurationOn = async (tx: Tx, run: Run, day: string): Promise<GatePlan[
 const standardsOf = async (tx: Tx, run: Run, day: string) => {
   const junctionIds = [...new Set(run.places.map(({ junctionId }) => junctionId))];
   const referenceIds = run.places.flatMap(({ equipmentId }) => equipmentId ?? []);
-  const ids = [run.voltmeterId, run.scannerId, ...junctionIds, ...referenceIds];
+  const leadIds = [...new Set(run.places.flatMap(({ leadId }) => leadId ?? []))];
+  const ids = [run.voltmeterId, run.scannerId, ...junctionIds, ...referenceIds, ...leadIds];
   const standards = await loadStandards(tx, { ids }, { day, moment: run.createdAt });
   return {
     voltmeter: equipmentCandidate(standards.byId("voltmeter", run.voltmeterId)),
     scanner: equipmentCandidate(standards.byId("scanner", run.scannerId)),
     references: referenceIds.flatMap((id) => referenceCandidate(standards.byId("reference", id)) ?? []),
     junctions: junctionIds.flatMap((id) => equipmentCandidate(standards.byId("junction", id)) ?? []),
+    leads: leadIds.flatMap((id) => equipmentCandidate(standards.byId("lead", id)) ?? []),
   };
 };
 

@@ -31,6 +31,7 @@ const placeRow = (place: CreateRunInput["places"][number], candidates: LoadCandi
     junctionId: place.junctionId,
     junctionCelsius: place.junctionCelsius ?? junction?.celsius ?? 0,
     immersionMillimetre: place.immersionMillimetre ?? null,
+    leadId: place.leadId ?? null,
   };
 };
 

@@ -1,6 +1,8 @@
+import type { CalibratedKind } from "@/lib/domain/equipment/types";
 import { TypeLetter } from "@/lib/domain/evidence/schema";
 import type {
   JunctionCandidate,
+  LeadCandidate,
   LoadCandidates,
   Protection,
   ReferenceCandidate,
@@ -12,7 +14,7 @@ import type { Tx } from "../in-scope";
 import { lockSensors } from "../sql/lock-sensors";
 import { equipmentCandidate, referenceCandidate } from "./equipment-candidate";
 import { loadConfigurationOn } from "./load-configuration";
-import { loadStandards } from "./load-standards";
+import { loadStandards, type Standard } from "./load-standards";
 
 const loadSensors = async (tx: Tx, tags: readonly string[]): Promise<SensorCandidate[]> => {
   const rows = await tx.sensor.findMany({
@@ -55,10 +57,11 @@ export const loadCandidates = async (
 ): Promise<LoadCandidates> => {
   const configuration = await loadConfigurationOn(tx, input.configurationId, day, now);
   const junctionIds = [...new Set(input.places.map(({ junctionId }) => junctionId))];
+  const leadIds = [...new Set(input.places.flatMap(({ leadId }) => leadId ?? []))];
   const referenceTags = tagsOf(input, "reference");
   const standards = await loadStandards(
     tx,
-    { ids: [input.voltmeterId, input.scannerId, ...junctionIds], tags: referenceTags },
+    { ids: [input.voltmeterId, input.scannerId, ...junctionIds, ...leadIds], tags: referenceTags },
     { day, moment: now },
   );
   const references = referenceTags.flatMap(
@@ -88,5 +91,10 @@ export const loadCandidates = async (
     sensors: await loadSensors(tx, tagsOf(input, "sensor")),
     references,
     junctions,
+    leads: leadIds.flatMap((id): LeadCandidate[] => {
+      const standard = standards.byId("lead", id);
+      const base = equipmentCandidate(standard as Standard<CalibratedKind> | null);
+      return standard && base ? [{ ...base, type: standard.equipment.particulars.type }] : [];
+    }),
   };
 };

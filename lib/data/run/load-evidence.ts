@@ -1,5 +1,6 @@
 import { isoDay } from "@/lib/domain/calibration/due";
 import { junctionEvidenceOf } from "@/lib/domain/equipment/junction-evidence";
+import { type LeadInEvidence, leadEvidenceOf } from "@/lib/domain/equipment/lead-evidence";
 import { referenceEvidenceOf } from "@/lib/domain/equipment/reference-evidence";
 import { scannerEvidenceOf } from "@/lib/domain/equipment/scanner-evidence";
 import { voltmeterEvidenceOf } from "@/lib/domain/equipment/voltmeter-evidence";
@@ -61,9 +62,10 @@ type Measured = ReadonlyMap<string, MeasuredInhomogeneity>;
 const loadEquipmentParts = async (tx: Tx, run: Run, day: string, measured: Measured) => {
   const junctionIds = run.places.map(({ junctionId }) => junctionId);
   const referenceIds = run.places.flatMap(({ equipmentId }) => equipmentId ?? []);
+  const leadIds = run.places.flatMap(({ leadId }) => leadId ?? []);
   const standards = await loadStandards(
     tx,
-    { ids: [run.voltmeterId, run.scannerId, ...junctionIds, ...referenceIds] },
+    { ids: [run.voltmeterId, run.scannerId, ...junctionIds, ...referenceIds, ...leadIds] },
     { day, moment: run.createdAt },
   );
   const voltmeter = demandThere(
@@ -95,6 +97,10 @@ const loadEquipmentParts = async (tx: Tx, run: Run, day: string, measured: Measu
         "A junction is missing.",
       );
       return junctionEvidenceOf(equipment, calibration, celsius);
+    },
+    leadOf: (id: string) => {
+      const { equipment, calibration } = demandThere(standards.byId("lead", id), "A lead is missing.");
+      return leadEvidenceOf(equipment, calibration);
     },
   };
 };
@@ -181,7 +187,11 @@ const agreementOf = (order: LoadedSensors[number]["line"]["order"]): string =>
     .filter(Boolean)
     .join(", ");
 
-const sensorPart = (sensor: LoadedSensors[number], measured: Measured): EvidenceParts["sensors"][number] => {
+const sensorPart = (
+  sensor: LoadedSensors[number],
+  measured: Measured,
+  joined: LeadInEvidence | null,
+): EvidenceParts["sensors"][number] => {
   const { line } = sensor;
   const test = measured.get(sensor.id);
   return {
@@ -194,6 +204,7 @@ const sensorPart = (sensor: LoadedSensors[number], measured: Measured): Evidence
       readTolerance(line, line.temperatureUnit === "F" ? "F" : "C"),
       agreementOf(line.order),
     ),
+    ...(joined ? { joined } : {}),
     ...(test ? { inhomogeneity: inhomogeneityInput(test) } : {}),
     decisionRule: decisionRuleOf(sensor.line.order),
     uncertaintyDigits: sensor.line.order.uncertaintyDigits === 1 ? 1 : 2,
@@ -243,7 +254,12 @@ export const loadEvidence = async (
     scanner: equipment.scanner,
     sensors: sensors.map((sensor) => {
       const reason = outside.get(sensor.tag);
-      return { ...sensorPart(sensor, measured), ...(reason === undefined ? {} : { outsideScope: reason }) };
+      const leadId = run.places.find(({ sensorId }) => sensorId === sensor.id)?.leadId ?? null;
+      const joined = leadId === null ? null : equipment.leadOf(leadId);
+      return {
+        ...sensorPart(sensor, measured, joined),
+        ...(reason === undefined ? {} : { outsideScope: reason }),
+      };
     }),
     places: placesOf(run, sensors, equipment, standing),
     setpoints: run.setpoints.map((setpoint) => ({

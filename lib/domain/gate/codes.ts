@@ -47,6 +47,7 @@ export const gateCodes = [
   "voltmeter-in-date",
   "scanner-in-date",
   "junction-in-date",
+  "lead-in-date",
   "junction-thermometer-in-date",
   "procedure-current",
   "warm-up",

@@ -28,6 +28,7 @@ export const neverOverridable: ReadonlySet<GateCode> = new Set<GateCode>([
   "voltmeter-in-date",
   "scanner-in-date",
   "junction-in-date",
+  "lead-in-date",
   "procedure-current",
   "wiring-in-doubt",
 ]);

@@ -95,6 +95,8 @@ export type GatePlan = {
   readonly voltmeter: EquipmentCandidate | null;
   readonly scanner: EquipmentCandidate | null;
   readonly junctions: readonly EquipmentCandidate[];
+  /** Leads of the laboratory's that join sensors to their junctions. */
+  readonly leads: readonly EquipmentCandidate[];
   readonly junctionThermometers: readonly {
     readonly tag: string;
     readonly state: string;

@@ -1,4 +1,5 @@
 import type { z } from "zod";
+import type { LeadInEvidence } from "../equipment/lead-evidence";
 import type {
   ChannelReadings,
   ConfigurationEvidence,
@@ -32,6 +33,8 @@ export type EvidenceParts = {
   readonly sensors: readonly (Pick<Sensor, "id" | "serial" | "type" | "protection"> & {
     readonly construction: string;
     readonly tolerance: ToleranceRef | null;
+    /** A lead of the laboratory's between it and its junction; left out: what the procedure takes for its own. */
+    readonly joined?: LeadInEvidence;
     /** Of a test of this very sensor; left out: the rule the procedure takes for its type. */
     readonly inhomogeneity?: Sensor["inhomogeneity"];
     /** As agreed in the sensor's own order: one load may hold sensors of several. */
@@ -63,7 +66,8 @@ const composeSensor = (sensor: EvidenceParts["sensors"][number], budget: BudgetI
     tolerance: sensor.tolerance,
     repeatability: inputs.repeatability,
     inhomogeneity: sensor.inhomogeneity ?? inputs.inhomogeneity,
-    lead: inputs.lead,
+    lead: sensor.joined?.lead ?? inputs.lead,
+    ...(sensor.joined ? { cable: sensor.joined.cable } : {}),
     immersion: inputs.immersion,
     shunting: inputs.shunting,
     hysteresis: inputs.hysteresis,

@@ -25,9 +25,31 @@ const sensorProblem = (sensor: SensorCandidate | undefined, tag: string): string
     : `${tag} is ${sensor.state}; only a received sensor can be loaded.`;
 };
 
+const leadProblem = (
+  { item, leadId }: CreateRunInput["places"][number],
+  candidates: LoadCandidates,
+  day: string,
+): Fault | null => {
+  if (leadId === undefined) return null;
+  if (item.kind !== "sensor")
+    return { message: "Only a sensor is joined by a lead of ours. Choose none.", ground: "lead-of-sensor" };
+  const lead = candidates.leads.find(({ id }) => id === leadId) ?? null;
+  const problem = problemOfUse(lead, "lead", day);
+  if (problem) return problem;
+  const sensor = candidates.sensors.find(({ tag }) => tag === item.tag);
+  return lead && sensor && lead.type !== sensor.type
+    ? {
+        message: `${lead.tag} is for type ${lead.type}, ${sensor.tag} is type ${sensor.type}. Choose a lead of its type, or none.`,
+        ground: "lead-type",
+      }
+    : null;
+};
+
 const sayPlaces = (faults: Faults, input: CreateRunInput, candidates: LoadCandidates, day: string): void => {
-  for (const [index, { item, junctionId }] of input.places.entries()) {
+  for (const [index, place] of input.places.entries()) {
+    const { item, junctionId } = place;
     const at = `places.${index}`;
+    say(faults, `${at}.leadId`, leadProblem(place, candidates, day));
     const junction = candidates.junctions.find(({ id }) => id === junctionId) ?? null;
     say(faults, `${at}.junctionId`, problemOfUse(junction, "junction", day));
     if (item.kind === "reference") {

@@ -55,6 +55,9 @@ export type ReferenceCandidate = EquipmentCandidate & {
 
 export type JunctionCandidate = EquipmentCandidate & { readonly celsius: number };
 
+/** For sensors of one type only: what it is made of is matched to them. */
+export type LeadCandidate = EquipmentCandidate & { readonly type: TypeLetter };
+
 export type ConfigurationCandidate = {
   readonly id: string;
   readonly name: string;
@@ -75,4 +78,5 @@ export type LoadCandidates = {
   readonly sensors: readonly SensorCandidate[];
   readonly references: readonly ReferenceCandidate[];
   readonly junctions: readonly JunctionCandidate[];
+  readonly leads: readonly LeadCandidate[];
 };

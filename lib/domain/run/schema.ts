@@ -21,6 +21,8 @@ export const PlaceInput = z.strictObject({
     .min(-5, "A reference junction stands between -5 and 60 °C.")
     .max(60, "A reference junction stands between -5 and 60 °C.")
     .optional(),
+  /** A lead or compensating cable of the laboratory's between sensor and junction; left out: the sensor's own. */
+  leadId: z.uuid("Choose the lead, or none.").optional(),
   immersionMillimetre: figure("Write the immersion in mm, such as 380.")
     .positive("The immersion is larger than nought.")
     .max(3000, "No furnace is that long.")

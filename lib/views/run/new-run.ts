@@ -63,7 +63,7 @@ const loadConfigurations = async (tx: Tx, today: string) => {
   });
 };
 
-const runKinds = ["reference", "voltmeter", "scanner", "junction"] as const;
+const runKinds = ["reference", "voltmeter", "scanner", "junction", "lead"] as const;
 type RunKind = (typeof runKinds)[number];
 
 /** What a run can be made of today, and what it cannot be made of, with why. */
@@ -88,7 +88,10 @@ export const newRunView = (actor: Actor, now: Date) =>
           {
             id: row.id,
             tag: row.tag,
-            type: equipment.particulars.kind === "reference" ? equipment.particulars.type : null,
+            type:
+              equipment.particulars.kind === "reference" || equipment.particulars.kind === "lead"
+                ? equipment.particulars.type
+                : null,
             celsius:
               equipment.particulars.kind === "junction"
                 ? calibration?.findings.kind === "junction"
@@ -108,6 +111,7 @@ export const newRunView = (actor: Actor, now: Date) =>
       voltmeters: of("voltmeter"),
       scanners: of("scanner"),
       junctions: of("junction"),
+      leads: of("lead"),
       notOffered: runKinds.flatMap((kind) =>
         rows.flatMap(({ id, tag, kind: own }) => {
           const problem = own === kind ? problemOf(kind, id) : null;

@@ -96,6 +96,10 @@ export const benchCases: readonly GateCase[] = [
   { says: "voltmeter-in-date refuse", plan: { voltmeter: null } },
   { says: "scanner-in-date refuse SC-1", plan: { scanner: { ...plan.scanner!, state: "retired" } } },
   {
+    says: "lead-in-date refuse L-1",
+    plan: { leads: [{ ...plan.junctions[0]!, tag: "L-1", kind: "lead", state: "suspect" }] },
+  },
+  {
     says: "junction-in-date refuse ICE-1",
     plan: { junctions: [{ ...plan.junctions[0]!, calibration: late }] },
   },

@@ -95,6 +95,7 @@ export const plan: GatePlan = {
   voltmeter: equipment("VM-1", "voltmeter"),
   scanner: equipment("SC-1", "scanner"),
   junctions: [equipment("ICE-1", "junction")],
+  leads: [],
   junctionThermometers: [equipment("PRT-1", "reference")],
   procedure: { name: "Comparison, revision 2", state: "current" },
   bench: {

@@ -77,6 +77,7 @@ export function LoadForm({ view, sensors, references }: Props) {
         <PlaceTable
           rows={rows}
           junctions={view.junctions}
+          leads={view.leads}
           immersionMillimetre={view.configurations[0]?.immersionMillimetre}
         />
       </FieldGroup>

@@ -8,11 +8,27 @@ import type { PlaceRow } from "./place-rows";
 type Props = {
   readonly rows: readonly PlaceRow[];
   readonly junctions: NewRunView["junctions"];
+  readonly leads: NewRunView["leads"];
   readonly immersionMillimetre: number | undefined;
 };
 
+type LeadProps = { readonly name: string; readonly row: PlaceRow; readonly leads: NewRunView["leads"] };
+
+/** Only for a sensor, and only leads of its type; none: its own goes to the junction. */
+function LeadCell({ name, row, leads }: LeadProps) {
+  const fit = leads.filter(({ type }) => type === row.type);
+  if (row.kind !== "sensor" || fit.length === 0) return null;
+  return (
+    <ChoiceCell
+      name={name}
+      label={`Lead of ${row.tag}`}
+      choices={[{ value: "", label: "its own" }, ...fit.map(({ id, tag }) => ({ value: id, label: tag }))]}
+    />
+  );
+}
+
 /** The furnace load as a table of fields, in the order of the keyboard. */
-export function PlaceTable({ rows, junctions, immersionMillimetre }: Props) {
+export function PlaceTable({ rows, junctions, leads, immersionMillimetre }: Props) {
   const choices = junctions.map(({ id, tag, celsius }) => ({
     value: id,
     label: `${tag} (${celsius ?? 0} °C)`,
@@ -28,6 +44,7 @@ export function PlaceTable({ rows, junctions, immersionMillimetre }: Props) {
             <th scope="col">Channel</th>
             <th scope="col">Junction</th>
             <th scope="col">Junction at, °C</th>
+            {leads.length > 0 ? <th scope="col">Lead of ours</th> : null}
             <th scope="col">Immersion, mm</th>
           </tr>
         </thead>
@@ -61,6 +78,11 @@ export function PlaceTable({ rows, junctions, immersionMillimetre }: Props) {
                     isNumber
                   />
                 </td>
+                {leads.length > 0 ? (
+                  <td>
+                    <LeadCell name={`${at}.leadId`} row={row} leads={leads} />
+                  </td>
+                ) : null}
                 <td>
                   {row.kind === "shorted" ? null : (
                     <TextCell

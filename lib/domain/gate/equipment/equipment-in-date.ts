@@ -6,7 +6,7 @@ import type { GatePlan } from "../plan";
 
 const source = "ISO/IEC 17025:2017, 6.4.3 to 6.4.10";
 
-type Facts = Pick<GatePlan, "day" | "references" | "voltmeter" | "scanner" | "junctions">;
+type Facts = Pick<GatePlan, "day" | "references" | "voltmeter" | "scanner" | "junctions" | "leads">;
 
 /** The same rule as when the run was planned, asked again on the day: what was in date then may not be now. */
 const problem = (
@@ -45,5 +45,8 @@ export const equipmentInDate = [
   ),
   check("junction-in-date", "Every reference junction is in service.", ({ junctions, day }) =>
     junctions.flatMap((one) => problem("junction-in-date", "junction", one, day)),
+  ),
+  check("lead-in-date", "Every lead of ours is in service.", ({ leads, day }) =>
+    leads.flatMap((one) => problem("lead-in-date", "lead", one, day)),
   ),
 ] as const;

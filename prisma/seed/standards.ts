@@ -10,6 +10,7 @@ import { electrical, metrology, tellProvider } from "./providers";
 import { tellIntoService } from "./service";
 import type { Teller } from "./teller";
 import { tellThermometer } from "./thermometer";
+import { tellTypeRReference } from "./type-r-reference";
 
 const invented = "invented for the demonstration";
 const house = "Harrow Vale Calibration (invented)";
@@ -223,6 +224,7 @@ export const tellStandards = async (teller: Teller, cast: Cast): Promise<Bench> 
   for (const provider of [metrology, electrical]) await tellProvider(teller, cast, 395, provider);
   const configurationId = await tellFurnace(teller, cast);
   await tellReferences(teller, cast);
+  await tellTypeRReference(teller, cast);
   await tellInhomogeneity(teller, cast);
   await tellThermometer(teller, cast);
   return { configurationId, ...(await tellInstruments(teller, cast)) };

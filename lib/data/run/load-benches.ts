@@ -8,10 +8,12 @@ import { characterisedRange } from "@/lib/domain/furnace/characterisation-figure
 import { configurationEvidenceOf } from "@/lib/domain/furnace/configuration-evidence";
 import type { Bench } from "@/lib/domain/order/ideal-run";
 import type { BudgetInputs } from "@/lib/domain/run/budget-inputs";
+import { problemOfUse } from "@/lib/domain/run/equipment-problem";
 import { loadMeasuredInhomogeneity } from "../furnace/inhomogeneity-store";
 import type { Tx } from "../in-scope";
+import { equipmentCandidate } from "./equipment-candidate";
 import { loadConfigurationOn } from "./load-configuration";
-import { loadStandards } from "./load-standards";
+import { loadStandards, type Standard } from "./load-standards";
 
 /**
  * What a run could be measured with on a day: each characterised configuration with the references in service and the
@@ -25,7 +27,13 @@ export const loadBenches = async (tx: Tx, budget: BudgetInputs, now: Date): Prom
     orderBy: { tag: "asc" },
   });
   const standards = await loadStandards(tx, { ids: rows.map(({ id }) => id) }, { day, moment: now });
-  const of = <K extends CalibratedKind>(kind: K) => rows.flatMap(({ id }) => standards.byId(kind, id) ?? []);
+  // What a run could not be made with today is no bench either.
+  const of = <K extends CalibratedKind>(kind: K) =>
+    rows.flatMap(({ id }) => {
+      const standard = standards.byId(kind, id);
+      const candidate = equipmentCandidate(standard as Standard<CalibratedKind> | null);
+      return standard && problemOfUse(candidate, kind, day) === null ? [standard] : [];
+    });
   const [voltmeter] = of("voltmeter").flatMap(({ equipment, calibration }) =>
     calibration ? [voltmeterEvidenceOf(equipment, calibration)] : [],
   );

@@ -1,22 +1,15 @@
-import { z } from "zod";
 import { loadCalibration } from "@/lib/data/calibration/calibration-store";
 import { loadCertificateFacts } from "@/lib/data/calibration/load-certificate-facts";
 import { loadEquipment } from "@/lib/data/equipment/equipment-store";
 import { hex } from "@/lib/data/hex";
 import type { Tx } from "@/lib/data/in-scope";
-import type { AcceptanceCheck } from "@/lib/domain/calibration/acceptance-check";
 import { assessCalibration } from "@/lib/domain/calibration/assess-calibration";
 import type { Difference } from "@/lib/domain/calibration/differences";
 import { isoDay } from "@/lib/domain/calibration/due";
+import { storedChecks } from "@/lib/domain/calibration/stored-checks";
 import type { Actor } from "@/lib/domain/staff/actor";
 import { may } from "@/lib/domain/staff/permissions";
 import { answer, found } from "./view";
-
-/** The answers as they were confirmed; decisions from before there were any keep none. */
-const storedChecks = (text: string): readonly AcceptanceCheck[] => {
-  const stored = z.array(z.record(z.string(), z.unknown())).safeParse(JSON.parse(text));
-  return stored.success ? (stored.data as unknown as readonly AcceptanceCheck[]) : [];
-};
 
 const namesOf = async (tx: Tx, ids: readonly (string | null)[]): Promise<ReadonlyMap<string, string>> => {
   const people = await tx.person.findMany({

@@ -4,9 +4,9 @@ import { closeDatabase, configureDatabase } from "@/lib/data/client";
 import { inScope, type Tx } from "@/lib/data/in-scope";
 import { chainBeneathSql } from "@/lib/data/sql/chain-beneath";
 import { chainEdgesSql } from "@/lib/data/sql/chain-edges";
+import { explain, type Plan } from "@/lib/data/sql/explain";
 import { resultsStandingOnSql } from "@/lib/data/sql/results-standing-on";
 import { readChain } from "@/lib/data/trace/read-chain";
-import { Prisma } from "@/lib/generated/prisma/client";
 import { countStatements } from "./count-statements";
 import { fixed } from "./print-figure";
 import { benchResult, growGraph } from "./trace-graph";
@@ -17,13 +17,6 @@ const depth = 6;
 const asked = 40;
 const laboratory = { kind: "laboratory" } as const;
 
-type Plan = {
-  readonly "Node Type": string;
-  readonly "Relation Name"?: string;
-  readonly "Shared Hit Blocks": number;
-  readonly "Shared Read Blocks": number;
-  readonly Plans?: readonly Plan[];
-};
 type Measured = {
   readonly results: number;
   readonly statements: number;
@@ -34,11 +27,8 @@ type Measured = {
 const everyPlan = (plan: Plan): readonly Plan[] => [plan, ...(plan.Plans ?? []).flatMap(everyPlan)];
 
 /** What a statement read, in buffers of 8 KiB; refused where it walked a whole table instead of going by key. */
-const buffersOf = async (tx: Tx, statement: Prisma.Sql): Promise<number> => {
-  const rows = await tx.$queryRaw<{ "QUERY PLAN": readonly [{ readonly Plan: Plan }] }[]>(
-    Prisma.sql`EXPLAIN (ANALYZE, BUFFERS, FORMAT JSON) ${statement}`,
-  );
-  const plan = rows[0]!["QUERY PLAN"][0].Plan;
+const buffersOf = async (tx: Tx, statement: Parameters<typeof explain>[1]): Promise<number> => {
+  const plan = await explain(tx, statement);
   const whole = everyPlan(plan).find(
     (step) => step["Node Type"] === "Seq Scan" && step["Relation Name"]?.startsWith("trace_"),
   );

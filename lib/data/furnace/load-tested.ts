@@ -1,4 +1,3 @@
-import type { z } from "zod";
 import type { Tx } from "@/lib/data/in-scope";
 import { isEquipmentOf, readEquipment } from "@/lib/domain/equipment/read-equipment";
 import { type ReferenceType, TypeLetter } from "@/lib/domain/evidence/schema";
@@ -7,7 +6,7 @@ export type Tested = {
   readonly sensorId: string | null;
   readonly customerId: string | null;
   readonly equipmentId: string | null;
-  readonly type: z.infer<typeof ReferenceType>;
+  readonly type: ReferenceType;
 };
 
 /** The thermocouple a tag stands on: a customer's sensor or a reference of the laboratory. */

@@ -1,9 +1,7 @@
-import { z } from "zod";
 import { isoDay } from "@/lib/domain/calibration/due";
 import { calibrationInForce } from "@/lib/domain/calibration/in-force";
+import { thermometerOf } from "@/lib/domain/gate/thermometer-of";
 import type { Tx } from "../in-scope";
-
-const Thermometer = z.object({ thermometer: z.string().min(1) });
 
 /** The thermometer that each junction was checked with on the day: tag of the junction → tag of the thermometer. */
 export const loadThermometers = async (
@@ -17,8 +15,8 @@ export const loadThermometers = async (
   });
   return new Map(
     checks.flatMap(({ channel, figures }) => {
-      const read = Thermometer.safeParse(JSON.parse(figures));
-      return read.success ? [[channel, read.data.thermometer] as const] : [];
+      const thermometer = thermometerOf(figures);
+      return thermometer ? [[channel, thermometer] as const] : [];
     }),
   );
 };

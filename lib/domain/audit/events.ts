@@ -33,9 +33,9 @@ export const auditEvents = [
   ...Object.values(certificateEvents),
   ...Object.values(scopeEvents),
   ...Object.values(procedureEvents),
+  ...Object.values(traceEvents),
   ...Object.values(mailEvents),
   ...Object.values(reminderEvents),
-  ...Object.values(traceEvents),
 ] as unknown as readonly EventDefinition<string, never>[];
 
 export const eventDefinition = (action: string): EventDefinition<string, never> | undefined =>

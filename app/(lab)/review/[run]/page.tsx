@@ -1,12 +1,12 @@
 import type { Metadata } from "next";
 import Link from "next/link";
 import { Breadcrumb } from "@/app/_ui/breadcrumb";
+import { InDoubtNotice } from "@/app/_ui/in-doubt-notice";
 import { KeyHint } from "@/app/_ui/key-hint";
 import { Page } from "@/app/_ui/page";
 import { Section } from "@/app/_ui/section";
 import { StateMark } from "@/app/_ui/state-mark";
 import { Timestamp } from "@/app/_ui/timestamp";
-import { InDoubtNotice } from "@/app/_ui/in-doubt-notice";
 import { reviewRunView } from "@/lib/views/review-run";
 import { requirePermission } from "@/lib/web/auth";
 import { load } from "@/lib/web/load";

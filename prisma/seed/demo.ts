@@ -1,4 +1,5 @@
 import { configureDatabase } from "@/lib/data/client";
+import { tellAuxiliaries } from "./auxiliaries";
 import { tellFullRun, tellSubmission } from "./full-run";
 import { tellOrders } from "./orders";
 import { tellPeople } from "./people";
@@ -24,6 +25,7 @@ export const seedDemo = async ({
   const cast = await tellPeople(teller);
   log("furnace, references and instruments");
   const bench = await tellStandards(teller, cast);
+  await tellAuxiliaries(teller, cast);
   log("procedures and scope");
   await tellProcedures(teller, cast);
   await tellScope(teller, cast);

@@ -80,16 +80,18 @@ test("a calibration comes in from a digital certificate, is accepted by another 
   ]);
   expect(readFileSync(await download.path(), "utf8")).toBe(file);
 
-  // Who recorded it does not accept it.
+  // Who recorded it does not accept it: it is not offered, and the operation would refuse it.
+  await expect(main).toContainText(
+    "You recorded this certificate yourself: another person has to accept it.",
+  );
+  await expect(page.getByRole("button", { name: "Record the decision" })).toHaveCount(0);
+
+  // Another person looks at every answer first.
   const confirmAll = async () => {
     for (const box of await page.getByRole("checkbox").all()) await box.check();
     await page.getByRole("radio", { name: /^Accept/ }).check();
     await page.getByRole("button", { name: "Record the decision" }).click();
   };
-  await confirmAll();
-  await expect(main).toContainText("You recorded this calibration yourself");
-
-  // Another person looks at every answer first.
   await leave("signatory");
   await page.goto(here);
   await page.getByRole("radio", { name: /^Accept/ }).check();

@@ -59,7 +59,9 @@ export function CertificatesSection({ equipmentId, calibrations, inForceId, mayA
               ),
               state: (
                 <>
-                  <CalibrationMark acceptance={one.acceptance} />
+                  <div>
+                    <CalibrationMark acceptance={one.acceptance} />
+                  </div>
                   {one.id === inForceId ? <StateMark state="in-date" label="In force" /> : null}
                 </>
               ),

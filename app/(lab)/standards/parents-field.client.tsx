@@ -99,7 +99,13 @@ export function ParentsField({ initial }: Props) {
           </tbody>
         </table>
       </section>
-      {shown < 12 ? <Button onClick={() => setCount(shown + 1)}>One more line</Button> : null}
+      {shown < 12 ? (
+        <div>
+          <Button kind="quiet" onClick={() => setCount(shown + 1)}>
+            One more line
+          </Button>
+        </div>
+      ) : null}
     </FieldGroup>
   );
 }

@@ -76,7 +76,13 @@ export function PointsField({ name, legend, columns, numberedFrom = 1, said = []
           </tbody>
         </table>
       </SaidBeside>
-      {count < most ? <Button onClick={() => setCount(count + step)}>More lines</Button> : null}
+      {count < most ? (
+        <div>
+          <Button kind="quiet" onClick={() => setCount(count + step)}>
+            More lines
+          </Button>
+        </div>
+      ) : null}
     </FieldGroup>
   );
 }

@@ -28,7 +28,7 @@ const figure = (field: string, label: string, { value, written, how, from }: Pro
   field,
   label,
   value,
-  written,
+  written: written.replaceAll(/\\[a-z\\]+/g, (unit) => unitSigns[unit] ?? unit),
   how,
   place: from,
 });
@@ -38,6 +38,10 @@ const unitSigns: Readonly<Record<string, string>> = {
   "\\kelvin": "K",
   "\\metre": "m",
   "\\milli\\metre": "mm",
+  "\\volt": "V",
+  "\\milli\\volt": "mV",
+  "\\micro\\volt": "µV",
+  "\\ohm": "Ω",
   "\\percent": "%",
   "\\pascal": "Pa",
   "\\hecto\\pascal": "hPa",
@@ -155,11 +159,13 @@ export const dccSays = (certificate: DccCertificate, offer: DccProposal | null):
 
 type SaidParent = Pick<ParentInput, "kind" | "title" | "identity" | "certificate" | "route" | "below">;
 
+const isFixedPoint = (words: string): boolean => /(fixed|freezing|melting|triple)[ -]point/i.test(words);
+
 const linked = (report: DccReferral | null, below: number): readonly SaidParent[] =>
   report
     ? [
         {
-          kind: "national-standard",
+          kind: isFixedPoint(wordsOf(report.referral)) ? "fixed-point" : "national-standard",
           title: wordsOf(report.referral) || report.uniqueIdentifier,
           identity: "",
           certificate: report.uniqueIdentifier,

@@ -130,6 +130,7 @@ describe("a digital certificate that holds", () => {
     const said = (field: string) => says.find((one) => one.field === field);
     expect(said("certificate")).toMatchObject({ value: "NTL-26-11207" });
     expect(said("itemSerial")).toMatchObject({ value: "EM-R-1107" });
+    expect(said("findings.points.0.celsius")).toMatchObject({ value: 250, written: "250.00 °C" });
     expect(said("performedOn")).toMatchObject({ value: "2026-09-16" });
     expect(said("findings.points.0.deviationMicrovolt")).toMatchObject({
       value: -1.1,
@@ -138,7 +139,11 @@ describe("a digital certificate that holds", () => {
     expect(said("findings.expanded")?.value).toBe(6.2);
     expect(digital?.isCheckedBySchema).toBe(false);
     expect(digital?.parents[0]).toMatchObject({ kind: "laboratory-standard", certificate: "NIM-2026-3302" });
-    expect(digital?.parents[1]).toMatchObject({ certificate: "NIM-FP-Cu-0092", below: 1 });
+    expect(digital?.parents[1]).toMatchObject({
+      kind: "fixed-point",
+      certificate: "NIM-FP-Cu-0092",
+      below: 1,
+    });
   });
 
   it("asks a reason at the field of each value that differs, and keeps both", async () => {

@@ -3,6 +3,7 @@ import { CheckboxField } from "@/app/_ui/checkbox-field.client";
 import { ChoiceField } from "@/app/_ui/choice-field.client";
 import { DataTable } from "@/app/_ui/data-table";
 import { FieldGroup } from "@/app/_ui/field-group";
+import { Notice } from "@/app/_ui/notice";
 import { Section } from "@/app/_ui/section";
 import { StateMark } from "@/app/_ui/state-mark";
 import { SubmitButton } from "@/app/_ui/submit-button.client";
@@ -94,9 +95,9 @@ export function DecisionSection({ view }: { readonly view: CalibrationView }) {
       ))}
       <Checks checks={last && last.checks.length > 0 ? last.checks : checks} />
       {calibration.acceptance === "waiting" && isOwn ? (
-        <p>You recorded this certificate yourself: another person has to accept it.</p>
+        <Notice kind="info">You recorded this certificate yourself: another person has to accept it.</Notice>
       ) : null}
-      {mayDecide ? <Form view={view} /> : null}
+      {mayDecide && !isOwn ? <Form view={view} /> : null}
     </Section>
   );
 }

@@ -6,6 +6,7 @@ import { calibrationFormView } from "@/lib/views/calibration-form";
 import { requirePermission } from "@/lib/web/auth";
 import { env } from "@/lib/web/env";
 import { load } from "@/lib/web/load";
+import css from "../../../calibrations.module.css";
 import { CertificateForm } from "../certificate-form";
 import { DigitalNotice } from "../digital-notice";
 
@@ -43,7 +44,11 @@ export default async function NewCalibrationPage({ params, searchParams }: Props
         )
       }
     >
-      {digital ? <DigitalNotice digital={digital} here={here} /> : null}
+      {digital ? (
+        <div className={css.notice}>
+          <DigitalNotice digital={digital} here={here} />
+        </div>
+      ) : null}
       <CertificateForm view={view} today={isoDay(new Date())} />
     </Page>
   );

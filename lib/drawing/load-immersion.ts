@@ -37,7 +37,7 @@ function tubeShapes({ left, right, top, bottom, shown, at }: Tube): readonly Sha
     { kind: "rect", x: left, y: top, w: px(right - left), h: bottom - top, ink: "heat-wash", mode: "fill" },
     stroke([left, top], [right, top], "heat", 2),
     stroke([left, bottom], [right, bottom], "heat", 2),
-    note("mouth of the tube", left, top - 10),
+    note("mouth of the tube", left, bottom + 34),
     note("immersion, mm", right, bottom + 34, "end"),
     ...ticks.flatMap((tick) => [
       stroke([at(tick), bottom], [at(tick), bottom + 5], "edge"),

@@ -51,7 +51,7 @@ const whereSentence = (view: LoadView, spots: readonly Spot[]): string => {
  * Angles use Math.sin and cos: a drawing may differ in its last bit between engines and is rounded to 0.01 px.
  */
 export function loadSection(view: LoadView, width = 420): Drawing {
-  const radius = px(Math.min(106, width * 0.21));
+  const radius = px(Math.min(106, width * 0.19));
   const spots = loadSpots(view, radius);
   const height = Math.max(px(radius * 2.22 + 60), labelRows(spots) * labelHeight + 16);
   const centre = { x: px(width / 2), y: px(height / 2) };

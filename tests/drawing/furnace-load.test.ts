@@ -65,7 +65,7 @@ it("draws a block to scale, each thing in the bore it names, an empty bore with 
       x: number;
       y: number;
     };
-  const radius = 420 * 0.21;
+  const radius = 420 * 0.19;
   expect(core("type-k").x - core("type-s").x).toBeCloseTo((15 / 25) * radius, 1);
   expect(core("type-k").y).toBeCloseTo(core("type-s").y, 1);
   expect(textsOf(drawing)).toContain("5");

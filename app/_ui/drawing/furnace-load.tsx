@@ -9,7 +9,7 @@ type Props = { readonly view: LoadView; readonly table?: "closed" | "open" | "no
 export function FurnaceLoad({ view, table }: Props) {
   return (
     <div className="side-by-side">
-      <DrawingFigure drawing={loadSection(view, 420)} narrow={loadSection(view, 350)} table="none" />
+      <DrawingFigure drawing={loadSection(view, 460)} narrow={loadSection(view, 350)} table="none" />
       <DrawingFigure drawing={loadImmersion(view, 480)} narrow={loadImmersion(view, 350)} table={table} />
     </div>
   );

@@ -28,6 +28,12 @@ const markOf = (tree: ChainTree) => {
   return tree.edge === null ? "measured" : "in-date";
 };
 
+/** Where there is nothing to say of days: what was asked about, or a step that a certificate only names. */
+const plainState = ({ edge, node }: ChainTree): string => {
+  if (edge !== null) return "as the certificate names it";
+  return node.kind === "result" ? "as printed" : "asked about";
+};
+
 const said = (...texts: readonly string[]): string => texts.filter((text) => text !== "").join(", ");
 
 const cellsOf = ({ tree, above, href }: Line) => {
@@ -40,7 +46,7 @@ const cellsOf = ({ tree, above, href }: Line) => {
     route: edge ? (routeLabels[edge.route] ?? edge.route) : "",
     days: daysWord(tree),
     uncertainty: said(uncertaintyWord(tree), shareWord(tree)),
-    state: <StateMark state={markOf(tree)} label={stateWord(tree) || "as printed"} />,
+    state: <StateMark state={markOf(tree)} label={stateWord(tree) || plainState(tree)} />,
     document: edge?.evidenceSha256 ? <Hash value={edge.evidenceSha256} label="Hash of its document" /> : "",
   };
 };

@@ -36,8 +36,13 @@ export const roleWord = ({ edge, node }: Pick<ChainTree, "edge" | "node">): stri
 const figure = (value: number): string => String(Number(value.toPrecision(3)));
 
 /** "Reference REF-01": what it is, and its name. */
-export const nameOf = (tree: Pick<ChainTree, "edge" | "node">): string =>
-  `${roleWord(tree)} ${tree.node.title}`.trim();
+export const nameOf = (tree: Pick<ChainTree, "edge" | "node">): string => {
+  const word = roleWord(tree);
+  const { title } = tree.node;
+  // "National standard of the volt", "Reference standard of the issuer" say themselves what they are.
+  const says = ` ${title.toLowerCase()} `.includes(` ${word.toLowerCase()} `);
+  return word === "" || says ? title : `${word} ${title}`;
+};
 
 /** "U = 0.3 °C (k = 2) at 600 °C"; empty where the step states none, and for the run: that U is the result's own. */
 export const uncertaintyWord = ({ edge }: Pick<ChainTree, "edge">): string => {

@@ -1,6 +1,6 @@
 import { expect, it } from "vitest";
 import { chainTree, treeLines } from "@/lib/domain/trace/chain-tree";
-import { daysWord, roleWord, shareWord, uncertaintyWord } from "@/lib/domain/trace/chain-words";
+import { daysWord, nameOf, roleWord, shareWord, uncertaintyWord } from "@/lib/domain/trace/chain-words";
 import { composeTrace } from "@/lib/domain/trace/compose-trace";
 import { largestStep } from "@/lib/domain/trace/largest-step";
 import { laterFlags } from "@/lib/domain/trace/later-flags";
@@ -31,6 +31,15 @@ it("says of each step what it is, how sure, when, and what it adds", () => {
   expect(shareWord(line("R-2026"))).toBe("largest step: 60 % of u², furnace and sensor");
   expect(shareWord(line("CAL-REF-1"))).toBe("");
   expect(shareWord({ ...line("VM-1"), share: 0.004 })).toBe("< 1 % of u²");
+});
+
+it("says what a thing is once, where its name says it already", () => {
+  const named = (title: string) =>
+    nameOf({ ...line("by way of"), node: { ...line("by way of").node, title } });
+  expect(nameOf(line("REF-1"))).toBe("Reference REF-1");
+  expect(named("Kelvin")).toBe("SI Kelvin");
+  expect(named("by way of Physics House")).toBe("SI by way of Physics House");
+  expect(named("SI unit of temperature")).toBe("SI unit of temperature");
 });
 
 it("draws what is stood on twice once in full, and says that it stands above", () => {

@@ -21,6 +21,12 @@ const yearOf = (day: string): number => {
   return year + (Date.parse(`${day}T00:00:00Z`) - begin) / (Date.UTC(year + 1, 0, 1) - begin);
 };
 
+/** 2026.25 → 2026-04: a tick stands at the beginning of its month or within it. */
+const monthOf = (year: number): string => {
+  const whole = Math.floor(year + 1e-9);
+  return `${whole}-${String(Math.floor((year - whole + 1e-9) * 12) + 1).padStart(2, "0")}`;
+};
+
 const signed = (value: number): string => (value < 0 ? "\u2212" : "+") + Math.abs(value).toFixed(3);
 
 const bar = ([x, y]: readonly [number, number], low: number, high: number): readonly Shape[] => [
@@ -47,8 +53,9 @@ export function driftPlot(view: DriftPlotView, width = 640): Drawing {
     box,
     {
       domain: [Math.min(...across), Math.max(...across)],
-      label: against === "date" ? "year" : "hours above 1000 °C",
-      ticks: narrow ? 3 : 6,
+      label: against === "date" ? "year and month" : "hours above 1000 °C",
+      ticks: narrow ? 2 : 5,
+      ...(against === "date" ? { write: monthOf } : {}),
     },
     {
       domain: [Math.min(...edges, ...allowed), Math.max(...edges, ...allowed)],

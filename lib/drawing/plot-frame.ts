@@ -14,6 +14,8 @@ export type Axis = {
   /** About how many ticks; fewer on a narrow drawing. */
   readonly ticks: number;
   readonly nice?: boolean;
+  /** How a tick is written; as a number unless told. */
+  readonly write?: (value: number) => string;
 };
 
 export type Frame = {
@@ -49,7 +51,7 @@ export function plotFrame(box: Box, xAxis: Axis, yAxis: Axis): Frame {
   for (const tick of x.ticks(xAxis.ticks)) {
     const at = px(x(tick));
     ground.push(stroke([at, bottom], [at, bottom + 4], "edge"));
-    ground.push(note(minus(xFormat(tick)), at, bottom + 18, "middle"));
+    ground.push(note(xAxis.write?.(tick) ?? minus(xFormat(tick)), at, bottom + 18, "middle"));
   }
   ground.push(stroke([left, bottom], [right, bottom], "edge"));
   ground.push(note(yAxis.label, left, top - 12));

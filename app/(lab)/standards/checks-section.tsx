@@ -2,6 +2,9 @@ import { CheckChart } from "@/app/_ui/drawing/check-chart";
 import { Section } from "@/app/_ui/section";
 import { type CheckChart as Chart, ruleWords } from "@/lib/domain/equipment/check-chart";
 
+const captionOf = ({ quantity, unit, breach, noLimits }: Chart): string =>
+  `${quantity}, ${unit}. ${breach ? `Out of control: ${breach}.` : noLimits || "In control."}`;
+
 /** One chart for each quantity that is checked between calibrations, ISO/IEC 17025 6.4.10 and 7.7.1. */
 export function ChecksSection({ charts }: { readonly charts: readonly Chart[] }) {
   if (charts.length === 0) return null;
@@ -26,7 +29,7 @@ export function ChecksSection({ charts }: { readonly charts: readonly Chart[] })
               broken: [...rules.map((rule) => ruleWords[rule]), ...(isJump ? ["jump"] : [])],
             })),
           }}
-          caption={chart.breach ? `Out of control: ${chart.breach}.` : chart.noLimits || "In control."}
+          caption={captionOf(chart)}
         />
       ))}
     </Section>

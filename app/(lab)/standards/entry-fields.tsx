@@ -5,28 +5,43 @@ import { SelectField } from "@/app/_ui/select-field.client";
 import { TextField } from "@/app/_ui/text-field.client";
 import type { EntryFigures } from "@/lib/domain/equipment/logbook";
 
+/** What was checked before, the last of each quantity. */
+export type Check = { readonly quantity: string; readonly unit: string; readonly limit: number | undefined };
+
 type Kind = EntryFigures["kind"];
 
 const checkUnits = ["°C", "µV", "Ω"].map((value) => ({ value, label: value }));
 
 /** What is compared keeps its words, or its points stand on two charts. */
-function CheckFields({ quantities }: { readonly quantities: readonly string[] }) {
+function CheckFields({ checks }: { readonly checks: readonly Check[] }) {
+  const last = checks[0];
   return (
     <>
       <TextField
         name="figures.quantity"
         label="What was compared with what"
         hint={
-          quantities.length > 0
-            ? `In the same words as before: ${quantities.join("; ")}.`
+          last
+            ? `In the same words as before: ${checks.map(({ quantity }) => quantity).join("; ")}.`
             : "Such as REF-S-01 at 1000 °C. The same words each time: they name the chart."
         }
-        defaultValue={quantities[0]}
+        defaultValue={last?.quantity}
       />
       <NumberField name="figures.expected" label="Expected" />
       <NumberField name="figures.found" label="Found" />
-      <NumberField name="figures.limit" label="Still passes within ±" hint="It is judged by this, at once." />
-      <SelectField name="figures.unit" label="Unit" prompt="Choose the unit" choices={checkUnits} />
+      <NumberField
+        name="figures.limit"
+        label="Still passes within ±"
+        hint="It is judged by this, at once."
+        defaultValue={last?.limit}
+      />
+      <SelectField
+        name="figures.unit"
+        label="Unit"
+        prompt="Choose the unit"
+        choices={checkUnits}
+        defaultValue={last?.unit}
+      />
     </>
   );
 }
@@ -63,13 +78,7 @@ const outcome = (
 );
 
 /** The figures of one kind of entry. */
-export function EntryFields({
-  kind,
-  quantities,
-}: {
-  readonly kind: Kind;
-  readonly quantities: readonly string[];
-}) {
+export function EntryFields({ kind, checks }: { readonly kind: Kind; readonly checks: readonly Check[] }) {
   switch (kind) {
     case "verification":
       return (
@@ -84,7 +93,7 @@ export function EntryFields({
       );
     case "intermediate-check":
     case "check-after-anneal":
-      return <CheckFields quantities={quantities} />;
+      return <CheckFields checks={checks} />;
     case "maintenance":
       return (
         <SelectField

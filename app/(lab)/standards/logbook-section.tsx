@@ -1,4 +1,5 @@
-import { DataTable } from "@/app/_ui/data-table";
+import { DataTable, type Row } from "@/app/_ui/data-table";
+import { Disclosure } from "@/app/_ui/disclosure";
 import { LinkButton } from "@/app/_ui/link-button";
 import { Section } from "@/app/_ui/section";
 import { StateMark } from "@/app/_ui/state-mark";
@@ -18,6 +19,23 @@ const columns = [
   { key: "by", header: "Written by" },
 ];
 
+const atOnce = 12;
+
+/** The newest open, the rest one step further down. */
+function Entries({ rows }: { readonly rows: readonly Row[] }) {
+  const older = rows.slice(atOnce);
+  return (
+    <>
+      <DataTable caption="Logbook" captionUnseen columns={columns} rows={rows.slice(0, atOnce)} />
+      {older.length > 0 ? (
+        <Disclosure summary={`${older.length} older`}>
+          <DataTable caption="Older entries of the logbook" captionUnseen columns={columns} rows={older} />
+        </Disclosure>
+      ) : null}
+    </>
+  );
+}
+
 /** Checks, maintenance, damage and repair, anneals, moves and labels: 6.4.13 c, g and h. Nothing in it is ever changed. */
 export function LogbookSection({ equipment, service }: Props) {
   const write =
@@ -34,10 +52,7 @@ export function LogbookSection({ equipment, service }: Props) {
       {service.entries.length === 0 ? (
         <p className="quiet">Nothing written yet.</p>
       ) : (
-        <DataTable
-          caption="Logbook"
-          captionUnseen
-          columns={columns}
+        <Entries
           rows={service.entries.map((entry) => ({
             key: String(entry.id),
             tone: entry.outcome === "failed" ? ("bad" as const) : undefined,

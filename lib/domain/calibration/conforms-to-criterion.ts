@@ -1,6 +1,7 @@
 import type { AcceptanceCheck } from "./acceptance-check";
 import type { CertificateFacts } from "./certificate-facts";
 import { changeSince } from "./change-since";
+import { thermometerCriterion } from "./thermometer-criterion";
 
 type Found = Pick<AcceptanceCheck, "answer" | "finding">;
 
@@ -77,5 +78,15 @@ export const conformsToCriterion = (facts: CertificateFacts): Found => {
       `It was found away from ${particulars.celsius} °C by`,
       "°C",
     );
+  if (particulars.kind === "thermometer" && findings.kind === "thermometer") {
+    const { earlier } = facts;
+    return thermometerCriterion(
+      findings,
+      earlier?.findings.kind === "thermometer"
+        ? { certificate: earlier.certificate, findings: earlier.findings }
+        : null,
+      particulars.driftHalfWidthCelsius,
+    );
+  }
   return particulars.kind === "voltmeter" ? ofVoltmeter(facts) : ofReference(facts);
 };

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { thermometerCriterion } from "@/lib/domain/calibration/thermometer-criterion";
 import { ThermometerFindings } from "@/lib/domain/calibration/thermometer-findings";
 import { thermometerTemperature } from "@/lib/domain/calibration/thermometer-temperature";
 import { driftAdvice, driftHistory } from "@/lib/domain/equipment/drift-history";
@@ -212,6 +213,24 @@ describe("a platinum thermometer", () => {
     const wide = ThermometerFindings.parse({ ...printed, curve: { ...sprt, ratios: { Ga: 1.11814 } } });
     const melting = thermometerTemperature(wide, 25.5 * 1.11814);
     expect(melting.ok && melting.value).toBeCloseTo(29.7646, 4);
+  });
+
+  it("is held against the ITS-90's demand on platinum, and against its certificate before", () => {
+    const sprt = (Ga: number, waterOhm = 25.5) =>
+      ThermometerFindings.parse({
+        ...printed,
+        toCelsius: 29,
+        curve: { form: "sprt", section: "3.3.2.5", waterOhm, ratios: { Ga } },
+      });
+    // W(Ga) of at least 1.118 07: ITS-90, Metrologia 27 (1990) 3, section 3.3.
+    expect(thermometerCriterion(sprt(1.118), null, 0.01)).toMatchObject({ answer: "no" });
+    expect(thermometerCriterion(sprt(1.11814), null, 0.01)).toMatchObject({ answer: "not-known" });
+    const before = { certificate: "C-1", findings: sprt(1.11814) };
+    // 1 mΩ in 25.5 Ω is 0.01 °C.
+    expect(thermometerCriterion(sprt(1.11814, 25.501), before, 0.011)).toMatchObject({ answer: "yes" });
+    expect(thermometerCriterion(sprt(1.11814, 25.501), before, 0.009)).toMatchObject({ answer: "no" });
+    const industrial = ThermometerFindings.parse(printed);
+    expect(thermometerCriterion(industrial, before, 1)).toMatchObject({ answer: "not-known" });
   });
 
   it("is refused where its range is upside down", () => {

@@ -17,12 +17,16 @@ import { DueMark, EquipmentStateMark } from "../marks";
 import { particularsItems } from "../particulars-items";
 import { recordItems } from "../record-items";
 import { ServiceSection } from "../service-section";
+import { ThermometerSection } from "../thermometer-section";
 
 export const metadata = { title: "Equipment" };
 
-type Props = { readonly params: Promise<{ readonly id: string }> };
+type Props = {
+  readonly params: Promise<{ readonly id: string }>;
+  readonly searchParams: Promise<{ readonly ohm?: string | string[] }>;
+};
 
-export default async function EquipmentPage({ params }: Props) {
+export default async function EquipmentPage({ params, searchParams }: Props) {
   const actor = await requireStaff();
   const { id } = await params;
   const today = isoDay(new Date());
@@ -67,6 +71,12 @@ export default async function EquipmentPage({ params }: Props) {
           mayAdopt={view.mayAdopt}
         />
       )}
+      {equipment.kind === "thermometer" ? (
+        <ThermometerSection
+          calibration={calibrations.find((one) => one.id === view.inForceId) ?? null}
+          ohm={(await searchParams).ohm}
+        />
+      ) : null}
       <ChecksSection charts={service.charts} />
       <LogbookSection equipment={equipment} service={service} />
     </Page>

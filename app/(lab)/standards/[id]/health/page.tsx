@@ -1,7 +1,6 @@
 import Link from "next/link";
 import { Breadcrumb } from "@/app/_ui/breadcrumb";
 import { DataTable } from "@/app/_ui/data-table";
-import { DriftChart } from "@/app/_ui/drawing/drift-chart";
 import { Page } from "@/app/_ui/page";
 import { Section } from "@/app/_ui/section";
 import { Timestamp } from "@/app/_ui/timestamp";
@@ -10,11 +9,15 @@ import { referenceHealthView } from "@/lib/views/reference-health";
 import { requireStaff } from "@/lib/web/auth";
 import { load } from "@/lib/web/load";
 import { DriftAdviceList } from "../../drift-advice-list";
+import { DriftSection } from "../../drift-section";
 import { WearTable } from "../../wear-table";
 
 export const metadata = { title: "Health of a reference" };
 
-type Props = { readonly params: Promise<{ readonly id: string }> };
+type Props = {
+  readonly params: Promise<{ readonly id: string }>;
+  readonly searchParams: Promise<{ readonly celsius?: string | string[] }>;
+};
 
 const columns = [
   { key: "run", header: "Run" },
@@ -25,7 +28,7 @@ const columns = [
   { key: "immersion", header: "Immersion", unit: "mm", align: "number" as const },
 ];
 
-export default async function ReferenceHealthPage({ params }: Props) {
+export default async function ReferenceHealthPage({ params, searchParams }: Props) {
   const actor = await requireStaff();
   const view = await load(referenceHealthView(actor, (await params).id, isoDay(new Date())));
   const { equipment, health, uses, drift, advice, allowedCelsius } = view;
@@ -33,7 +36,6 @@ export default async function ReferenceHealthPage({ params }: Props) {
     { label: "Standards", href: "/standards" },
     { label: equipment.tag, href: `/standards/${equipment.id}` },
   ];
-  const chart = (celsius: number) => `${equipment.tag} at ${celsius} °C`;
   return (
     <Page
       title={`Health of ${equipment.tag}`}
@@ -48,19 +50,13 @@ export default async function ReferenceHealthPage({ params }: Props) {
         note="E − E(table) against the first calibration, at temperatures all of them cover."
         wide
       >
-        {drift.length === 0 ? (
-          <p className="quiet">It takes two accepted certificates with a temperature in common.</p>
-        ) : null}
-        {drift.map(({ celsius, points }) => (
-          <div key={celsius}>
-            <DriftChart
-              view={{ title: `${chart(celsius)}, by date`, against: "date", points, allowedCelsius }}
-            />
-            <DriftChart
-              view={{ title: `${chart(celsius)}, by hours`, against: "hours", points, allowedCelsius }}
-            />
-          </div>
-        ))}
+        <DriftSection
+          tag={equipment.tag}
+          drift={drift}
+          asked={(await searchParams).celsius}
+          here={`/standards/${equipment.id}/health`}
+          allowedCelsius={allowedCelsius}
+        />
       </Section>
       {advice ? (
         <Section

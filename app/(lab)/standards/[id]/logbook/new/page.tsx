@@ -64,7 +64,14 @@ export default async function NewEntryPage({ params, searchParams }: Props) {
         <input type="hidden" name="id" value={equipment.id} />
         <input type="hidden" name="figures.kind" value={kind} />
         <DateField name="happenedOn" label="Day" defaultValue={today} />
-        <EntryFields kind={kind} quantities={charts.map(({ quantity }) => quantity)} />
+        <EntryFields
+          kind={kind}
+          checks={charts.map(({ quantity, unit, points }) => ({
+            quantity,
+            unit,
+            limit: points.at(-1)?.limit,
+          }))}
+        />
         <TextArea name="summary" label="What was done and found" rows={2} />
         <FileField name="document" label="File" hint="PDF, image or XML; kept by its hash." optional />
         <div className="form-actions">

@@ -19,6 +19,9 @@ let bench: RunBench;
 let run: string;
 beforeAll(async () => {
   bench = await openRunBench();
+  // A review is the laboratory's: with its name, and what it allows its performers.
+  const laboratory = { name: "Invented Laboratory", addressLines: "1 Lane", contact: "lab@example.org" };
+  await inLaboratory((tx) => tx.laboratory.create({ data: laboratory }));
   run = await createFullRun(bench);
 });
 afterAll(() => bench.close());

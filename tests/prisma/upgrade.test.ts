@@ -30,6 +30,10 @@ it("brings a database of before the job queue to now, and again does nothing", a
   await client.query(`GRANT CREATE ON DATABASE ${database} TO emfolio_owner`);
   await migrate({ databaseUrl: adminUrl, log: () => {}, migrations: before });
   await client.query("INSERT INTO laboratory (name, address_lines, contact) VALUES ('L', '1 Street', 'C')");
+  await client.query(
+    `INSERT INTO furnace (tag, name, maker, serial, minimum_celsius, maximum_celsius, bore_millimetre, length_millimetre)
+     VALUES ('F-1', 'Tube', 'Maker', '7', 200, 1200, 40, 900)`,
+  );
 
   for (const applied of [readMigrations().length - before.length, 0]) {
     await prepareDatabase(client);
@@ -43,6 +47,11 @@ it("brings a database of before the job queue to now, and again does nothing", a
   await client.query("BEGIN; SET LOCAL app.scope = 'laboratory'; SET LOCAL ROLE emfolio_runtime");
   await client.query("SELECT jobs.enqueue('send-mail', 'key', '{}')");
   expect((await client.query("SELECT name FROM laboratory")).rows).toEqual([{ name: "L" }]);
+  // A furnace of before has its row among the equipment, in use as it was.
+  const furnaces = await client.query(
+    "SELECT e.tag, e.kind, e.state, e.serial FROM furnace f JOIN equipment e ON e.id = f.equipment_id",
+  );
+  expect(furnaces.rows).toEqual([{ tag: "F-1", kind: "furnace", state: "in-service", serial: "7" }]);
   await client.query("ROLLBACK");
 });
 

@@ -21,6 +21,9 @@ export const equipmentEvents = {
       /** Figures later evidence will rest on: the old ones stay readable here. */
       particularsBefore: z.string(),
       particularsAfter: z.string(),
+      /** Intervals and requirement before and after, where they changed: the calibration programme, 6.4.7. */
+      programmeBefore: z.string().optional(),
+      programmeAfter: z.string().optional(),
     }),
     sentence: ({ tag, changed }) =>
       changed.includes("particulars") ? `changed the figures of ${tag}` : `changed the record of ${tag}`,

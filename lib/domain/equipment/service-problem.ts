@@ -58,20 +58,32 @@ const overdue = (work: Recurring, since: string | null, day: string): string | n
   return work.lastOn === null ? "was never done" : `was due on ${due}`;
 };
 
+const remedies: Readonly<Record<Exclude<EquipmentState, "in-service">, string>> = {
+  received: "verify it and put it into service first",
+  verified: "put it into service first",
+  suspect: "verify it anew and put it back in service first",
+  "under-repair": "verify it anew and put it back in service first",
+  retired: "record another",
+};
+
+/** Whatever is not in service cannot be used: no matter of policy. */
+export const outOfService = ({ tag, state }: Pick<ServiceFacts, "tag" | "state">): ServiceFinding | null =>
+  state === "in-service"
+    ? null
+    : {
+        ground: state === "suspect" ? "suspect" : "not-in-service",
+        message: `${tag} is ${state.replace("-", " ")}. Choose another, or ${remedies[state]}.`,
+        blocks: true,
+      };
+
 /** Everything against using it on a day, what blocks it first. Calibration is judged elsewhere. */
 export const serviceFindings = (
   { tag, state, standing }: ServiceFacts,
   policy: ServicePolicy,
   day: string,
 ): readonly ServiceFinding[] => {
-  if (state !== "in-service")
-    return [
-      {
-        ground: state === "suspect" ? "suspect" : "not-in-service",
-        message: `${tag} is ${state.replace("-", " ")}. Choose another, or put it back in service first.`,
-        blocks: true,
-      },
-    ];
+  const out = outOfService({ tag, state });
+  if (out) return [out];
   const found: ServiceFinding[] = [];
   const say = (ground: ServiceGround, rule: ServicePolicy[keyof ServicePolicy], message: string) =>
     found.push({ ground, message, blocks: rule === "block" });

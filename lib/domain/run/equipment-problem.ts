@@ -1,4 +1,4 @@
-import type { ServiceGround } from "../equipment/service-problem";
+import { outOfService, type ServiceGround } from "../equipment/service-problem";
 import type { EquipmentCandidate } from "./load-candidates";
 
 /** Why a thing cannot be chosen for a run; where its certificate does not reach is `reference-range` of the gate. */
@@ -38,13 +38,8 @@ export const problemOfUse = (
 ): UseProblem | null => {
   if (!equipment || equipment.kind !== kind)
     return problem("not-recorded", `Choose a ${kind} that is recorded under Standards.`);
-  const { tag, state, calibration } = equipment;
-  if (state !== "in-service")
-    return problem(
-      state === "suspect" ? "suspect" : "not-in-service",
-      `${tag} is ${state.replace("-", " ")}. Choose another, or put it back in service first.`,
-    );
-  const against = equipment.service.find(({ blocks }) => blocks);
+  const { tag, calibration } = equipment;
+  const against = outOfService(equipment) ?? equipment.service.find(({ blocks }) => blocks);
   if (against) return problem(against.ground, against.message);
   if (!calibration) return uncalibrated(equipment, day);
   const { certificate, dueOn, issuer, isIssuerApproved, isRejected } = calibration;

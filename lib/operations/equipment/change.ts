@@ -4,8 +4,18 @@ import { eventOf } from "@/lib/domain/audit/define-event";
 import { equipmentEvents } from "@/lib/domain/equipment/events";
 import { decideIdentity, decideParticulars } from "@/lib/domain/equipment/rules";
 import { EquipmentChange } from "@/lib/domain/equipment/schema";
+import type { EquipmentRecord } from "@/lib/domain/equipment/types";
 import { demand, Refused } from "@/lib/domain/refusal";
 import { defineOperation } from "../operation";
+
+/** What is decided about how often and how well it is calibrated, checked and maintained. */
+const programmeOf = (record: EquipmentRecord): string =>
+  JSON.stringify({
+    calibrationIntervalMonths: record.calibrationIntervalMonths,
+    checkIntervalDays: record.checkIntervalDays,
+    maintenanceIntervalDays: record.maintenanceIntervalDays,
+    requirement: record.requirement,
+  });
 
 export const changeEquipment = defineOperation({
   name: "equipment/change",
@@ -29,7 +39,14 @@ export const changeEquipment = defineOperation({
     if (changed.length === 0)
       throw new Refused({ code: "rule", message: "Nothing differs from what is stored." });
     await saveEquipment(tx, id, version, fields);
-    const payload = { tag: before.tag, changed, particularsBefore, particularsAfter };
+    const [programmeBefore, programmeAfter] = [programmeOf(before), programmeOf(fields)];
+    const payload = {
+      tag: before.tag,
+      changed,
+      particularsBefore,
+      particularsAfter,
+      ...(programmeBefore === programmeAfter ? {} : { programmeBefore, programmeAfter }),
+    };
     return { value: { id }, events: [eventOf(equipmentEvents.changed, id, payload)] };
   },
 });

@@ -1,3 +1,4 @@
+import { loadFurnaceProblem } from "@/lib/data/equipment/furnace-problem";
 import type { Tx } from "@/lib/data/in-scope";
 import { loadCurrentRevisions } from "@/lib/data/procedure/procedure-store";
 import { equipmentCandidate } from "@/lib/data/run/equipment-candidate";
@@ -46,6 +47,11 @@ const loadConfigurations = async (tx: Tx, today: string) => {
     },
     orderBy: [{ furnace: { tag: "asc" } }, { name: "asc" }],
   });
+  const problems = new Map<string, string>();
+  for (const { id, furnace } of rows) {
+    const problem = await loadFurnaceProblem(tx, furnace.equipmentId, today);
+    if (problem) problems.set(id, problem.message);
+  }
   return rows.map((row) => {
     const last = row.characterisations.find(({ decisions }) => decisionState(decisions) === "accepted");
     return {
@@ -59,6 +65,8 @@ const loadConfigurations = async (tx: Tx, today: string) => {
       bestImmersionMillimetre: row.furnace.bestImmersionMillimetre ?? undefined,
       bores: readBores(row.bores),
       due: dueState(last ? isoDay(last.validUntil) : null, today),
+      /** Why its furnace cannot be used today; null = nothing. */
+      problem: problems.get(row.id) ?? null,
     };
   });
 };

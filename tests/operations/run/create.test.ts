@@ -1,6 +1,8 @@
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { personIdOf } from "@/lib/domain/staff/person-id-of";
 import { execute } from "@/lib/operations/execute";
 import { createRun } from "@/lib/operations/run/create";
+import { newRunView } from "@/lib/views/run/new-run";
 import { refusalOf } from "../../support/front-desk";
 import { type CreateInput, fullRunInput } from "../../support/full-run";
 import { inService, suspect } from "../../support/in-service";
@@ -73,6 +75,42 @@ describe("a run is refused, each reason at its field", () => {
     await suspect(bench.manager, bench.scannerId, benchClock);
     expect((await refused({})).fields?.scannerId).toMatch(/SC-01 is suspect/);
     await inService(bench.manager, bench.scannerId, benchClock);
+  });
+
+  it("in a furnace that is out of service, on the screen, by the operation and by the database", async () => {
+    const configurationId = await recordBareTube(bench, "FUR-OUT", 0.5);
+    const row = await inLaboratory((tx) =>
+      tx.furnaceConfiguration.findUniqueOrThrow({
+        where: { id: configurationId },
+        include: { furnace: true },
+      }),
+    );
+    await suspect(bench.manager, row.furnace.equipmentId ?? "", benchClock);
+    const refusal = await refused({ configurationId });
+    expect(refusal.fields?.configurationId).toMatch(/FUR-OUT is suspect/);
+    expect(refusal.grounds?.configurationId).toBe("suspect");
+    const view = await newRunView(bench.technician, benchClock());
+    expect(view.configurations.find(({ id }) => id === configurationId)?.problem).toMatch(
+      /FUR-OUT is suspect/,
+    );
+    const revision = await inLaboratory((tx) =>
+      tx.procedureRevision.findFirstOrThrow({ where: { state: "current" } }),
+    );
+    const insert = inLaboratory((tx) =>
+      tx.run.create({
+        data: {
+          number: "R-OUT",
+          configurationId,
+          voltmeterId: bench.voltmeterId,
+          scannerId: bench.scannerId,
+          performerId: personIdOf(bench.technician),
+          createdAt: benchClock(),
+          procedureRevisionId: revision.id,
+          budgetInputs: revision.budgetInputs,
+        },
+      }),
+    );
+    await expect(insert).rejects.toThrow(/furnace FUR-OUT is suspect/);
   });
 
   it("in a configuration whose characterisation has run out", async () => {

@@ -43,11 +43,11 @@ export function LoadForm({ view, sensors, references }: Props) {
         <SelectField
           name="configurationId"
           label="Furnace and configuration"
-          choices={view.configurations.map(({ id, label, places, due }) => ({
+          choices={view.configurations.map(({ id, label, places, due, problem }) => ({
             value: id,
-            label: `${label}, ${places} places${configurationNote(due)}`,
+            label: `${label}, ${places} places${problem ? " (furnace not in service)" : configurationNote(due)}`,
             // Only an accepted characterisation in date carries a run.
-            disabled: due === "none" || due === "out-of-date",
+            disabled: problem !== null || due === "none" || due === "out-of-date",
           }))}
         />
         <SelectField name="voltmeterId" label="Voltmeter" choices={equipmentChoices(view.voltmeters)} />

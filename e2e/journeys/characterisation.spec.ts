@@ -167,9 +167,8 @@ const orderSensor = async (page: Page): Promise<void> => {
   await page.getByLabel(/method suits what is required/).check();
   const told = page.getByLabel(/told of what is listed/);
   if ((await told.count()) > 0) await told.check();
-  const acceptance = page.getByRole("button", { name: "Accept the order" });
-  await acceptance.click();
-  await expect(acceptance).toHaveCount(0);
+  await page.getByRole("button", { name: "Accept the order" }).click();
+  await expect(page.getByLabel(/defined, documented and understood/)).toHaveCount(0);
   await page.goto(`/orders/${order}/receive`);
   await page.getByLabel("Serial numbers").fill("LEHR-21");
   await page.getByRole("button", { name: "Take them in" }).click();

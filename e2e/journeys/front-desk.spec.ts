@@ -45,9 +45,8 @@ test("the front desk records an order, mends what is refused, accepts it, takes 
   if (await providers.isVisible()) await providers.check();
   const told = page.getByLabel(/told of what is listed/);
   if (await told.isVisible()) await told.check();
-  const acceptance = page.getByRole("button", { name: "Accept the order" });
-  await acceptance.click();
-  await expect(acceptance).toHaveCount(0);
+  await page.getByRole("button", { name: "Accept the order" }).click();
+  await expect(page.getByLabel(/defined, documented and understood/)).toHaveCount(0);
 
   await page.goto(`/orders/${number}/receive`);
   // More than was ordered is refused whole, with the paste still there.

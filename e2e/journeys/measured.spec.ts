@@ -53,9 +53,8 @@ test("two sensors, from the order over six hours of scans to the customer's PDF"
   await page.getByLabel(/capability and the resources/).check();
   await page.getByLabel(/method suits what is required/).check();
   await page.getByLabel(/told of what is listed/).check();
-  const acceptance = page.getByRole("button", { name: "Accept the order" });
-  await acceptance.click();
-  await expect(acceptance).toHaveCount(0);
+  await page.getByRole("button", { name: "Accept the order" }).click();
+  await expect(page.getByLabel(/defined, documented and understood/)).toHaveCount(0);
   await page.goto(`/orders/${order}/receive`);
   await page.getByLabel("Serial numbers").fill("LEHR-11\nLEHR-12");
   await page.getByRole("button", { name: "Take them in" }).click();

@@ -4,6 +4,7 @@ import type { SurveyReadings } from "@/lib/domain/furnace/survey-readings";
 import { readingsFile } from "@/lib/station/simulation/readings-file";
 import { simulateRun } from "@/lib/station/simulation/simulate-run";
 import { type SurveyedFurnace, simulateSurvey } from "@/lib/station/simulation/simulate-survey";
+import { acceptOrder } from "../accept-order";
 import { expect, test } from "../fixtures";
 import { passGate } from "../pass-gate";
 
@@ -162,13 +163,7 @@ const orderSensor = async (page: Page): Promise<void> => {
   await page.getByRole("button", { name: "Record the order" }).click();
   await expect(heading).toContainText(/O-\d{4}-\d{4}/);
   const order = /O-\d{4}-\d{4}/.exec((await heading.textContent()) ?? "")?.[0] ?? "";
-  await page.getByLabel(/defined, documented and understood/).check();
-  await page.getByLabel(/capability and the resources/).check();
-  await page.getByLabel(/method suits what is required/).check();
-  const told = page.getByLabel(/told of what is listed/);
-  if ((await told.count()) > 0) await told.check();
-  await page.getByRole("button", { name: "Accept the order" }).click();
-  await expect(page.getByLabel(/defined, documented and understood/)).toHaveCount(0);
+  await acceptOrder(page);
   await page.goto(`/orders/${order}/receive`);
   await page.getByLabel("Serial numbers").fill("LEHR-21");
   await page.getByRole("button", { name: "Take them in" }).click();

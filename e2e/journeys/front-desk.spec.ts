@@ -1,4 +1,5 @@
 import { pdfPages } from "@/tests/support/pdf-text";
+import { acceptOrder } from "../accept-order";
 import { expect, test } from "../fixtures";
 
 test("the front desk records an order, mends what is refused, accepts it, takes sensors in and labels them", async ({
@@ -38,15 +39,9 @@ test("the front desk records an order, mends what is refused, accepts it, takes 
   await expect(main).toContainText("judged by: The customer’s own limit, ± 3.5 °C");
   await expect(main).toContainText("false acceptance at most 5 %");
 
-  await page.getByLabel(/defined, documented and understood/).check();
-  await page.getByLabel(/capability and the resources/).check();
-  await page.getByLabel(/method suits what is required/).check();
   const providers = page.getByRole("radio").first();
   if (await providers.isVisible()) await providers.check();
-  const told = page.getByLabel(/told of what is listed/);
-  if (await told.isVisible()) await told.check();
-  await page.getByRole("button", { name: "Accept the order" }).click();
-  await expect(page.getByLabel(/defined, documented and understood/)).toHaveCount(0);
+  await acceptOrder(page);
 
   await page.goto(`/orders/${number}/receive`);
   // More than was ordered is refused whole, with the paste still there.

@@ -1,4 +1,5 @@
 import type { Page } from "@playwright/test";
+import { acceptOrder } from "../accept-order";
 import { violations } from "../axe";
 import { expect, test } from "../fixtures";
 import { checkBench, giveReasons } from "../pass-gate";
@@ -20,17 +21,6 @@ const tabTo = async (page: Page, name: RegExp): Promise<void> => {
     if (name.test(text)) return;
   }
   throw new Error(`Tab never reached ${name}`);
-};
-
-const accept = async (page: Page): Promise<void> => {
-  await page.getByLabel(/defined, documented and understood/).check();
-  await page.getByLabel(/capability and the resources/).check();
-  await page.getByLabel(/method suits what is required/).check();
-  const told = page.getByLabel(/told of what is listed/);
-  if (await told.isVisible()) await told.check();
-  await page.getByRole("button", { name: "Accept the order" }).click();
-  // The word "Accepted" stands there before, and the button changes its own while it works: the form gone says so.
-  await expect(page.getByLabel(/defined, documented and understood/)).toHaveCount(0);
 };
 
 test("a run with a PTFE lead near heat is stopped by its gate, mended, and started", async ({
@@ -62,7 +52,7 @@ test("a run with a PTFE lead near heat is stopped by its gate, mended, and start
   await page.getByRole("button", { name: "Record the order" }).click();
   const order = await headed(/O-\d{4}-\d{4}/);
   await expect(main).toContainText("Used from 300 to 500 °C.");
-  await accept(page);
+  await acceptOrder(page);
 
   // Taken in as it is: 450 mm to a PTFE lead, used to 800 °C before.
   await page.goto(`/orders/${order}/receive`);

@@ -1,5 +1,6 @@
 import { readingsFile } from "@/lib/station/simulation/readings-file";
 import { simulateRun } from "@/lib/station/simulation/simulate-run";
+import { acceptOrder } from "../accept-order";
 import { expect, test } from "../fixtures";
 import { passGate } from "../pass-gate";
 import { pdfText } from "../pdf";
@@ -49,12 +50,7 @@ test("two sensors, from the order over six hours of scans to the customer's PDF"
   await page.getByLabel(/^Agreed on/).fill(new Date(Date.now() - 86_400_000).toISOString().slice(0, 10));
   await page.getByRole("button", { name: "Record the order" }).click();
   const order = await headed(/O-\d{4}-\d{4}/);
-  await page.getByLabel(/defined, documented and understood/).check();
-  await page.getByLabel(/capability and the resources/).check();
-  await page.getByLabel(/method suits what is required/).check();
-  await page.getByLabel(/told of what is listed/).check();
-  await page.getByRole("button", { name: "Accept the order" }).click();
-  await expect(page.getByLabel(/defined, documented and understood/)).toHaveCount(0);
+  await acceptOrder(page);
   await page.goto(`/orders/${order}/receive`);
   await page.getByLabel("Serial numbers").fill("LEHR-11\nLEHR-12");
   await page.getByRole("button", { name: "Take them in" }).click();

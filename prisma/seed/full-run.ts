@@ -1,17 +1,11 @@
-import { proposeWindows } from "@/lib/domain/evidence/propose-windows";
-import { Evidence, type EvidenceInput } from "@/lib/domain/evidence/schema";
-import { acceptWindow } from "@/lib/operations/run/accept-window";
 import { createRun } from "@/lib/operations/run/create";
-import { evaluateRun } from "@/lib/operations/run/evaluate";
-import { receiveReadings } from "@/lib/operations/run/receive-readings";
 import { recordTipCheck } from "@/lib/operations/run/record-tip-check";
 import { submitRun } from "@/lib/operations/run/submit";
-import { readingsFile } from "@/lib/station/simulation/readings-file";
 import { program, references, sensors, zeroChannel } from "@/lib/station/simulation/scenario";
-import { simulateRun } from "@/lib/station/simulation/simulate-run";
 import { tellGate } from "./gate";
 import type { Cast } from "./people";
 import { demoProcedure } from "./procedures";
+import { tellReadings } from "./readings";
 import type { Bench } from "./standards";
 import type { Teller } from "./teller";
 
@@ -76,30 +70,8 @@ export const tellFullRun = async (
 
   await tellGate(teller, cast, run, placesOf(bench, tags), 3);
 
-  log("the run: six hours of scans");
-  const simulated = simulateRun(seed).evidence;
-  const evidence: EvidenceInput = {
-    ...simulated,
-    scans: { ...simulated.scans, startedAt: at(3, "06:30").toISOString() },
-  };
-  await tell(receiveReadings, technician, at(3, "12:20"), {
-    run,
-    fileName: "overnight-scan.csv",
-    bytes: new TextEncoder().encode(readingsFile(evidence)),
-  });
-
-  log("the run: windows, evaluation, hand-over");
-  for (const [index, { proposal, setpoint }] of proposeWindows(Evidence.parse(evidence)).entries()) {
-    if (proposal.kind === "none") throw new Error(`${setpoint}: ${proposal.reason}`);
-    const { fromSeconds, toSeconds } = proposal.window;
-    await tell(acceptWindow, technician, at(3, "13:00"), {
-      run,
-      setpoint: index + 1,
-      fromSeconds,
-      toSeconds,
-    });
-  }
-  await tell(evaluateRun, technician, at(3, "13:20"), { run });
+  log("the run: six hours of scans, windows, evaluation");
+  await tellReadings(teller, cast, { run, seed, days: 3, fileName: "overnight-scan.csv" });
   return run;
 };
 

@@ -1,26 +1,20 @@
 import { checkKeys } from "@/lib/domain/calibration/acceptance-check";
-import { proposeWindows } from "@/lib/domain/evidence/propose-windows";
-import { Evidence, type EvidenceInput } from "@/lib/domain/evidence/schema";
 import { adoptCertificate } from "@/lib/operations/calibration/adopt-certificate";
 import { decideCalibration } from "@/lib/operations/calibration/decide";
 import { recordCustomer } from "@/lib/operations/customer/record";
 import { recordEquipment } from "@/lib/operations/equipment/record";
 import { acceptOrder } from "@/lib/operations/order/accept";
 import { recordOrder } from "@/lib/operations/order/record";
-import { acceptWindow } from "@/lib/operations/run/accept-window";
 import { createRun } from "@/lib/operations/run/create";
-import { evaluateRun } from "@/lib/operations/run/evaluate";
-import { receiveReadings } from "@/lib/operations/run/receive-readings";
 import { recordTipCheck } from "@/lib/operations/run/record-tip-check";
 import { submitRun } from "@/lib/operations/run/submit";
 import { receiveSensors } from "@/lib/operations/sensor/receive";
-import { readingsFile } from "@/lib/station/simulation/readings-file";
 import { program, references, sensors, zeroChannel } from "@/lib/station/simulation/scenario";
-import { simulateRun } from "@/lib/station/simulation/simulate-run";
 import { tellGate } from "./gate";
 import { accepted } from "./orders";
 import type { Cast } from "./people";
 import { demoProcedure } from "./procedures";
+import { tellReadings } from "./readings";
 import { tellIntoService } from "./service";
 import { signOffAll, versionOf } from "./sign-off";
 import type { Bench } from "./standards";
@@ -93,18 +87,6 @@ const placesOf = ({ junctionId }: Bench, tag: string) => [
   { ...zeroChannel, item: { kind: "shorted" as const }, junctionId },
 ];
 
-/** The readings of the references, the one sensor and the shorted channel; the generator's other sensors stayed out. */
-const readingsOf = (channels: ReadonlySet<string>, startedAt: Date): EvidenceInput => {
-  const { evidence } = simulateRun(seed);
-  return {
-    ...evidence,
-    scans: {
-      startedAt: startedAt.toISOString(),
-      channels: evidence.scans.channels.filter(({ channel }) => channels.has(channel)),
-    },
-  };
-};
-
 const tellOwnRun = async (teller: Teller, cast: Cast, bench: Bench, tag: string): Promise<string> => {
   const { tell, at } = teller;
   const { technician } = cast;
@@ -127,25 +109,14 @@ const tellOwnRun = async (teller: Teller, cast: Cast, bench: Bench, tag: string)
         onlyThisChannel: true,
       });
   await tellGate(teller, cast, run, places, days);
-  const evidence = readingsOf(new Set(places.map(({ channel }) => channel)), at(days, "06:30"));
-  await tell(receiveReadings, technician, at(days, "12:20"), {
+  await tellReadings(teller, cast, {
     run,
+    seed,
+    days,
     fileName: "working-standard.csv",
-    bytes: new TextEncoder().encode(readingsFile(evidence)),
+    // The generator's other sensors stayed out of this furnace.
+    channels: new Set(places.map(({ channel }) => channel)),
   });
-  for (const [index, { proposal, setpoint }] of proposeWindows(
-    Evidence.parse(simulateRun(seed).evidence),
-  ).entries()) {
-    if (proposal.kind === "none") throw new Error(`${setpoint}: ${proposal.reason}`);
-    const { fromSeconds, toSeconds } = proposal.window;
-    await tell(acceptWindow, technician, at(days, "13:00"), {
-      run,
-      setpoint: index + 1,
-      fromSeconds,
-      toSeconds,
-    });
-  }
-  await tell(evaluateRun, technician, at(days, "13:20"), { run });
   await tell(submitRun, technician, at(days, "13:40"), { run, version: await versionOf(run) });
   return run;
 };

@@ -47,11 +47,10 @@ const loadConfigurations = async (tx: Tx, today: string) => {
     },
     orderBy: [{ furnace: { tag: "asc" } }, { name: "asc" }],
   });
-  const problems = new Map<string, string>();
-  for (const { id, furnace } of rows) {
-    const problem = await loadFurnaceProblem(tx, furnace.equipmentId, today);
-    if (problem) problems.set(id, problem.message);
-  }
+  // Once a furnace, however many configurations it has.
+  const problems = new Map<string | null, string | null>();
+  for (const equipmentId of new Set(rows.map(({ furnace }) => furnace.equipmentId)))
+    problems.set(equipmentId, (await loadFurnaceProblem(tx, equipmentId, today))?.message ?? null);
   return rows.map((row) => {
     const last = row.characterisations.find(({ decisions }) => decisionState(decisions) === "accepted");
     return {
@@ -66,7 +65,7 @@ const loadConfigurations = async (tx: Tx, today: string) => {
       bores: readBores(row.bores),
       due: dueState(last ? isoDay(last.validUntil) : null, today),
       /** Why its furnace cannot be used today; null = nothing. */
-      problem: problems.get(row.id) ?? null,
+      problem: problems.get(row.furnace.equipmentId) ?? null,
     };
   });
 };

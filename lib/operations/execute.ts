@@ -40,7 +40,8 @@ export const execute = async <S extends z.ZodType, O>(
       message: "Some fields need another look. Nothing was stored; what you typed is still here.",
       fields: fieldsOf(parsed.error),
     });
-  return inScope(scopeOf(actor), async (tx) => {
+  const scope = operation.scope === "laboratory" ? ({ kind: "laboratory" } as const) : scopeOf(actor);
+  return inScope(scope, async (tx) => {
     const outcome = await operation.perform({ actor, now: clock(), tx }, parsed.data);
     await appendAuditEvents(tx, actorIdOf(actor), outcome.events);
     return outcome.value;

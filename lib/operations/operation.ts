@@ -18,6 +18,11 @@ export type Outcome<O> = { readonly value: O; readonly events: readonly [AuditEv
 export type Operation<S extends z.ZodType, O> = {
   readonly name: string;
   readonly permission: Permission | "system" | "signed-in";
+  /**
+   * A customer writes no table. What it asks for is written in the laboratory's scope: an operation that says so has to
+   * hold everything it loads against `actor.customerId` itself, by `demandOwn`.
+   */
+  readonly scope?: "laboratory";
   readonly input: S;
   readonly perform: (context: OperationContext, input: z.output<S>) => Promise<Outcome<O>>;
 };

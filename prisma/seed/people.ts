@@ -1,5 +1,5 @@
 import type { Actor } from "@/lib/domain/staff/actor";
-import type { Role } from "@/lib/domain/staff/roles";
+import type { staffRoles } from "@/lib/domain/staff/schema";
 import { recordCustomer } from "@/lib/operations/customer/record";
 import { foundLaboratory } from "@/lib/operations/laboratory/found";
 import { addPerson } from "@/lib/operations/staff/add-person";
@@ -36,7 +36,7 @@ export const tellPeople = async ({ tell, at }: Teller): Promise<Cast> => {
   });
 
   const signIns: { role: string; email: string; password: string }[] = [];
-  const staff = async (name: string, email: string, roles: Exclude<Role, "customer">[]): Promise<Actor> => {
+  const staff = async (name: string, email: string, roles: (typeof staffRoles)[number][]): Promise<Actor> => {
     const input = { name, email, roles, customerId: null, password: demoPassword };
     const { id } = await tell(addPerson, system, founded, input);
     signIns.push({ role: roles.join(", "), email, password: demoPassword });

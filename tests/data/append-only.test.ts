@@ -2,75 +2,9 @@ import type pg from "pg";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { connect } from "@/lib/commands/postgres/connect";
 import { type TestDatabase, testDatabase } from "@/tests/support/database";
+import { evidence, someColumn } from "./append-only-tables";
 import { insufficientPrivilege, refusalCode } from "./refusal-code";
 import { type TwoCustomers, twoCustomers } from "./two-customers";
-
-const evidence = [
-  "calibration",
-  "tip_check",
-  "scan_block",
-  "scan_block_channel",
-  "stability_window",
-  "sensor_setpoint_state",
-  "evaluation",
-  "result",
-  "review_decision",
-  "certificate",
-  "certificate_file",
-  "audit_event",
-  "characterisation",
-  "equipment_entry",
-  "reference_use",
-  "evidence_document",
-  "calibration_parent",
-  "calibration_decision",
-  "characterisation_survey",
-  "characterisation_decision",
-  "inhomogeneity_test",
-  "inhomogeneity_decision",
-  "bench_check",
-  "gate_outcome",
-  "gate_override",
-  "trace_node",
-  "trace_edge",
-  "mail_message",
-  "mail_attempt",
-  "reminder",
-] as const;
-
-/** A column of each that says something, so that an UPDATE of it is a change. */
-const someColumn = {
-  calibration: "issuer = 'x'",
-  tip_check: "rise_microvolt = 1",
-  scan_block: "source = 'typed'",
-  scan_block_channel: "channel = 'x'",
-  stability_window: "to_seconds = 700",
-  sensor_setpoint_state: "reason = 'x'",
-  evaluation: "engine_version = 'x'",
-  result: "point = '{}'",
-  review_decision: "reason = 'x'",
-  certificate: "content = '{}'",
-  certificate_file: "media_type = 'x'",
-  audit_event: "payload = '{}'",
-  characterisation: "statement = 'x'",
-  equipment_entry: "summary = 'x'",
-  reference_use: "highest_celsius = 1",
-  evidence_document: "file_name = 'x'",
-  calibration_parent: "title = 'x'",
-  calibration_decision: "reason = 'x'",
-  characterisation_survey: "celsius = 1",
-  characterisation_decision: "reason = 'x'",
-  inhomogeneity_test: "celsius = 1",
-  inhomogeneity_decision: "reason = 'x'",
-  bench_check: "channel = 'x'",
-  gate_outcome: "verdict = 'refused'",
-  gate_override: "reason = 'x'",
-  trace_node: "title = 'x'",
-  trace_edge: "role = 'x'",
-  mail_message: "subject = 'x'",
-  mail_attempt: "detail = 'x'",
-  reminder: "stage = 'out-of-date'",
-} as const satisfies Record<(typeof evidence)[number], string>;
 
 let database: TestDatabase;
 let admin: pg.Client;

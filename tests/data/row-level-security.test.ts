@@ -6,68 +6,8 @@ import { closeDatabase, configureDatabase } from "@/lib/data/client";
 import { inScope } from "@/lib/data/in-scope";
 import { type TestDatabase, testDatabase } from "@/tests/support/database";
 import { insufficientPrivilege } from "./refusal-code";
+import { shownToA } from "./shown-to-a";
 import { type TwoCustomers, twoCustomers } from "./two-customers";
-
-/**
- * How many rows customer A sees of each table, where the laboratory has rows of A, of B, of both and of its own.
- * A new table must be named here, or the first test fails.
- */
-const shownToA = {
-  laboratory: 1,
-  person: 1,
-  person_role: 1,
-  first_access: 0,
-  sign_in_attempt: 0,
-  customer: 1,
-  customer_order: 1,
-  order_line: 1,
-  order_setpoint: 1,
-  sensor: 1,
-  intake: 1,
-  equipment: 0,
-  calibration: 0,
-  furnace: 0,
-  furnace_configuration: 0,
-  characterisation: 0,
-  run: 1,
-  run_setpoint: 1,
-  load_place: 1,
-  tip_check: 0,
-  scan_block: 1,
-  // its own, and the reference's
-  scan_block_channel: 2,
-  stability_window: 0,
-  sensor_setpoint_state: 1,
-  evaluation: 0,
-  result: 1,
-  review_decision: 0,
-  certificate: 1,
-  certificate_file: 1,
-  audit_event: 0,
-  audit_head: 0,
-  equipment_entry: 0,
-  reference_use: 0,
-  evidence_document: 0,
-  provider: 0,
-  calibration_parent: 0,
-  calibration_decision: 0,
-  scope_line: 0,
-  procedure: 0,
-  procedure_revision: 0,
-  characterisation_run: 0,
-  characterisation_survey: 0,
-  characterisation_decision: 0,
-  inhomogeneity_test: 1,
-  inhomogeneity_decision: 0,
-  bench_check: 0,
-  gate_outcome: 0,
-  gate_override: 0,
-  trace_node: 0,
-  trace_edge: 0,
-  mail_message: 0,
-  mail_attempt: 0,
-  reminder: 0,
-} as const satisfies Readonly<Record<string, number>>;
 
 /** No privilege at all, in whatever scope. */
 const outOfReach = ["_prisma_migrations", "counter"];

@@ -1,4 +1,5 @@
 import type pg from "pg";
+import { makeSlot } from "./orders-and-customers";
 import type { Insert } from "./standards-and-chains";
 
 const now = "2026-03-02T09:00:00Z";
@@ -90,6 +91,7 @@ export const makeBench = async (
     decided_at: now,
   });
   const bench = { referenceId, junctionId: await equipment("J-1", "junction"), configurationId };
+  await makeSlot(admin, insert, furnaceId, technicianId);
   return {
     ...bench,
     calibrationId,

@@ -1,6 +1,7 @@
 import { createHash, randomUUID } from "node:crypto";
 import type pg from "pg";
 import { makeMail } from "./mail-rows";
+import { makeCustomersRecords } from "./orders-and-customers";
 import { makeProcedure, makeRecords } from "./standards-and-chains";
 import { makeBench } from "./two-customers-bench";
 
@@ -249,6 +250,16 @@ export const twoCustomers = async (admin: pg.Client): Promise<TwoCustomers> => {
     sensor: a,
   });
   await makeMail(admin, insert, bench.referenceId);
+  const runOfB = await makeRun(admin, "R-2", bench, technicianId, [b]);
+  for (const [name, owned] of Object.entries({ alpha: a, beta: b }))
+    await makeCustomersRecords(admin, insert, {
+      name,
+      ...owned,
+      technicianId,
+      runId: sharedRun.id,
+      laterRunId: runOfB.id,
+      evaluationId: sharedRun.evaluationId,
+    });
   return {
     a,
     b,
@@ -256,6 +267,6 @@ export const twoCustomers = async (admin: pg.Client): Promise<TwoCustomers> => {
     referenceId: bench.referenceId,
     junctionId: bench.junctionId,
     sharedRun,
-    runOfB: await makeRun(admin, "R-2", bench, technicianId, [b]),
+    runOfB,
   };
 };

@@ -3,6 +3,7 @@ import { isOrderState, type OrderState } from "@/lib/domain/order/transitions";
 import type { OrderFilter } from "@/lib/views/order/orders";
 
 const marks = {
+  requested: "open",
   recorded: "open",
   accepted: "active",
   completed: "done",

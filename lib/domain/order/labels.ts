@@ -1,6 +1,7 @@
 import type { OrderState } from "./transitions";
 
 export const orderStateLabels: Readonly<Record<OrderState, string>> = {
+  requested: "Requested",
   recorded: "Recorded",
   accepted: "Accepted",
   completed: "Completed",

@@ -1,10 +1,11 @@
 import { ok, type Result, refuse } from "../refusal";
 import { isDone, type SensorState } from "../sensor/transitions";
 
-export const orderStates = ["recorded", "accepted", "completed", "cancelled"] as const;
+export const orderStates = ["requested", "recorded", "accepted", "completed", "cancelled"] as const;
 export type OrderState = (typeof orderStates)[number];
 
 const next = {
+  requested: ["recorded", "cancelled"],
   recorded: ["accepted", "cancelled"],
   accepted: ["completed", "cancelled"],
   completed: [],

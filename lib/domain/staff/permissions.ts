@@ -40,6 +40,10 @@ export const permissions = {
   "audit.read": ["signatory", "quality-manager"],
   "mail.manage": ["quality-manager"],
   "portal.read": ["customer"],
+  /** Request work, answer questions, agree to an offer. */
+  "portal.order": ["customer-orderer"],
+  /** Invite colleagues, keep addresses, intervals, tokens. */
+  "portal.manage": ["customer-manager"],
 } as const satisfies Readonly<Record<string, readonly Role[]>>;
 
 export type Permission = keyof typeof permissions;

@@ -1,5 +1,5 @@
 import { ok, type Result, refuse } from "../refusal";
-import type { Role } from "./roles";
+import { isRole, type Role } from "./roles";
 
 type Held = { readonly customerId: string | null; readonly roles: readonly string[] };
 
@@ -11,7 +11,8 @@ export const decideRoles = (
 ): Result<readonly Role[]> => {
   if (person.customerId !== null)
     return wanted.length === 0
-      ? ok(["customer"])
+      ? // What a customer's people may do among themselves is theirs to say.
+        ok(person.roles.filter(isRole))
       : refuse("rule", "People of a customer hold no role of the laboratory. Nothing was changed.", {
           roles: "Leave these empty.",
         });

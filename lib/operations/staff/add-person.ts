@@ -4,6 +4,7 @@ import { eventOf } from "@/lib/domain/audit/define-event";
 import { Refused } from "@/lib/domain/refusal";
 import { staffEvents } from "@/lib/domain/staff/events";
 import { namesItsOwner } from "@/lib/domain/staff/password";
+import { customerRoles } from "@/lib/domain/staff/roles";
 import { PersonInput } from "@/lib/domain/staff/schema";
 import { defineOperation } from "../operation";
 import { hashPassword } from "./password-hash";
@@ -25,7 +26,7 @@ export const addPerson = defineOperation({
         message: "Nothing was stored. Type the password again; the rest is still here.",
         fields: { password: "It says whose it is: choose one without the e-mail address." },
       });
-    const roles = input.customerId ? ["customer"] : input.roles;
+    const roles = input.customerId ? customerRoles : input.roles;
     const { id } = await insertPerson(tx, { ...input, roles, passwordHash: await hashPassword(password) });
     const payload = { roles: [...roles], customerId: input.customerId };
     return { value: { id }, events: [eventOf(staffEvents.personAdded, id, payload)] };

@@ -13,6 +13,8 @@ describe("the states of an order", () => {
       orderStates.filter((to) => canOrderBecome(from, to)).map((to) => `${from} > ${to}`),
     );
     expect(ways).toEqual([
+      "requested > recorded",
+      "requested > cancelled",
       "recorded > accepted",
       "recorded > cancelled",
       "accepted > completed",

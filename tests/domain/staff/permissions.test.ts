@@ -36,6 +36,8 @@ const expected: Readonly<Record<Permission, readonly Role[]>> = {
   "audit.read": [s, q],
   "mail.manage": ["quality-manager"],
   "portal.read": ["customer"],
+  "portal.order": ["customer-orderer"],
+  "portal.manage": ["customer-manager"],
 };
 
 describe("the permission table", () => {

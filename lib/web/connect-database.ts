@@ -1,6 +1,10 @@
 import "server-only";
 import { configureDatabase } from "@/lib/data/client";
+import { configureSeal } from "@/lib/data/seal";
 import { env } from "./env";
 
 /** Before the first question or operation of a request; costs nothing the second time. */
-export const connectDatabase = (): void => configureDatabase(env().databaseUrl);
+export const connectDatabase = (): void => {
+  configureDatabase(env().databaseUrl);
+  configureSeal(env().sealKey);
+};

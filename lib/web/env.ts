@@ -1,5 +1,6 @@
 import "server-only";
 import { z } from "zod";
+import { sealKeyOf } from "@/lib/data/seal";
 
 const Env = z
   .object({
@@ -22,6 +23,8 @@ const Env = z
     return {
       databaseUrl: value.DATABASE_URL,
       secret,
+      /** Opens what lies sealed in the database. */
+      sealKey: sealKeyOf(secret),
       publicOrigin: new URL(value.PUBLIC_URL).origin,
       isHttps: new URL(value.PUBLIC_URL).protocol === "https:",
       dccSchemaFolder: value.DCC_SCHEMA_DIR ?? null,

@@ -106,7 +106,12 @@ describe("a worker", () => {
     };
     const worker = startWorkerProcess({
       ...{ databaseUrl: database.runtimeUrl, jobsUrl: database.jobsUrl, publicUrl, mailFolder },
-      ...{ smtpUrl: server.url, mailFrom: undefined, log: (line) => told.push(line) },
+      ...{
+        sealKey: "5e".repeat(32),
+        smtpUrl: server.url,
+        mailFrom: undefined,
+        log: (line) => told.push(line),
+      },
     });
     await delivered();
     await admin.query(

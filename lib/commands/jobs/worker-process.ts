@@ -7,6 +7,8 @@ export type WorkerProcessOptions = {
   /** The queue's. */
   readonly jobsUrl: string;
   readonly publicUrl: string;
+  /** Opens what lies sealed in the database; derived from the installation's secret, which the worker never learns. */
+  readonly sealKey: string;
   readonly smtpUrl: string | undefined;
   readonly mailFrom: string | undefined;
   /** Where messages go without a mail server. */
@@ -79,6 +81,7 @@ function environment(options: WorkerProcessOptions): NodeJS.ProcessEnv {
     DATABASE_URL: options.databaseUrl,
     JOBS_DATABASE_URL: options.jobsUrl,
     PUBLIC_URL: options.publicUrl,
+    SEAL_KEY: options.sealKey,
     SMTP_URL: options.smtpUrl,
     MAIL_FROM: options.mailFrom,
     MAIL_FOLDER: options.mailFolder,

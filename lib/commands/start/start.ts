@@ -15,6 +15,7 @@ import { type ReadyDatabase, readyDatabase } from "@/lib/commands/start/prepare-
 import { readSettings, type Settings } from "@/lib/commands/start/settings";
 import { type StopRequest, watchForStop } from "@/lib/commands/start/stop-request";
 import { requireFreePort, startWebServer, type WebServer } from "@/lib/commands/web-server";
+import { sealKeyOf } from "@/lib/data/seal";
 
 type Undo = (() => void | Promise<void>)[];
 
@@ -50,10 +51,11 @@ async function bringUp(mode: "start" | "dev", settings: Settings, stop: StopRequ
   if (mode === "start") undo.push(await stop.unless(ensureBuild(log)));
   log("Starting the web server");
   let ready = false;
+  const secret = authSecret(settings.authSecret);
   const web = await startWebServer({
     ...{ mode, host: settings.host, port: settings.port, publicUrl: settings.publicUrl },
     databaseUrl: database.runtimeUrl,
-    secret: authSecret(settings.authSecret),
+    secret,
     onOutput: (text) => void ((ready || mode === "dev") && process.stdout.write(text)),
   });
   ready = true;
@@ -62,7 +64,7 @@ async function bringUp(mode: "start" | "dev", settings: Settings, stop: StopRequ
   const { publicUrl, smtpUrl, mailFrom } = settings;
   const worker = startWorkerProcess({
     ...{ publicUrl, smtpUrl, mailFrom, mailFolder, log },
-    ...{ databaseUrl: database.runtimeUrl, jobsUrl: database.jobsUrl },
+    ...{ databaseUrl: database.runtimeUrl, jobsUrl: database.jobsUrl, sealKey: sealKeyOf(secret) },
   });
   undo.push(worker.stop);
   await announce({ settings, database, signIns, mailFolder }, log);

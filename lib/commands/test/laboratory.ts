@@ -7,8 +7,12 @@ import { borrowServer } from "@/lib/commands/postgres/borrow-server";
 import { freePort } from "@/lib/commands/postgres/server";
 import { tellDemo } from "@/lib/commands/start/demo";
 import { startWebServer } from "@/lib/commands/web-server";
+import { sealKeyOf } from "@/lib/data/seal";
 import { cloneTemplate } from "@/tests/support/clone-template";
 import { ensureTemplate } from "@/tests/support/template";
+
+/** Of no installation. */
+const secret = "only for tests, on loopback, and on a database dropped after them";
 
 export type Laboratory = {
   /** What the browser tests are told, by the environment. */
@@ -33,7 +37,7 @@ export async function startLaboratory(log: (line: string) => void): Promise<Labo
     const output = createWriteStream(path.join(stateFolder, "browser-tests-server.log"));
     const web = await startWebServer({
       ...{ mode: "start", host: "127.0.0.1", port, publicUrl, databaseUrl: database.runtimeUrl },
-      secret: "only for tests, on loopback, and on a database dropped after them",
+      secret,
       onOutput: (text) => void output.write(text),
     });
     undo.push(web.stop);
@@ -41,7 +45,7 @@ export async function startLaboratory(log: (line: string) => void): Promise<Labo
     undo.push(() => rmSync(mailFolder, { recursive: true, force: true }));
     const worker = startWorkerProcess({
       ...{ databaseUrl: database.runtimeUrl, jobsUrl: database.jobsUrl, publicUrl, mailFolder },
-      ...{ smtpUrl: undefined, mailFrom: undefined },
+      ...{ smtpUrl: undefined, mailFrom: undefined, sealKey: sealKeyOf(secret) },
       log: (line) => void output.write(`${line}\n`),
     });
     undo.push(worker.stop);

@@ -112,8 +112,8 @@ const rooms = [
     [
       lib("jobs", "operations", "views", "documents"),
       npm("graphile-worker", "nodemailer", "@types/nodemailer"),
-      // Mail as files, where no mail server is set.
-      node("fs/promises", "path"),
+      // Mail as files, where no mail server is set; webhooks.
+      node("fs/promises", "path", "dns", "http", "https", "net"),
     ],
   ),
   room(

@@ -1,10 +1,12 @@
 import type { TaskList } from "graphile-worker";
 import { dueReminders } from "./due-reminders";
 import { sendMail } from "./send-mail";
+import { sendWebhook } from "./send-webhook";
 import type { Work } from "./work";
 
 /** Every kind of job there is, by the name it is put into the queue with. */
 export const taskList = (work: Work): TaskList => ({
   "send-mail": sendMail(work),
+  "send-webhook": sendWebhook(work),
   "due-reminders": dueReminders(work),
 });

@@ -5,5 +5,7 @@ export type Work = {
   readonly carrier: Carrier;
   /** Links in messages begin with it. */
   readonly publicUrl: string;
+  /** Webhooks may lead to this machine and private networks: for a laboratory whose customers' programs are there. */
+  readonly mayTellOwnNetwork?: boolean;
   readonly clock: () => Date;
 };

@@ -1,6 +1,7 @@
 import type { z } from "zod";
 import { appendAuditEvents } from "@/lib/data/audit/append";
 import { inScope } from "@/lib/data/in-scope";
+import { tellPrograms } from "@/lib/data/machine/tell-programs";
 import { Refused } from "@/lib/domain/refusal";
 import { type Actor, actorIdOf, scopeOf } from "@/lib/domain/staff/actor";
 import { may } from "@/lib/domain/staff/permissions";
@@ -42,7 +43,9 @@ export const execute = async <S extends z.ZodType, O>(
     });
   const scope = operation.scope === "laboratory" ? ({ kind: "laboratory" } as const) : scopeOf(actor);
   return inScope(scope, async (tx) => {
-    const outcome = await operation.perform({ actor, now: clock(), tx }, parsed.data);
+    const now = clock();
+    const outcome = await operation.perform({ actor, now, tx }, parsed.data);
+    if (scope.kind === "laboratory") await tellPrograms(tx, outcome.events, now);
     await appendAuditEvents(tx, actorIdOf(actor), outcome.events);
     return outcome.value;
   });

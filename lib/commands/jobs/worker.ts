@@ -23,7 +23,8 @@ function work(): Work {
   const from = process.env.MAIL_FROM || `emfolio@${new URL(publicUrl).hostname}`;
   const smtpUrl = process.env.SMTP_URL;
   const carrier = smtpUrl ? smtpCarrier(smtpUrl, from) : fileCarrier(fromEnvironment("MAIL_FOLDER"), from);
-  return { carrier, publicUrl, clock: () => new Date() };
+  const mayTellOwnNetwork = process.env.WEBHOOKS_MAY_REACH_OWN_NETWORK === "yes";
+  return { carrier, publicUrl, mayTellOwnNetwork, clock: () => new Date() };
 }
 
 /** Works the queue until it is told to stop, or until the database goes away. */

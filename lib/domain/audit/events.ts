@@ -4,6 +4,7 @@ import { customerEvents } from "../customer/events";
 import { equipmentEvents } from "../equipment/events";
 import { furnaceEvents } from "../furnace/events";
 import { gateEvents } from "../gate/events";
+import { machineEvents } from "../machine/events";
 import { mailEvents } from "../mail/events";
 import { orderEvents } from "../order/events";
 import { procedureEvents } from "../procedure/events";
@@ -34,6 +35,7 @@ export const auditEvents = [
   ...Object.values(scopeEvents),
   ...Object.values(procedureEvents),
   ...Object.values(traceEvents),
+  ...Object.values(machineEvents),
   ...Object.values(mailEvents),
   ...Object.values(reminderEvents),
 ] as unknown as readonly EventDefinition<string, never>[];

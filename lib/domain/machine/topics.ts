@@ -1,0 +1,27 @@
+/** What a customer's program can be told of as it happens. */
+export const webhookTopics = [
+  "order.accepted",
+  "sensors.received",
+  "certificate.issued",
+  "order.completed",
+  "test",
+] as const;
+export type WebhookTopic = (typeof webhookTopics)[number];
+
+export const webhookTopicLabels: Readonly<Record<Exclude<WebhookTopic, "test">, string>> = {
+  "order.accepted": "An order was accepted",
+  "sensors.received": "Sensors were taken in",
+  "certificate.issued": "A certificate was issued",
+  "order.completed": "An order is complete",
+};
+
+/** The audit event that makes a topic: told from the facts, so that no operation can forget to tell. */
+const topicOfAction: Readonly<Record<string, Exclude<WebhookTopic, "test">>> = {
+  "order.accepted": "order.accepted",
+  "sensor.received": "sensors.received",
+  "certificate.signed-off": "certificate.issued",
+  "order.completed": "order.completed",
+};
+
+export const topicOf = (action: string): Exclude<WebhookTopic, "test"> | undefined =>
+  Object.hasOwn(topicOfAction, action) ? topicOfAction[action] : undefined;

@@ -1,0 +1,38 @@
+import { hex } from "@/lib/data/hex";
+import { inScope } from "@/lib/data/in-scope";
+import { CertificateContent } from "@/lib/domain/certificate/content";
+import { type Program, programScope } from "@/lib/domain/machine/program";
+import type { WireCertificate, WireCertificatePage } from "@/lib/domain/machine/wire/certificate";
+import { pageSize } from "./wire-orders";
+
+const contentOf = (text: string): CertificateContent => CertificateContent.parse(JSON.parse(text));
+
+/** A page of the certificates a program may see; row-level security shows it no others. */
+export const wireCertificatesView = (program: Program, after: string | null): Promise<WireCertificatePage> =>
+  inScope(programScope(program), async (tx) => {
+    const rows = await tx.certificate.findMany({
+      ...(after === null ? {} : { where: { number: { lt: after } } }),
+      select: { content: true, contentHash: true },
+      orderBy: { number: "desc" },
+      take: pageSize + 1,
+    });
+    const certificates = rows.slice(0, pageSize).map(({ content: text, contentHash }) => {
+      const { number, item, order, issuedOn } = contentOf(text);
+      const { serial, tag } = item;
+      return {
+        ...{ number, serial, tag, order: order.number, purchaseOrder: order.purchaseOrder, issuedOn },
+        contentHash: hex(contentHash),
+      };
+    });
+    return { certificates, next: rows.length > pageSize ? (certificates.at(-1)?.number ?? null) : null };
+  });
+
+/** What one says, and the address of its document; or null: not there, or not theirs. */
+export const wireCertificateView = (
+  program: Program,
+  number: string,
+): Promise<(WireCertificate & { readonly token: string }) | null> =>
+  inScope(programScope(program), async (tx) => {
+    const row = await tx.certificate.findUnique({ where: { number } });
+    return row && { contentHash: hex(row.contentHash), content: contentOf(row.content), token: row.token };
+  });

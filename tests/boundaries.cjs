@@ -216,12 +216,13 @@ const crossing = [
   },
   {
     name: "web-runs-no-operation-by-name",
-    comment: "The form glue executes what an action hands it; only sign-in is its own business.",
+    comment:
+      "The form glue executes what an action hands it; only sign-in and a program's admission are its own business.",
     severity: "error",
     from: { path: "^lib/web/" },
     to: {
       path: "^lib/operations/[^/]+/",
-      pathNot: "^lib/operations/staff/sign-in",
+      pathNot: "^lib/operations/(staff/sign-in|machine/admit-program)",
       dependencyTypesNot: ["type-only"],
     },
   },

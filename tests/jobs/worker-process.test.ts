@@ -40,6 +40,7 @@ const spawnWorker = (): ChildProcess =>
     JOBS_DATABASE_URL: database.jobsUrl,
     PUBLIC_URL: publicUrl,
     SMTP_URL: server.url,
+    SEAL_KEY: "5e".repeat(32),
   });
 
 const messageIdOf = (message: string) => /^Message-ID: (.+)$/m.exec(message)?.[1]?.trim();

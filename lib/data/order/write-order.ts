@@ -55,13 +55,22 @@ type NewOrder = {
   readonly draft: OrderDraft;
   readonly recordedById: string;
   readonly recordedAt: Date;
+  /** How it came, where not from the desk: requested by the customer, or made from an earlier order. */
+  readonly came?: {
+    readonly state: "requested" | "recorded";
+    readonly origin: "portal" | "interface" | "repeat";
+    readonly repeatsOrderId?: string;
+    /** Of a program: the same key again is the same request. */
+    readonly requestKey?: string;
+    readonly deliveryAddressId?: string | null;
+  };
 };
 
 /** Stores a new order with its lines; answers its id. */
 export const insertOrder = async (tx: Tx, order: NewOrder): Promise<string> => {
-  const { number, customerId, draft, recordedById, recordedAt } = order;
+  const { number, customerId, draft, recordedById, recordedAt, came } = order;
   const { id } = await tx.order.create({
-    data: { ...termsOf(draft), number, customerId, recordedById, recordedAt },
+    data: { ...termsOf(draft), number, customerId, recordedById, recordedAt, ...came },
     select: { id: true },
   });
   await insertLines(tx, id, customerId, draft.lines);

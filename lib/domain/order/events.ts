@@ -18,6 +18,19 @@ export const orderEvents = {
     sentence: (p) =>
       `recorded order ${p.number}: ${plural(p.lines, "line")}, ${plural(p.quantity, "sensor")}`,
   }),
+  requested: defineEvent({
+    action: "order.requested",
+    entityKind: "order",
+    payload: z.strictObject({
+      number,
+      customerId: z.uuid(),
+      origin: z.enum(["portal", "interface"]),
+      lines: z.int().positive(),
+      quantity: z.int().positive(),
+    }),
+    sentence: (p) =>
+      `requested work as order ${p.number}: ${plural(p.lines, "line")}, ${plural(p.quantity, "sensor")}`,
+  }),
   amended: defineEvent({
     action: "order.amended",
     entityKind: "order",

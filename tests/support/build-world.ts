@@ -1,6 +1,6 @@
 import { inScope, type Tx } from "@/lib/data/in-scope";
 import type { Actor } from "@/lib/domain/staff/actor";
-import type { Role } from "@/lib/domain/staff/roles";
+import { customerRoles, type Role } from "@/lib/domain/staff/roles";
 import { furnaceRow, inServiceRow } from "./in-service";
 
 /** An invented laboratory with its people, two customers and its equipment, written row by row. */
@@ -180,8 +180,8 @@ export const buildWorld = (options: { readonly performerMaySignOff?: boolean } =
       technician: await person(tx, "Toni Bench", ["technician", "signatory"]),
       signatory: await person(tx, "Sam Signer", ["signatory"]),
       quality: await person(tx, "Quinn Quality", ["quality-manager"]),
-      north: await person(tx, "Nina North", ["customer"], north.id),
-      south: await person(tx, "Sol South", ["customer"], south.id),
+      north: await person(tx, "Nina North", customerRoles, north.id),
+      south: await person(tx, "Sol South", customerRoles, south.id),
     };
     const { personId } = people.quality;
     await tx.provider.create({

@@ -4,7 +4,7 @@ import { inScope } from "@/lib/data/in-scope";
 import { eventDefinition } from "@/lib/domain/audit/events";
 import { type Refusal, Refused } from "@/lib/domain/refusal";
 import type { Actor } from "@/lib/domain/staff/actor";
-import type { Role } from "@/lib/domain/staff/roles";
+import { customerRoles, type Role } from "@/lib/domain/staff/roles";
 import { type TestDatabase, testDatabase } from "./database";
 
 /** A fixed clock: what tests say about "today" does not change overnight. */
@@ -25,18 +25,19 @@ export const openFrontDesk = async (): Promise<FrontDesk> => {
   const database = await testDatabase();
   configureDatabase(database.runtimeUrl);
   const admin = await connect(database.adminUrl);
-  const person = async (name: string, role: Role, customerId: string | null): Promise<string> => {
+  const person = async (name: string, roles: readonly Role[], customerId: string | null): Promise<string> => {
     const email = `${name.toLowerCase().replaceAll(" ", ".")}@example.org`;
     const { rows } = await admin.query<{ id: string }>(
       "INSERT INTO person (email, name, password_hash, customer_id) VALUES ($1, $2, 'x', $3) RETURNING id",
       [email, name, customerId],
     );
-    await admin.query("INSERT INTO person_role VALUES ($1, $2)", [rows[0]!.id, role]);
+    for (const role of roles)
+      await admin.query("INSERT INTO person_role VALUES ($1, $2)", [rows[0]!.id, role]);
     return rows[0]!.id;
   };
   const staff = async (name: string, role: Role): Promise<Actor> => ({
     kind: "staff",
-    personId: await person(name, role, null),
+    personId: await person(name, [role], null),
     name,
     roles: [role],
   });
@@ -46,8 +47,8 @@ export const openFrontDesk = async (): Promise<FrontDesk> => {
       [name, who],
     );
     const customerId = rows[0]!.id;
-    const personId = await person(who, "customer", customerId);
-    const actor: Actor = { kind: "customer", personId, name: who, roles: ["customer"], customerId };
+    const personId = await person(who, customerRoles, customerId);
+    const actor: Actor = { kind: "customer", personId, name: who, roles: customerRoles, customerId };
     return { customerId, actor };
   };
   try {

@@ -252,7 +252,7 @@ BEGIN
     ['hold', 'nonconformity_id', 'nonconformity'],
     ['repeat_measurement', 'earlier_run_id', 'run'], ['repeat_measurement', 'run_id', 'run'],
     ['certificate_part', 'run_id', 'run'], ['certificate_part', 'evaluation_id', 'evaluation'],
-    ['recovery_code', 'second_factor_id', 'second_factor'], ['webhook_attempt', 'webhook_message_id', 'webhook_message'],
+    ['recovery_code', 'second_factor_id', 'second_factor'],
     ['order_review', 'reviewed_by_id', 'person'], ['order_note', 'said_by_id', 'person'],
     ['order_difference', 'raised_by_id', 'person'], ['order_difference_settlement', 'settled_by_id', 'person'],
     ['order_change', 'changed_by_id', 'person'], ['order_change_acknowledgment', 'acknowledged_by_id', 'person'],

@@ -1,19 +1,25 @@
+import { agreementEvents } from "../agreement/events";
 import { calibrationEvents } from "../calibration/events";
 import { certificateEvents } from "../certificate/events";
 import { customerEvents } from "../customer/events";
 import { equipmentEvents } from "../equipment/events";
 import { furnaceEvents } from "../furnace/events";
 import { gateEvents } from "../gate/events";
+import { invoicingEvents } from "../invoicing/events";
 import { machineEvents } from "../machine/events";
 import { mailEvents } from "../mail/events";
 import { orderEvents } from "../order/events";
+import { priceEvents } from "../price/events";
 import { procedureEvents } from "../procedure/events";
+import { promiseEvents } from "../promise/events";
 import { providerEvents } from "../provider/events";
+import { quotationEvents } from "../quotation/events";
 import { reminderEvents } from "../reminder/events";
 import { reviewEvents } from "../review/events";
 import { runEvents } from "../run/events";
 import { scopeEvents } from "../scope/events";
 import { sensorEvents } from "../sensor/events";
+import { shipmentEvents } from "../shipment/events";
 import { staffEvents } from "../staff/events";
 import { traceEvents } from "../trace/events";
 import type { EventDefinition } from "./define-event";
@@ -38,6 +44,12 @@ export const auditEvents = [
   ...Object.values(machineEvents),
   ...Object.values(mailEvents),
   ...Object.values(reminderEvents),
+  ...Object.values(priceEvents),
+  ...Object.values(quotationEvents),
+  ...Object.values(agreementEvents),
+  ...Object.values(promiseEvents),
+  ...Object.values(shipmentEvents),
+  ...Object.values(invoicingEvents),
 ] as unknown as readonly EventDefinition<string, never>[];
 
 export const eventDefinition = (action: string): EventDefinition<string, never> | undefined =>

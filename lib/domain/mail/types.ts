@@ -1,5 +1,5 @@
 /** Why a message is written. */
-export const mailKinds = ["due-digest"] as const;
+export const mailKinds = ["due-digest", "quotation", "acknowledgment", "shipped"] as const;
 export type MailKind = (typeof mailKinds)[number];
 
 /** How one attempt went: sent, failed and coming back by itself, or failed for the last time. */

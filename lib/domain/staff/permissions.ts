@@ -18,6 +18,10 @@ export const permissions = {
   "customer.record": ["front-desk", "quality-manager"],
   "order.record": ["front-desk", "quality-manager"],
   "order.accept": ["front-desk", "quality-manager"],
+  /** The laboratory's list of prices. */
+  "price.record": ["front-desk", "quality-manager"],
+  /** What is chargeable, handed to whoever writes invoices. */
+  "invoicing.record": ["front-desk", "quality-manager"],
   "sensor.receive": ["front-desk", "technician"],
   "sensor.release": ["front-desk"],
   "equipment.record": ["technician", "quality-manager"],

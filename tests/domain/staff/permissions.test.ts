@@ -18,6 +18,8 @@ const expected: Readonly<Record<Permission, readonly Role[]>> = {
   "customer.record": [d, q],
   "order.record": [d, q],
   "order.accept": [d, q],
+  "price.record": [d, q],
+  "invoicing.record": [d, q],
   "sensor.receive": [d, t],
   "sensor.release": [d],
   "equipment.record": [t, q],

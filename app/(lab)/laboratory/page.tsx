@@ -35,7 +35,8 @@ export default async function LaboratoryPage() {
       <Section title="What it is accredited for, and how it works">
         <p>
           Its <Link href="/scope">scope</Link> says what its results are held against; its{" "}
-          <Link href="/procedures">procedures</Link> what each run brings to its budget.
+          <Link href="/procedures">procedures</Link> what each run brings to its budget. Its{" "}
+          <Link href="/laboratory/programs">programs</Link> read orders and certificates by token.
         </p>
       </Section>
     </Page>

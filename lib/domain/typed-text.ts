@@ -1,4 +1,11 @@
 import { z } from "zod";
+import { hiddenCharacterIn, hiddenCharacterMessage } from "./hidden-character";
+
+/** Refuses what cannot be seen, and names it: a name must be what it looks like. */
+export const seenWhole = (text: string, context: z.RefinementCtx<string>): void => {
+  const named = hiddenCharacterIn(text);
+  if (named) context.addIssue({ code: "custom", message: hiddenCharacterMessage(named) });
+};
 
 /** A line somebody must type. `missing` says what belongs there. */
 export const requiredLine = (missing: string, most = 200) =>
@@ -7,7 +14,8 @@ export const requiredLine = (missing: string, most = 200) =>
     .trim()
     .min(1, missing)
     .max(most, `At most ${most} characters.`)
-    .regex(/^[^\p{Cc}]*$/u, "One line, without control characters.");
+    .regex(/^[^\p{Cc}]*$/u, "One line, without control characters.")
+    .superRefine(seenWhole);
 
 export const optionalLine = (most = 200) =>
   z
@@ -15,6 +23,7 @@ export const optionalLine = (most = 200) =>
     .trim()
     .max(most, `At most ${most} characters.`)
     .regex(/^[^\p{Cc}]*$/u, "One line, without control characters.")
+    .superRefine(seenWhole)
     .default("");
 
 /** Several lines, line ends made equal. */
@@ -22,13 +31,13 @@ export const lines = (most: number) =>
   z
     .string()
     .transform((value) => value.replace(/\r\n?/g, "\n").trim())
-    .pipe(z.string().max(most, `At most ${most} characters.`));
+    .pipe(z.string().max(most, `At most ${most} characters.`).superRefine(seenWhole));
 
 export const requiredLines = (missing: string, most: number) =>
   z
     .string(missing)
     .transform((value) => value.replace(/\r\n?/g, "\n").trim())
-    .pipe(z.string().min(1, missing).max(most, `At most ${most} characters.`));
+    .pipe(z.string().min(1, missing).max(most, `At most ${most} characters.`).superRefine(seenWhole));
 
 export const emailAddress = z
   .string("Write an e-mail address.")

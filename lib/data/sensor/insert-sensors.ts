@@ -1,6 +1,6 @@
 import { canonical } from "@/lib/domain/audit/canonical";
+import type { IntakeFinding } from "@/lib/domain/intake/findings";
 import type { OrderLine } from "@/lib/domain/order/types";
-import type { SensorBuild } from "@/lib/domain/sensor/build";
 import type { SensorAtIntake } from "@/lib/domain/sensor/schema";
 import type { Tx } from "../in-scope";
 import { nextNumber } from "../number/next-number";
@@ -10,10 +10,12 @@ type Intake = {
   readonly line: OrderLine;
   /** YYYY-MM-DD */
   readonly receivedOn: string;
-  readonly build: SensorBuild;
   readonly takenInById: string;
   readonly takenInAt: Date;
 };
+
+/** As taken in, with what the checks against the policy of that day found. */
+export type AssessedSensor = SensorAtIntake & { readonly findings: readonly IntakeFinding[] };
 
 export const sensorTag = (number: number): string => `T-${String(number).padStart(6, "0")}`;
 
@@ -21,7 +23,7 @@ export const sensorTag = (number: number): string => `T-${String(number).padStar
 export const insertSensors = async (
   tx: Tx,
   intake: Intake,
-  sensors: readonly SensorAtIntake[],
+  sensors: readonly AssessedSensor[],
 ): Promise<readonly { readonly id: string; readonly tag: string }[]> => {
   const { customerId, line } = intake;
   const stored: { id: string; tag: string }[] = [];
@@ -36,7 +38,7 @@ export const insertSensors = async (
         typeLetter: line.typeLetter,
         construction: line.construction,
         protection: line.protection,
-        build: canonical(intake.build),
+        build: canonical(sensor.build),
       },
       select: { id: true },
     });
@@ -51,6 +53,8 @@ export const insertSensors = async (
         insulationMegaohm: sensor.insulationMegaohm,
         polarity: sensor.polarity,
         typeCheck: sensor.typeCheck,
+        grounding: sensor.grounding,
+        findings: canonical(sensor.findings),
         takenInById: intake.takenInById,
         takenInAt: intake.takenInAt,
       },

@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { seenWhole } from "../typed-text";
 
 /** A field that a form sends as text and the seed as a number. */
 const plainNumber = (text: string): number => (/^[+-]?\d+(\.\d+)?$/.test(text) ? Number(text) : Number.NaN);
@@ -23,7 +24,7 @@ export const optionalDecimal = (from: number, to: number, message: string) =>
     .refine((value) => value === null || (Number.isFinite(value) && value >= from && value <= to), message);
 
 export const optionalText = (most: number) =>
-  z.string().trim().max(most, `At most ${most} characters.`).default("");
+  z.string().trim().max(most, `At most ${most} characters.`).superRefine(seenWhole).default("");
 
 /** A day as YYYY-MM-DD, or empty. */
 export const optionalDay = z.union([z.literal(""), z.iso.date("Write the day as YYYY-MM-DD.")]).default("");

@@ -3,6 +3,9 @@ import type { Tx } from "@/lib/data/in-scope";
 import { lastMove } from "@/lib/data/sensor/last-move";
 import { readLastResults, readRunsOfSensor, readSensor } from "@/lib/data/sensor/read-sensor";
 import { readStoredPoint } from "@/lib/domain/evidence/read-stored-point";
+import { assessIntake } from "@/lib/domain/intake/assess-intake";
+import { checkLabels, readFindings, verdictLabels } from "@/lib/domain/intake/findings";
+import { defaultIntakePolicy } from "@/lib/domain/intake/policy";
 import { type Protection, protectionLabels } from "@/lib/domain/order/labels";
 import { tolerancePhrase } from "@/lib/domain/order/tolerance-phrase";
 import { readBuild } from "@/lib/domain/sensor/build";
@@ -10,6 +13,8 @@ import { intakeFindings } from "@/lib/domain/sensor/intake-findings";
 import {
   type Condition,
   conditionLabels,
+  type Grounding,
+  groundingLabels,
   type Polarity,
   polarityLabels,
   type TypeCheck,
@@ -23,10 +28,25 @@ import { answer, found } from "../view";
 
 type Row = NonNullable<Awaited<ReturnType<typeof readSensor>>>;
 
-const intakeOf = (intake: NonNullable<Row["intake"]>, takenInBy: string) => {
+/** As they were judged at intake; one taken in before checks were kept is held against the limits that held then. */
+const checksOf = (row: Row, intake: NonNullable<Row["intake"]>) => {
+  const kept = readFindings(intake.findings);
+  if (kept.length > 0) return kept;
+  return assessIntake(defaultIntakePolicy, row.typeLetter, {
+    loopResistanceOhm: intake.loopResistanceOhm,
+    insulationMegaohm: intake.insulationMegaohm,
+    polarity: intake.polarity as Polarity,
+    typeCheck: intake.typeCheck as TypeCheck,
+    grounding: intake.grounding as Grounding,
+    build: {},
+  });
+};
+
+const intakeOf = (row: Row, intake: NonNullable<Row["intake"]>, takenInBy: string) => {
   const condition = intake.condition as Condition;
   const polarity = intake.polarity as Polarity;
   const typeCheck = intake.typeCheck as TypeCheck;
+  const checks = checksOf(row, intake);
   return {
     receivedOn: intake.receivedOn.toISOString().slice(0, 10),
     takenInBy,
@@ -37,7 +57,14 @@ const intakeOf = (intake: NonNullable<Row["intake"]>, takenInBy: string) => {
     insulationMegaohm: intake.insulationMegaohm,
     polarity: polarityLabels[polarity],
     typeCheck: typeCheckLabels[typeCheck],
-    findings: intakeFindings({ ...intake, condition, polarity, typeCheck }),
+    grounding: groundingLabels[intake.grounding as Grounding],
+    findings: intakeFindings({ condition, conditionNote: intake.conditionNote }, checks),
+    checks: checks.map(({ check, verdict, words }) => ({
+      check: checkLabels[check],
+      verdict,
+      verdictLabel: verdictLabels[verdict],
+      words,
+    })),
   };
 };
 
@@ -87,7 +114,7 @@ export const sensorView = (actor: Actor, tag: string) =>
       customer: order.customer,
       setpoints: `${row.line.setpoints.map(({ typed }) => typed).join(", ")} °${row.line.temperatureUnit}`,
       tolerance: tolerancePhrase(row.line),
-      intake: row.intake && intakeOf(row.intake, await personName(tx, row.intake.takenInById)),
+      intake: row.intake && intakeOf(row, row.intake, await personName(tx, row.intake.takenInById)),
       runs: places.map((place) => ({
         number: place.run.number,
         state: place.run.state,

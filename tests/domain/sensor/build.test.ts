@@ -54,8 +54,21 @@ describe("a sensor's build", () => {
       use: "used",
       highestUsedCelsius: "900",
       deepestUsedMillimetre: "300",
+      wireInsulation: "ceramic-beads",
+      leadMillimetre: "1500",
+      connector: "miniature-plug",
+      lot: "H-77",
+      roll: "12",
+      end: "second",
+      usedHours: "400",
+      usedIn: "endothermic gas",
     });
-    expect(buildLines(whole)).toHaveLength(Object.keys(SensorBuild.shape).length);
+    // That its history is not known stands in the line of its earlier use.
+    expect(buildLines(whole)).toHaveLength(Object.keys(SensorBuild.shape).length - 1);
+    expect(typed({ use: "not-known" })).toEqual({ isHistoryUnknown: true });
+    expect(buildLines({ isHistoryUnknown: true }).map(({ value }) => value)).toContain(
+      "Asked, and not known",
+    );
     expect(buildLines(whole).filter(({ value }) => value === "")).toEqual([]);
     expect(buildLines({}).filter(({ value }) => value !== "")).toEqual([]);
   });

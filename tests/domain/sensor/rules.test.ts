@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { intakeFindings } from "@/lib/domain/sensor/intake-findings";
+import { conditionWith, intakeFindings } from "@/lib/domain/sensor/intake-findings";
 import { decideCollection, decideReceipt } from "@/lib/domain/sensor/rules";
 import { ReceiveSensorsInput } from "@/lib/domain/sensor/schema";
 import { readSerials } from "@/lib/domain/sensor/serials";
@@ -17,12 +17,31 @@ const fieldOf = (answer: ReturnType<typeof decideReceipt>) =>
 
 describe("pasted serial numbers", () => {
   it("come one per line, from any system, with what copying adds taken off", () => {
-    expect(pasted("A1\r\n\r\n  B 2\t\n\u200bC3\rD4").map(({ serial }) => serial)).toEqual([
+    expect(pasted("A1\r\n\r\n  B 2\t\nC\t3\rD4").map(({ serial }) => serial)).toEqual([
       "A1",
       "B 2",
-      "C3",
+      "C 3",
       "D4",
     ]);
+  });
+
+  it.each([
+    ["A1\n\u200bB2", "zero-width space (U+200B)"],
+    ["A1\nB2\u202e", "right-to-left override (U+202E)"],
+    ["A1\n\ufeffB2", "byte-order mark (U+FEFF)"],
+  ])("are refused by line where a character cannot be seen, which is named: %j", (text, named) => {
+    const read = readSerials(text);
+    expect(read).toMatchObject({ ok: false, message: expect.stringContaining(`Line 2 holds`) });
+    expect(read.ok ? "" : read.message).toContain(named);
+  });
+
+  it("are at most two hundred", () => {
+    const many = (count: number) => Array.from({ length: count }, (_, index) => `S${index}`).join("\n");
+    expect(readSerials(many(200)).ok).toBe(true);
+    expect(readSerials(many(201))).toMatchObject({
+      ok: false,
+      message: expect.stringContaining("at most 200"),
+    });
   });
 
   it("are refused by line when one stands twice, without regard to case", () => {
@@ -83,23 +102,18 @@ describe("intake", () => {
     expect(issues({ insulationMegaohm: "-3" })).toEqual(["insulationMegaohm"]);
   });
 
-  it("finds what the customer should hear of", () => {
-    const good = {
-      condition: "as-described",
-      conditionNote: "",
-      loopResistanceOhm: 12,
-      insulationMegaohm: 100,
-      polarity: "ok",
-      typeCheck: "ok",
-    } as const;
-    expect(intakeFindings(good)).toEqual([]);
-    expect(
-      intakeFindings({ ...good, insulationMegaohm: 99.9, polarity: "reversed", typeCheck: "other-type" }),
-    ).toEqual([
-      "insulation 99.9 MΩ is below 100 MΩ",
-      "polarity is reversed",
-      "it reads as another type than ordered",
-    ]);
+  it("records a check outside its limit as a deviation, and says each thing once", () => {
+    const described = { condition: "as-described", conditionNote: "" } as const;
+    const reversed = [{ check: "polarity", verdict: "outside", words: "polarity is reversed" }] as const;
+    const good = [{ check: "polarity", verdict: "within", words: "polarity is correct" }] as const;
+    expect(conditionWith(described, good)).toEqual(described);
+    const recorded = conditionWith(described, reversed);
+    expect(recorded).toEqual({ condition: "deviates", conditionNote: "polarity is reversed" });
+    expect(intakeFindings(recorded, reversed)).toEqual(["polarity is reversed"]);
+    expect(intakeFindings(described, good)).toEqual([]);
+    const bent = { condition: "deviates", conditionNote: "bent tip" } as const;
+    expect(conditionWith(bent, reversed)).toEqual(bent);
+    expect(intakeFindings(bent, reversed)).toEqual(["condition deviates (bent tip)", "polarity is reversed"]);
   });
 });
 

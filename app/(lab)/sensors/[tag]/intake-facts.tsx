@@ -1,10 +1,18 @@
 import { FieldList } from "@/app/_ui/field-list";
 import { Notice } from "@/app/_ui/notice";
 import { Section } from "@/app/_ui/section";
+import { StateMark } from "@/app/_ui/state-mark";
 import { Timestamp } from "@/app/_ui/timestamp";
 import type { SensorPage } from "@/lib/views/sensor/sensor";
 
 type Intake = NonNullable<SensorPage["intake"]>;
+
+const verdictStates = {
+  within: "pass",
+  outside: "fail",
+  "no-limit": "not-decidable",
+  "not-checked": "open",
+} as const;
 
 const withUnit = (value: number | null, unit: string): string => (value === null ? "" : `${value} ${unit}`);
 
@@ -33,6 +41,7 @@ export function IntakeFacts({ intake }: { readonly intake: Intake }) {
           { label: "Insulation resistance", value: withUnit(intake.insulationMegaohm, "MΩ") },
           { label: "Polarity", value: intake.polarity },
           { label: "Type check", value: intake.typeCheck },
+          { label: "Measuring junction", value: intake.grounding },
           {
             label: "Taken in",
             value: (
@@ -43,6 +52,14 @@ export function IntakeFacts({ intake }: { readonly intake: Intake }) {
           },
         ]}
       />
+      <h3>Against the limits of the day it came</h3>
+      <ul className="list">
+        {intake.checks.map(({ check, verdict, verdictLabel, words }) => (
+          <li key={check}>
+            {check}: <StateMark state={verdictStates[verdict]} label={verdictLabel} /> ({words})
+          </li>
+        ))}
+      </ul>
     </Section>
   );
 }

@@ -9,6 +9,8 @@ export type CheckDraft = {
   readonly insulationMegaohm: string;
   readonly polarity: string;
   readonly typeCheck: string;
+  readonly grounding: string;
+  readonly end: string;
 };
 
 export type CheckField = keyof CheckDraft;
@@ -19,6 +21,8 @@ export const checkFields = [
   "insulationMegaohm",
   "polarity",
   "typeCheck",
+  "grounding",
+  "end",
   "condition",
   "conditionNote",
 ] as const satisfies readonly CheckField[];
@@ -30,6 +34,8 @@ export const noDraft: CheckDraft = {
   insulationMegaohm: "",
   polarity: "",
   typeCheck: "",
+  grounding: "",
+  end: "",
 };
 
 const textOf = (values: Readonly<Record<string, string | string[]>>, name: string): string => {

@@ -5,6 +5,8 @@ import { TextField } from "@/app/_ui/text-field.client";
 import {
   conditionLabels,
   conditions,
+  groundingLabels,
+  groundings,
   polarities,
   polarityLabels,
   typeCheckLabels,
@@ -42,6 +44,12 @@ export function ChecksForAll() {
           label="Type check"
           choices={choicesOf(typeChecks, typeCheckLabels)}
           hint="By a reading near 100 °C."
+        />
+        <SelectField
+          name="grounding"
+          label="Measuring junction"
+          choices={choicesOf(groundings, groundingLabels)}
+          hint="By the insulation, wires to sheath."
         />
       </div>
     </FieldGroup>

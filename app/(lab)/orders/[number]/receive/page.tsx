@@ -10,15 +10,19 @@ import { receivableView } from "@/lib/views/order/receivable";
 import { requirePermission } from "@/lib/web/auth";
 import { load } from "@/lib/web/load";
 import { BuildFields } from "../../../sensors/build-fields";
-import { receiveSensorsAction } from "../../actions";
+import { receiveSensorsAction } from "./actions";
 import { ChecksForAll } from "./checks-for-all";
 import { SerialsAndChecks } from "./serials-and-checks.client";
+import { TakenIn } from "./taken-in";
 
 export const metadata = { title: "Take sensors in" };
 
-type Props = { readonly params: Promise<{ readonly number: string }> };
+type Props = {
+  readonly params: Promise<{ readonly number: string }>;
+  readonly searchParams: Promise<{ readonly taken?: string; readonly deviating?: string }>;
+};
 
-export default async function ReceivePage({ params }: Props) {
+export default async function ReceivePage({ params, searchParams }: Props) {
   const actor = await requirePermission("sensor.receive");
   const order = await load(receivableView(actor, (await params).number));
   const open = order.lines.filter(({ toCome }) => toCome > 0);
@@ -31,7 +35,9 @@ export default async function ReceivePage({ params }: Props) {
       title="Take sensors in"
       crumbs={<Breadcrumb trail={trail} />}
       lead={`For order ${order.number} of ${order.customer}. All sensors of one paste are stored, or none.`}
+      actions={<LinkButton href={`/orders/${order.number}/receive/file`}>From a file</LinkButton>}
     >
+      <TakenIn number={order.number} {...(await searchParams)} />
       {order.isOpen && open.length > 0 ? (
         <ActionForm action={receiveSensorsAction} label="Take sensors in" shape="wide">
           <input type="hidden" name="orderNumber" value={order.number} />

@@ -1,9 +1,12 @@
 // biome-ignore-all lint/a11y/noRedundantRoles: display:block at 390 px drops a table's meaning; explicit roles keep it
 "use client";
 import { useFormState } from "@/app/_ui/form-context.client";
+import { rollEndLabels, rollEnds } from "@/lib/domain/sensor/build";
 import {
   conditionLabels,
   conditions,
+  groundingLabels,
+  groundings,
   polarities,
   polarityLabels,
   typeCheckLabels,
@@ -22,6 +25,8 @@ const headers: Readonly<Record<CheckField, string>> = {
   insulationMegaohm: "Insulation, MΩ",
   polarity: "Polarity",
   typeCheck: "Type check",
+  grounding: "Junction",
+  end: "End of roll",
   condition: "Condition",
   conditionNote: "What deviates",
 };
@@ -29,6 +34,8 @@ const headers: Readonly<Record<CheckField, string>> = {
 const choices: Readonly<Partial<Record<CheckField, readonly { value: string; label: string }[]>>> = {
   polarity: choicesOf(polarities, polarityLabels),
   typeCheck: choicesOf(typeChecks, typeCheckLabels),
+  grounding: choicesOf(groundings, groundingLabels),
+  end: choicesOf(rollEnds, rollEndLabels),
   condition: choicesOf(conditions, conditionLabels),
 };
 

@@ -7,6 +7,9 @@ import { pastedSerials, serialKey } from "@/lib/domain/sensor/serials";
 import { type CheckDrafts, type CheckField, keptDrafts, keptSerials, noDraft } from "./check-draft";
 import { SensorChecks } from "./sensor-checks.client";
 
+/** As the operation has it: lib/domain/sensor/schema.ts. */
+const longestPaste = 40_000;
+
 type Props = {
   /** The fields that hold for all sensors of the paste; they stand between the serials and the table. */
   readonly children: ReactNode;
@@ -21,22 +24,26 @@ export function SerialsAndChecks({ children }: Props) {
   const [seen, setSeen] = useState({ state, times: 0 });
   // React empties the selects of a form after its action: the table is made anew from what we hold.
   if (state !== seen.state) setSeen({ state, times: seen.times + 1 });
-  const serials = pastedSerials(text).slice(0, 200);
+  // A list this long is no paste of two hundred: the desk is told, and only its beginning is sent.
+  const isTooLong = text.length > longestPaste;
+  const serials = isTooLong ? [] : pastedSerials(text).slice(0, 200);
   const change = (serial: string, field: CheckField, value: string) =>
     setDrafts((all) => {
       const key = serialKey(serial);
       return { ...all, [key]: { ...(all[key] ?? noDraft), [field]: value } };
     });
-  const hint =
-    serials.length === 0
-      ? "One a line; a column copied from a sheet will do."
-      : `${serials.length} ${serials.length === 1 ? "sensor" : "sensors"}. One a line; a column copied from a sheet will do.`;
+  const how = "One a line: a scanner goes to the next line by itself, a column copied from a sheet will do.";
+  const hint = isTooLong
+    ? "This is too much for one paste: at most 200 serial numbers. Nothing of it is lost here; take a part of it."
+    : serials.length === 0
+      ? how
+      : `${serials.length} ${serials.length === 1 ? "sensor" : "sensors"}. ${how}`;
   return (
     <>
       <FieldFrame id={id} label="Serial numbers" hint={hint} error={error}>
         <textarea
           id={id}
-          name="serials"
+          name={isTooLong ? undefined : "serials"}
           className="input"
           rows={5}
           value={text}
@@ -47,6 +54,7 @@ export function SerialsAndChecks({ children }: Props) {
           aria-describedby={describedBy(id, hint, error)}
         />
       </FieldFrame>
+      {isTooLong ? <input type="hidden" name="serials" value={text.slice(0, longestPaste + 1)} /> : null}
       {children}
       {serials.length > 0 ? (
         <SensorChecks key={seen.times} serials={serials} drafts={drafts} onChange={change} />

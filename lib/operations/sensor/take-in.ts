@@ -1,0 +1,75 @@
+import type { Tx } from "@/lib/data/in-scope";
+import { loadIntakePolicy } from "@/lib/data/intake/intake-policy-store";
+import { insertSensors } from "@/lib/data/sensor/insert-sensors";
+import { type AuditEvent, eventOf } from "@/lib/domain/audit/define-event";
+import { assessIntake } from "@/lib/domain/intake/assess-intake";
+import { failedChecks } from "@/lib/domain/intake/findings";
+import { decidePastDay } from "@/lib/domain/order/past-day";
+import type { Order } from "@/lib/domain/order/types";
+import { demand, Refused } from "@/lib/domain/refusal";
+import { sensorEvents } from "@/lib/domain/sensor/events";
+import { conditionWith, intakeFindings } from "@/lib/domain/sensor/intake-findings";
+import { decideReceipt } from "@/lib/domain/sensor/rules";
+import type { SensorAtIntake } from "@/lib/domain/sensor/schema";
+
+type Arrival = {
+  readonly order: Order;
+  readonly position: number;
+  /** YYYY-MM-DD */
+  readonly receivedOn: string;
+  readonly sensors: readonly SensorAtIntake[];
+  readonly takenInById: string;
+  readonly now: Date;
+};
+
+export type TakenIn = {
+  readonly tags: readonly string[];
+  /** Those that a check found outside its limit. */
+  readonly deviating: readonly string[];
+  readonly events: readonly AuditEvent[];
+};
+
+/** What a paste and a file have in common: the sensors of one order line, checked against the policy, all or none. */
+export const takeIn = async (tx: Tx, arrival: Arrival): Promise<TakenIn> => {
+  const { order, receivedOn, now } = arrival;
+  const line = order.lines.find(({ position }) => position === arrival.position);
+  if (!line)
+    throw new Refused({
+      code: "invalid",
+      message: "This order has no such line. Nothing was stored.",
+      fields: { position: "Choose a line of this order." },
+    });
+  const received = order.lines.flatMap(({ position, sensors }) =>
+    sensors.map(({ serial, tag }) => ({ serial, tag, position })),
+  );
+  const { position, quantity } = line;
+  demand(decideReceipt(order.state, { position, quantity, received }, arrival.sensors));
+  demand(decidePastDay("receivedOn", receivedOn, now, "the sensors came"));
+  const { policy } = await loadIntakePolicy(tx);
+  const assessed = arrival.sensors.map((sensor) => {
+    const findings = assessIntake(policy, line.typeLetter, sensor);
+    return { ...sensor, ...conditionWith(sensor, findings), findings };
+  });
+  const stored = await insertSensors(
+    tx,
+    { customerId: order.customerId, line, receivedOn, takenInById: arrival.takenInById, takenInAt: now },
+    assessed,
+  );
+  const events = stored.map(({ id, tag }, index) => {
+    const { serial, condition, conditionNote, findings } = assessed[index]!;
+    return eventOf(sensorEvents.received, id, {
+      tag,
+      orderNumber: order.number,
+      serial,
+      condition,
+      findings: [...intakeFindings({ condition, conditionNote }, findings)],
+    });
+  });
+  return {
+    tags: stored.map(({ tag }) => tag),
+    deviating: stored.flatMap(({ tag }, index) =>
+      failedChecks(assessed[index]!.findings).length > 0 ? [tag] : [],
+    ),
+    events,
+  };
+};

@@ -26,6 +26,8 @@ const terms = (data: FormData) => ({
   decisionRuleAgreedOn: text(data, "decisionRuleAgreedOn"),
   uncertaintyDigits: text(data, "uncertaintyDigits"),
   note: text(data, "note"),
+  urgency: text(data, "urgency") || undefined,
+  ruleSet: text(data, "ruleSet") || undefined,
   lines: lines(data),
 });
 

@@ -15,6 +15,22 @@ export type LineDraft = {
   readonly maximum: string;
   readonly intervalChoice: string;
   readonly largestInterval: string;
+  readonly groupName: string;
+  readonly sets: string;
+  readonly annealCelsius: string;
+  readonly annealHours: string;
+  readonly tableStep: string;
+  /** "on" or "", as a box is sent. */
+  readonly coefficients: string;
+  readonly budget: string;
+  readonly evidence: string;
+  readonly report: string;
+  readonly countingRule: string;
+  readonly performedAt: string;
+  readonly siteAddress: string;
+  readonly providerId: string;
+  /** Of a line that is stored already: a change keeps it and its sensors. */
+  readonly lineId: string;
 };
 
 export type LineField = keyof LineDraft;
@@ -33,6 +49,20 @@ export const lineFields = [
   "maximum",
   "intervalChoice",
   "largestInterval",
+  "groupName",
+  "sets",
+  "annealCelsius",
+  "annealHours",
+  "tableStep",
+  "coefficients",
+  "budget",
+  "evidence",
+  "report",
+  "countingRule",
+  "performedAt",
+  "siteAddress",
+  "providerId",
+  "lineId",
 ] as const satisfies readonly LineField[];
 
 export const emptyLine: LineDraft = {
@@ -49,7 +79,24 @@ export const emptyLine: LineDraft = {
   maximum: "",
   intervalChoice: "none",
   largestInterval: "",
+  groupName: "",
+  sets: "as-received",
+  annealCelsius: "",
+  annealHours: "",
+  tableStep: "",
+  coefficients: "",
+  budget: "",
+  evidence: "",
+  report: "per-sensor",
+  countingRule: "later-counts",
+  performedAt: "laboratory",
+  siteAddress: "",
+  providerId: "",
+  lineId: "",
 };
+
+/** Fields behind the line's disclosure: it stands open where one of them says something or is refused. */
+export const optionFields = lineFields.slice(lineFields.indexOf("groupName"), lineFields.indexOf("lineId"));
 
 const pattern = /^lines\.(\d{1,3})\./;
 

@@ -4,6 +4,7 @@ import { Button } from "@/app/_ui/button";
 import { FieldError } from "@/app/_ui/field-error.client";
 import { useFormState } from "@/app/_ui/form-context.client";
 import { emptyLine, keptLines, type LineDraft, type LineField, lineErrors } from "./line-draft";
+import type { Providers } from "./line-options-fields.client";
 import { OrderLineFields } from "./order-line-fields.client";
 
 type Row = {
@@ -18,11 +19,13 @@ const without = (errors: Row["errors"], field: LineField): Row["errors"] => ({
   [field]: undefined,
 });
 
+type Props = { readonly initial: readonly LineDraft[]; readonly providers: Providers };
+
 /**
  * The lines of an order. What is typed and what is wrong stay with their line when another is added or taken away, and
  * through refusals. Without JavaScript "Add a line" posts the form and comes back with one line more.
  */
-export function LinesEditor({ initial }: { readonly initial: readonly LineDraft[] }) {
+export function LinesEditor({ initial, providers }: Props) {
   const state = useFormState();
   const [seen, setSeen] = useState(state);
   const [next, setNext] = useState(1000);
@@ -59,7 +62,7 @@ export function LinesEditor({ initial }: { readonly initial: readonly LineDraft[
     event.preventDefault();
     const last = rows.at(-1)?.line;
     // The next line is mostly like the one before, but for what it is about.
-    const line = last ? { ...last, construction: "", quantity: "1" } : emptyLine;
+    const line = last ? { ...last, construction: "", quantity: "1", groupName: "", lineId: "" } : emptyLine;
     setRows([...rows, { key: next, line, errors: {}, isNew: true }]);
     setNext(next + 1);
   };
@@ -73,6 +76,7 @@ export function LinesEditor({ initial }: { readonly initial: readonly LineDraft[
           line={row.line}
           errors={row.errors}
           isNew={row.isNew}
+          providers={providers}
           onChange={(field, value) => change(row.key, field, value)}
           remove={
             rows.length > 1 ? (

@@ -4,8 +4,10 @@ import { NumberField } from "@/app/_ui/number-field.client";
 import { SelectField } from "@/app/_ui/select-field.client";
 import { TextArea } from "@/app/_ui/text-area.client";
 import { TextField } from "@/app/_ui/text-field.client";
-import { decisionRuleLabels, decisionRules } from "@/lib/domain/order/labels";
+import { decisionRuleLabels, decisionRules, urgencies, urgencyLabels } from "@/lib/domain/order/labels";
+import { ruleSetLabels, ruleSets } from "@/lib/domain/order/rule-set";
 import { emptyLine, type LineDraft } from "./line-draft";
+import type { Providers } from "./line-options-fields.client";
 import { LinesEditor } from "./lines-editor.client";
 
 type Order = {
@@ -17,27 +19,48 @@ type Order = {
   readonly decisionRuleAgreedOn: string;
   readonly uncertaintyDigits: string;
   readonly note: string;
+  readonly urgency: string;
+  readonly ruleSet: string;
   readonly lines: readonly LineDraft[];
 };
 
 const ruleChoices = decisionRules.map((rule) => ({ value: rule, label: decisionRuleLabels[rule] }));
+const urgencyChoices = urgencies.map((value) => ({ value, label: urgencyLabels[value] }));
+const ruleSetChoices = ruleSets.map((value) => ({ value, label: ruleSetLabels[value] }));
 const digitChoices = [
   { value: "2", label: "Two" },
   { value: "1", label: "One" },
 ];
 
-/** The fields that recording and amending share. */
-export function OrderFields({ order }: { readonly order?: Order }) {
+type Props = { readonly order?: Order; readonly providers: Providers };
+
+/** The fields that recording, amending and changing share. */
+export function OrderFields({ order, providers }: Props) {
   return (
     <>
-      <TextField
-        name="purchaseOrder"
-        label="Customer’s order number"
-        optional
-        maxLength={80}
-        defaultValue={order?.purchaseOrder}
-      />
-      <LinesEditor initial={order?.lines ?? [emptyLine]} />
+      <div className="fields">
+        <TextField
+          name="purchaseOrder"
+          label="Customer’s order number"
+          optional
+          maxLength={80}
+          defaultValue={order?.purchaseOrder}
+        />
+        <SelectField
+          name="urgency"
+          label="Urgency"
+          choices={urgencyChoices}
+          defaultValue={order?.urgency ?? "standard"}
+        />
+        <SelectField
+          name="ruleSet"
+          label="Rule set the customer is audited by"
+          choices={ruleSetChoices}
+          defaultValue={order?.ruleSet ?? "none"}
+          hint="Audited heat treatment: each line states its largest interval, each sensor its lot and roll, and nothing is stated beyond the setpoints."
+        />
+      </div>
+      <LinesEditor initial={order?.lines ?? [emptyLine]} providers={providers} />
       <FieldGroup
         legend="Statement of conformity"
         hint="A statement needs a tolerance on a line and a rule the customer agreed to before the measurement. Who and when may follow, but before the order is accepted."

@@ -13,6 +13,7 @@ import {
 import { intervalChoices, intervalLabels } from "@/lib/domain/order/use-terms";
 import { LineControl } from "./line-control.client";
 import type { LineDraft, LineField } from "./line-draft";
+import { LineOptionsFields, type Providers } from "./line-options-fields.client";
 import { LineTolerances } from "./line-tolerances";
 
 type Props = {
@@ -21,6 +22,7 @@ type Props = {
   readonly errors: Readonly<Partial<Record<LineField, string>>>;
   readonly onChange: (field: LineField, value: string) => void;
   readonly isNew: boolean;
+  readonly providers: Providers;
   /** Takes the line away. */
   readonly remove?: ReactNode;
 };
@@ -34,7 +36,7 @@ const unitChoices = choicesOf(temperatureUnits, temperatureUnitLabels);
 const intervalOptions = choicesOf(intervalChoices, intervalLabels);
 const toleranceOptions = choicesOf(toleranceChoices, toleranceLabels);
 
-export function OrderLineFields({ index, line, errors, onChange, isNew, remove }: Props) {
+export function OrderLineFields({ index, line, errors, onChange, isNew, providers, remove }: Props) {
   const field = (name: LineField) => ({
     name: `lines.${index}.${name}`,
     value: line[name],
@@ -99,6 +101,8 @@ export function OrderLineFields({ index, line, errors, onChange, isNew, remove }
         />
       </div>
       <LineTolerances line={line} />
+      <LineOptionsFields line={line} errors={errors} field={field} providers={providers} />
+      <input type="hidden" name={`lines.${index}.lineId`} value={line.lineId} />
       {remove ? <div className="row">{remove}</div> : null}
     </FieldGroup>
   );

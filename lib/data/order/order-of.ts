@@ -1,6 +1,9 @@
 import { TypeLetter } from "@/lib/domain/evidence/schema";
 import { readTolerance } from "@/lib/domain/order/asked-tolerance";
-import type { DecisionRuleKind, Protection, TemperatureUnit } from "@/lib/domain/order/labels";
+import type { DecisionRuleKind, Protection, TemperatureUnit, Urgency } from "@/lib/domain/order/labels";
+import type { WorkPlace } from "@/lib/domain/order/line-marks";
+import { readLineOptions } from "@/lib/domain/order/options";
+import type { RuleSet } from "@/lib/domain/order/rule-set";
 import type { OrderState } from "@/lib/domain/order/transitions";
 import type { Order, OrderLine } from "@/lib/domain/order/types";
 import type { SensorState } from "@/lib/domain/sensor/transitions";
@@ -36,6 +39,13 @@ const lineOf = (row: OrderRow["lines"][number]): OrderLine => ({
     largestIntervalCelsius: row.largestIntervalCelsius,
     intervalRule: row.intervalRule,
   },
+  options: readLineOptions(row.options),
+  marks: {
+    groupName: row.groupName,
+    performedAt: row.performedAt as WorkPlace,
+    siteAddress: row.siteAddress,
+    providerId: row.providerId,
+  },
   sensors: row.sensors.map((sensor) => ({ ...sensor, state: sensor.state as SensorState })),
 });
 
@@ -45,6 +55,9 @@ export const orderOf = (row: OrderRow): Order => ({
   customerId: row.customerId,
   purchaseOrder: row.purchaseOrder,
   state: row.state as OrderState,
+  origin: row.origin,
+  urgency: row.urgency as Urgency,
+  ruleSet: row.ruleSet as RuleSet,
   decisionRule: row.decisionRule as DecisionRuleKind,
   guardBandRatio: row.guardBandRatio,
   falseAcceptancePercent: row.falseAcceptancePercent,

@@ -14,6 +14,20 @@ const termsOf = (draft: OrderDraft) => ({
   decisionRuleAgreedOn: draft.decisionRuleAgreedOn ? new Date(draft.decisionRuleAgreedOn) : null,
   uncertaintyDigits: draft.uncertaintyDigits,
   note: draft.note,
+  urgency: draft.urgency,
+  ruleSet: draft.ruleSet,
+});
+
+const lineColumns = (line: OrderLineDraft) => ({
+  typeLetter: line.typeLetter,
+  construction: line.construction,
+  protection: line.protection,
+  quantity: line.quantity,
+  ...storedTolerance(line),
+  temperatureUnit: line.temperatureUnit,
+  ...line.useTerms,
+  options: JSON.stringify(line.options),
+  ...line.marks,
 });
 
 const insertLines = async (
@@ -28,13 +42,7 @@ const insertLines = async (
         orderId,
         customerId,
         position: index + 1,
-        typeLetter: line.typeLetter,
-        construction: line.construction,
-        protection: line.protection,
-        quantity: line.quantity,
-        ...storedTolerance(line),
-        temperatureUnit: line.temperatureUnit,
-        ...line.useTerms,
+        ...lineColumns(line),
       },
       select: { id: true },
     });

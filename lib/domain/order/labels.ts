@@ -21,6 +21,10 @@ export const temperatureUnits = ["C", "F"] as const;
 export type TemperatureUnit = (typeof temperatureUnits)[number];
 export const temperatureUnitLabels: Readonly<Record<TemperatureUnit, string>> = { C: "°C", F: "°F" };
 
+export const urgencies = ["standard", "express"] as const;
+export type Urgency = (typeof urgencies)[number];
+export const urgencyLabels: Readonly<Record<Urgency, string>> = { standard: "Standard", express: "Express" };
+
 /** Classes of the published standards, or a limit of the customer's. The numbers are classes of IEC 60584-1. */
 export const toleranceChoices = ["none", "1", "2", "3", "astm-standard", "astm-special", "own"] as const;
 export type ToleranceChoice = (typeof toleranceChoices)[number];

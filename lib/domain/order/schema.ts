@@ -1,8 +1,10 @@
 import { z } from "zod";
 import { TypeLetter } from "../evidence/schema";
 import { decimalNumber, optionalDay, optionalDecimal, optionalText, wholeNumber } from "./field";
-import { decisionRules, protections, temperatureUnits, toleranceChoices } from "./labels";
+import { decisionRules, protections, temperatureUnits, toleranceChoices, urgencies } from "./labels";
+import { lineOptionFields, readLineOptionsDraft } from "./line-options-draft";
 import { lineProblems } from "./line-problems";
+import { ruleSetProblems, ruleSets } from "./rule-set";
 import { readSetpoints } from "./setpoint";
 import { intervalChoices, readUseTerms } from "./use-terms";
 
@@ -38,25 +40,42 @@ export const OrderLineInput = z
     maximum: optionalText(20),
     intervalChoice: z.enum(intervalChoices, "Choose a rule for the interval, or none.").default("none"),
     largestInterval: optionalText(20),
+    ...lineOptionFields,
+    /** Of a line stored already; a change of an accepted order keeps it. */
+    lineId: z.union([z.literal(""), z.uuid()]).default(""),
   })
-  .transform(({ useFrom, useTo, maximum, intervalChoice, largestInterval, ...line }, context) => {
+  .transform((typed, context) => {
+    const line = {
+      typeLetter: typed.typeLetter,
+      construction: typed.construction,
+      protection: typed.protection,
+      quantity: typed.quantity,
+      temperatureUnit: typed.temperatureUnit,
+      setpoints: typed.setpoints,
+      tolerance: typed.tolerance,
+      ownLimit: typed.ownLimit,
+      lineId: typed.lineId,
+    };
     const read = readSetpoints(line.setpoints, line.temperatureUnit);
     if (!read.ok) {
       context.addIssue({ code: "custom", path: ["setpoints"], message: read.message });
       return z.NEVER;
     }
-    const use = readUseTerms(
-      { useFrom, useTo, maximum, intervalChoice, largestInterval },
-      line.temperatureUnit,
-      read.setpoints,
-    );
+    const use = readUseTerms(typed, line.temperatureUnit, read.setpoints);
+    const asked = readLineOptionsDraft(typed, {
+      temperatureUnit: line.temperatureUnit,
+      setpoints: read.setpoints,
+      maximumCelsius: use.terms.maximumCelsius,
+    });
     const whole = {
       ...line,
+      options: asked.options,
+      marks: asked.marks,
       useTerms: use.terms,
       setpoints: read.setpoints,
       ownLimit: line.tolerance === "own" ? line.ownLimit : null,
     };
-    for (const { field, message } of [...lineProblems(whole), ...use.problems])
+    for (const { field, message } of [...lineProblems(whole), ...use.problems, ...asked.problems])
       context.addIssue({ code: "custom", path: [field], message });
     return whole;
   });
@@ -72,6 +91,8 @@ const terms = {
   decisionRuleAgreedOn: optionalDay,
   uncertaintyDigits: decimalNumber(1, 2, "One or two digits.").default(2),
   note: optionalText(2000),
+  urgency: z.enum(urgencies, "Choose how urgent it is.").default("standard"),
+  ruleSet: z.enum(ruleSets, "Choose a rule set, or none.").default("none"),
   lines: z.array(OrderLineInput).min(1, "An order has at least one line.").max(50, "At most 50 lines."),
 };
 
@@ -101,6 +122,9 @@ const checkTerms = (order: Terms, context: z.RefinementCtx): void => {
       "decisionRule",
       "An agreement is named, but no rule. Choose the rule that was agreed, or empty the agreement.",
     );
+  for (const [index, line] of order.lines.entries())
+    for (const { field, message } of ruleSetProblems(order.ruleSet, line))
+      context.addIssue({ code: "custom", path: ["lines", index, field], message });
 };
 
 const OrderTerms = z.object(terms);

@@ -1,6 +1,9 @@
 import type { TypeLetter } from "../evidence/schema";
 import type { SensorState } from "../sensor/transitions";
-import type { DecisionRuleKind, Protection, TemperatureUnit, ToleranceChoice } from "./labels";
+import type { DecisionRuleKind, Protection, TemperatureUnit, ToleranceChoice, Urgency } from "./labels";
+import type { LineMarks } from "./line-marks";
+import type { LineOptions } from "./options";
+import type { RuleSet } from "./rule-set";
 import type { Setpoint } from "./setpoint";
 import type { OrderState } from "./transitions";
 import type { UseTerms } from "./use-terms";
@@ -18,6 +21,8 @@ export type OrderLine = {
   /** ± in the line's unit, with the choice "own" alone. */
   readonly ownLimit?: number | null;
   readonly useTerms: UseTerms;
+  readonly options: LineOptions;
+  readonly marks: LineMarks;
   readonly sensors: readonly {
     readonly id: string;
     readonly tag: string;
@@ -32,6 +37,10 @@ export type Order = {
   readonly customerId: string;
   readonly purchaseOrder: string | null;
   readonly state: OrderState;
+  /** desk | portal | interface | repeat: where it came from. */
+  readonly origin: string;
+  readonly urgency: Urgency;
+  readonly ruleSet: RuleSet;
   readonly decisionRule: DecisionRuleKind;
   readonly guardBandRatio: number | null;
   readonly falseAcceptancePercent: number | null;

@@ -1,10 +1,12 @@
 import { nextNumber } from "@/lib/data/number/next-number";
 import { hasCustomer } from "@/lib/data/order/has-customer";
+import { providerChoices } from "@/lib/data/order/provider-choices";
 import { insertOrder } from "@/lib/data/order/write-order";
 import { eventOf } from "@/lib/domain/audit/define-event";
 import { orderEvents } from "@/lib/domain/order/events";
 import { decidePastDay } from "@/lib/domain/order/past-day";
 import { RecordOrderInput } from "@/lib/domain/order/schema";
+import { decideSubcontracting } from "@/lib/domain/order/subcontracting";
 import { demand, Refused } from "@/lib/domain/refusal";
 import { personIdOf } from "@/lib/domain/staff/person-id-of";
 import { defineOperation } from "../operation";
@@ -23,6 +25,7 @@ export const recordOrder = defineOperation({
         message: "This customer is not here. Nothing was stored; what you typed is still here.",
         fields: { customerId: "Choose a customer from the list, or record the customer first." },
       });
+    demand(decideSubcontracting(input.lines, await providerChoices(tx, now)));
     const year = now.getUTCFullYear();
     const number = `O-${year}-${String(await nextNumber(tx, `order-${year}`)).padStart(4, "0")}`;
     const recordedById = personIdOf(actor);

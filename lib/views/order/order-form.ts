@@ -1,14 +1,24 @@
 import { loadOrder } from "@/lib/data/order/load-order";
+import { providerChoices } from "@/lib/data/order/provider-choices";
+import { draftOfOptions } from "@/lib/domain/order/line-options-draft";
+import type { ProviderChoice } from "@/lib/domain/order/subcontracting";
 import type { Order } from "@/lib/domain/order/types";
 import { draftOfUse } from "@/lib/domain/order/use-terms";
 import type { Actor } from "@/lib/domain/staff/actor";
 import { answer, found } from "../view";
 
-/** Whose order it may be. */
-export const orderCustomersView = (actor: Actor) =>
-  answer(actor, "order.record", (tx) =>
-    tx.customer.findMany({ orderBy: { name: "asc" }, select: { id: true, name: true } }),
+/** To whom a line may go; one that was named before and is approved no longer stays in sight, said so. */
+const providersOf = (all: readonly ProviderChoice[], named: readonly (string | null)[]) =>
+  all.flatMap(({ id, name, isApproved }) =>
+    isApproved ? [{ id, name }] : named.includes(id) ? [{ id, name: `${name} (not approved today)` }] : [],
   );
+
+/** Whose order it may be, and to whom its lines may go. */
+export const newOrderView = (actor: Actor, now: Date) =>
+  answer(actor, "order.record", async (tx) => ({
+    customers: await tx.customer.findMany({ orderBy: { name: "asc" }, select: { id: true, name: true } }),
+    providers: providersOf(await providerChoices(tx, now), []),
+  }));
 
 const fieldsOf = (order: Order) => ({
   number: order.number,
@@ -22,7 +32,10 @@ const fieldsOf = (order: Order) => ({
   decisionRuleAgreedOn: order.decisionRuleAgreedOn ?? "",
   uncertaintyDigits: String(order.uncertaintyDigits),
   note: order.note,
+  urgency: order.urgency as string,
+  ruleSet: order.ruleSet as string,
   lines: order.lines.map((line) => ({
+    lineId: line.id,
     typeLetter: line.typeLetter as string,
     construction: line.construction,
     protection: line.protection as string,
@@ -32,16 +45,22 @@ const fieldsOf = (order: Order) => ({
     tolerance: line.tolerance as string,
     ownLimit: line.ownLimit ? String(line.ownLimit) : "",
     ...draftOfUse(line.useTerms, line.temperatureUnit),
+    ...draftOfOptions(line.options, line.marks),
   })),
 });
 
 /** An order as its form shows it, each setpoint as it was typed. */
-export const orderFormView = (actor: Actor, number: string) =>
+export const orderFormView = (actor: Actor, number: string, now: Date) =>
   answer(actor, "order.record", async (tx) => {
     const order = found(await loadOrder(tx, number));
     const customer = await tx.customer.findUniqueOrThrow({
       where: { id: order.customerId },
       select: { name: true },
     });
-    return { ...fieldsOf(order), customer: customer.name };
+    const named = order.lines.map(({ marks }) => marks.providerId);
+    return {
+      ...fieldsOf(order),
+      customer: customer.name,
+      providers: providersOf(await providerChoices(tx, now), named),
+    };
   });

@@ -2,11 +2,21 @@ import { readHistory } from "@/lib/data/audit/read-history";
 import type { Tx } from "@/lib/data/in-scope";
 import { furnaceRanges } from "@/lib/data/order/furnace-ranges";
 import { loadOrder } from "@/lib/data/order/load-order";
+import { providerChoices } from "@/lib/data/order/provider-choices";
 import { lastMove } from "@/lib/data/sensor/last-move";
 import { storedTolerance } from "@/lib/domain/order/asked-tolerance";
 import { reviewOrder } from "@/lib/domain/order/contract-review";
-import { decisionRuleText, protectionLabels, temperatureUnitLabels } from "@/lib/domain/order/labels";
+import {
+  decisionRuleText,
+  protectionLabels,
+  temperatureUnitLabels,
+  urgencyLabels,
+} from "@/lib/domain/order/labels";
+import { marksText } from "@/lib/domain/order/line-marks";
+import { lineOptionPhrases } from "@/lib/domain/order/options";
+import { ruleSetLabels, ruleSetPhrases } from "@/lib/domain/order/rule-set";
 import { setpointTolerances } from "@/lib/domain/order/setpoint-tolerances";
+import type { ProviderChoice } from "@/lib/domain/order/subcontracting";
 import { nextOfOrder, orderThread } from "@/lib/domain/order/thread";
 import { tolerancePhrase } from "@/lib/domain/order/tolerance-phrase";
 import type { Order, OrderLine } from "@/lib/domain/order/types";
@@ -17,7 +27,7 @@ import { answer, found } from "../view";
 
 type Certificates = readonly { readonly sensorId: string; readonly number: string }[];
 
-const lineOf = (line: OrderLine, certificates: Certificates) => ({
+const lineOf = (line: OrderLine, certificates: Certificates, providers: readonly ProviderChoice[]) => ({
   position: line.position,
   typeLetter: line.typeLetter,
   construction: line.construction,
@@ -28,6 +38,9 @@ const lineOf = (line: OrderLine, certificates: Certificates) => ({
   tolerance: tolerancePhrase(storedTolerance(line)),
   setpoints: setpointTolerances(line),
   use: termsOfUseText(line.useTerms, line.temperatureUnit),
+  group: line.marks.groupName,
+  options: lineOptionPhrases(line.options, line.temperatureUnit),
+  where: marksText(line.marks, providers.find(({ id }) => id === line.marks.providerId)?.name ?? ""),
   sensors: line.sensors.map(({ id, tag, serial, state }) => ({
     tag,
     serial,
@@ -54,7 +67,7 @@ const nameOf = async (tx: Tx, personId: string | null): Promise<string> => {
 };
 
 /** One order: its terms, its lines with their sensors, what its review must settle, and its thread. */
-export const orderView = (actor: Actor, number: string) =>
+export const orderView = (actor: Actor, number: string, now: Date) =>
   answer(actor, "laboratory.read", async (tx) => {
     const order = found(await loadOrder(tx, number));
     const customer = await tx.customer.findUniqueOrThrow({
@@ -69,6 +82,7 @@ export const orderView = (actor: Actor, number: string) =>
     const quantity = order.lines.reduce((sum, line) => sum + line.quantity, 0);
     const sensors = order.lines.flatMap((line) => line.sensors);
     const states = sensors.map(({ state }) => state);
+    const providers = await providerChoices(tx, now);
     const history = await readHistory(tx, "order", [order.id]);
     return {
       number: order.number,
@@ -81,13 +95,17 @@ export const orderView = (actor: Actor, number: string) =>
       agreedOn: order.decisionRuleAgreedOn ?? "",
       uncertaintyDigits: order.uncertaintyDigits,
       note: order.note,
+      urgency: urgencyLabels[order.urgency],
+      isExpress: order.urgency === "express",
+      ruleSet: ruleSetLabels[order.ruleSet],
+      ruleSetPhrases: ruleSetPhrases[order.ruleSet],
       recordedBy: await nameOf(tx, order.recordedById),
       recordedAt: order.recordedAt.toISOString(),
       acceptedBy: await nameOf(tx, order.acceptedById),
       acceptedAt: order.acceptedAt?.toISOString() ?? null,
       quantity,
       received: sensors.length,
-      lines: order.lines.map((line) => lineOf(line, certificates)),
+      lines: order.lines.map((line) => lineOf(line, certificates, providers)),
       findings: order.state === "recorded" ? reviewOrder(order, await furnaceRanges(tx)) : [],
       thread: orderThread(order.state, quantity, states),
       next: nextOfOrder(order.state, quantity, states),

@@ -47,7 +47,7 @@ describe("the laboratory's orders", () => {
   });
 
   it("each show their lines, what a class says at each setpoint, their sensors and their thread", async () => {
-    const order = await orderView(desk.frontDesk, north);
+    const order = await orderView(desk.frontDesk, north, clock());
     expect(order.customer.name).toBe("Northern Heat Treatment");
     expect(order.lines[0]?.setpoints.map(({ tolerance }) => tolerance)).toEqual([
       "± 1.50 °C",
@@ -63,13 +63,16 @@ describe("the laboratory's orders", () => {
     expect(order.last).toMatchObject({ who: "Ada Desk", action: "sensor.received" });
     expect(order.history.map(({ action }) => action)).toEqual(["order.accepted", "order.recorded"]);
     expect(order).toMatchObject({ mayAmend: false, mayAccept: false, mayReceive: true, mayCancel: true });
-    expect(await orderView(desk.technician, north)).toMatchObject({ mayReceive: true, mayCancel: false });
+    expect(await orderView(desk.technician, north, clock())).toMatchObject({
+      mayReceive: true,
+      mayCancel: false,
+    });
   });
 
   it("say what their review must settle while they are only recorded", async () => {
-    const order = await orderView(desk.frontDesk, south);
+    const order = await orderView(desk.frontDesk, south, clock());
     expect(order).toMatchObject({ mayAmend: true, mayAccept: true, findings: [] });
-    expect((await orderFormView(desk.frontDesk, south)).lines[0]).toMatchObject({
+    expect((await orderFormView(desk.frontDesk, south, clock())).lines[0]).toMatchObject({
       quantity: "3",
       tolerance: "1",
     });
@@ -84,14 +87,16 @@ describe("the laboratory's orders", () => {
     const customer = desk.northern.actor;
     for (const question of [
       () => ordersView(customer, "all"),
-      () => orderView(customer, north),
+      () => orderView(customer, north, clock()),
       () => sensorsView(customer, "all", ""),
       () => sensorView(customer, tags[0]!),
       () => receivableView(desk.signatory, north),
-      () => orderFormView(desk.technician, south),
+      () => orderFormView(desk.technician, south, clock()),
     ])
       expect(await refusalOf(question())).toMatchObject({ code: "not-permitted" });
-    expect(await refusalOf(orderView(desk.frontDesk, "O-2026-9999"))).toMatchObject({ code: "not-found" });
+    expect(await refusalOf(orderView(desk.frontDesk, "O-2026-9999", clock()))).toMatchObject({
+      code: "not-found",
+    });
     expect(await refusalOf(sensorView(desk.frontDesk, "T-999999"))).toMatchObject({ code: "not-found" });
   });
 });

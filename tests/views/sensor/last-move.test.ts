@@ -20,5 +20,7 @@ it("tells who moved a sensor last, not who printed its label since", async () =>
   const sensor = await sensorView(desk.technician, tag);
   expect(sensor.history[0]).toMatchObject({ who: "Tom Bench", action: "sensor.label-printed" });
   expect(sensor.last).toMatchObject({ who: "Ada Desk", action: "sensor.received" });
-  expect((await orderView(desk.technician, orderNumber)).last).toMatchObject({ action: "sensor.received" });
+  expect((await orderView(desk.technician, orderNumber, clock())).last).toMatchObject({
+    action: "sensor.received",
+  });
 });

@@ -1,5 +1,6 @@
 import Link from "next/link";
 import { DataTable } from "@/app/_ui/data-table";
+import { Notice } from "@/app/_ui/notice";
 import { StateMark } from "@/app/_ui/state-mark";
 import { TypeLetter } from "@/app/_ui/type-letter";
 import type { OrderPage } from "@/lib/views/order/order";
@@ -65,6 +66,7 @@ export function OrderLineDetails({ line }: { readonly line: Line }) {
     <article className="stack">
       <h3>
         Line {line.position}: {line.quantity} × <TypeLetter letter={line.typeLetter} labelled />
+        {line.group ? `, ${line.group}` : ""}
       </h3>
       <p>
         {line.construction} <span className="quiet">({line.protection.toLowerCase()})</span>
@@ -73,6 +75,12 @@ export function OrderLineDetails({ line }: { readonly line: Line }) {
         <Setpoints line={line} />
       </div>
       {line.use ? <p>{line.use}</p> : null}
+      {line.options.length > 0 ? <p>{line.options.join("; ")}.</p> : null}
+      {line.where ? (
+        <Notice kind="info" title="Not done in this laboratory">
+          {line.where} The certificate says so (ISO/IEC 17025:2017, 7.8.2.1).
+        </Notice>
+      ) : null}
       <DataTable
         caption={`Sensors received: ${line.received} of ${line.quantity}.`}
         columns={sensorColumns}

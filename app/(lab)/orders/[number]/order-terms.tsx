@@ -23,6 +23,10 @@ export function OrderTerms({ order }: { readonly order: OrderPage }) {
         items={[
           { label: "Decision rule", value: order.rule },
           ...(hasRule ? [{ label: "Rule agreed", value: agreementOf(order) }] : []),
+          ...(order.isExpress ? [{ label: "Urgency", value: order.urgency }] : []),
+          ...(order.ruleSetPhrases.length > 0
+            ? [{ label: "Rule set", value: `${order.ruleSet}. ${order.ruleSetPhrases.join(". ")}.` }]
+            : []),
           { label: "Digits of U", value: order.uncertaintyDigits === 1 ? "One" : "Two" },
           { label: "Recorded", value: <By at={order.recordedAt} who={order.recordedBy} /> },
           ...(order.acceptedAt

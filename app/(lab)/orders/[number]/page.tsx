@@ -23,7 +23,7 @@ export const generateMetadata = async ({ params }: Props) => ({ title: `Order ${
 
 export default async function OrderPage({ params }: Props) {
   const actor = await requireStaff();
-  const order = await load(orderView(actor, (await params).number));
+  const order = await load(orderView(actor, (await params).number, new Date()));
   const isInReview = order.state === "recorded";
   const points = isInReview ? await load(orderDecidabilityView(actor, order.number, new Date())) : [];
   const here = `/orders/${order.number}`;

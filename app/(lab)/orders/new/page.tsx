@@ -5,7 +5,7 @@ import { LinkButton } from "@/app/_ui/link-button";
 import { Page } from "@/app/_ui/page";
 import { SelectField } from "@/app/_ui/select-field.client";
 import { SubmitButton } from "@/app/_ui/submit-button.client";
-import { orderCustomersView } from "@/lib/views/order/order-form";
+import { newOrderView } from "@/lib/views/order/order-form";
 import { requirePermission } from "@/lib/web/auth";
 import { load } from "@/lib/web/load";
 import { recordOrderAction } from "../actions";
@@ -17,7 +17,7 @@ type Props = { readonly searchParams: Promise<{ readonly customer?: string }> };
 
 export default async function NewOrderPage({ searchParams }: Props) {
   const actor = await requirePermission("order.record");
-  const customers = await load(orderCustomersView(actor));
+  const { customers, providers } = await load(newOrderView(actor, new Date()));
   const { customer } = await searchParams;
   return (
     <Page
@@ -41,7 +41,7 @@ export default async function NewOrderPage({ searchParams }: Props) {
             choices={customers.map(({ id, name }) => ({ value: id, label: name }))}
             defaultValue={typeof customer === "string" ? customer : undefined}
           />
-          <OrderFields />
+          <OrderFields providers={providers} />
           <div className="form-actions">
             <SubmitButton>Record the order</SubmitButton>
           </div>

@@ -16,7 +16,7 @@ type Props = { readonly params: Promise<{ readonly number: string }> };
 
 export default async function AmendOrderPage({ params }: Props) {
   const actor = await requirePermission("order.record");
-  const order = await load(orderFormView(actor, (await params).number));
+  const order = await load(orderFormView(actor, (await params).number, new Date()));
   const trail = [
     { label: "Orders", href: "/orders" },
     { label: order.number, href: `/orders/${order.number}` },
@@ -31,7 +31,7 @@ export default async function AmendOrderPage({ params }: Props) {
         <ActionForm action={amendOrderAction} label="Amend the order">
           <input type="hidden" name="number" value={order.number} />
           <input type="hidden" name="version" value={order.version} />
-          <OrderFields order={order} />
+          <OrderFields order={order} providers={order.providers} />
           <div className="form-actions">
             <SubmitButton>Save the order</SubmitButton>
             <LinkButton href={`/orders/${order.number}`}>Leave it as it was</LinkButton>

@@ -6,6 +6,7 @@ import { TextArea } from "@/app/_ui/text-area.client";
 import { TextField } from "@/app/_ui/text-field.client";
 import { decisionRuleLabels, decisionRules, urgencies, urgencyLabels } from "@/lib/domain/order/labels";
 import { ruleSetLabels, ruleSets } from "@/lib/domain/order/rule-set";
+import { CapabilityAnswers } from "./capability/capability-answers.client";
 import { emptyLine, type LineDraft } from "./line-draft";
 import type { Providers } from "./line-options-fields.client";
 import { LinesEditor } from "./lines-editor.client";
@@ -104,6 +105,7 @@ export function OrderFields({ order, providers }: Props) {
           />
         </div>
       </FieldGroup>
+      <CapabilityAnswers />
       <SelectField
         name="uncertaintyDigits"
         label="Significant digits of U on the certificate"

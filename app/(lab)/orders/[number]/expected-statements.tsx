@@ -17,6 +17,7 @@ const isScopeStated = (points: OrderDecidability): boolean =>
 
 const columnsOf = (withScope: boolean) => [
   { key: "setpoint", header: "Setpoint", align: "number" as const },
+  { key: "can", header: "Can be done" },
   { key: "expected", header: "U to expect", align: "number" as const },
   ...(withScope ? [{ key: "scope", header: "Scope, with its CMC" }] : []),
   { key: "state", header: "Conformity" },
@@ -34,6 +35,12 @@ const ScopeMark = ({ scope }: Pick<Point, "scope">) => {
   );
 };
 
+const Can = ({ can }: Pick<Point, "can">) => {
+  if (can === "yes") return <StateMark state="can" shape="disc" tone="good" label="Yes" />;
+  if (can === "no") return <StateMark state="cannot" shape="square" tone="bad" label="No" />;
+  return <StateMark state="elsewhere" shape="ring" tone="watch" label="Elsewhere" />;
+};
+
 const Mark = ({ state }: Pick<Point, "state">) => {
   if (state === "decidable")
     return <StateMark state="decidable" shape="disc" tone="good" label="Decidable" />;
@@ -46,12 +53,14 @@ const row = (point: Point) => ({
   ...(point.state === "not-decidable" ? { tone: "watch" as const } : {}),
   cells: {
     setpoint: point.setpoint,
+    can: <Can can={point.can} />,
     expected: point.expected || "–",
     scope: <ScopeMark scope={point.scope} />,
     state: <Mark state={point.state} />,
     sentence: (
       <>
         {point.sentence.replace(/\.$/, "")}.
+        {point.why && !point.sentence.includes(point.why) ? ` ${point.why}` : null}
         {point.help.length > 0 ? (
           <span className="quiet"> What would help: {point.help.join("; ")}.</span>
         ) : null}

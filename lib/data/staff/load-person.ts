@@ -1,6 +1,6 @@
 import type { Tx } from "@/lib/data/in-scope";
 import type { Actor } from "@/lib/domain/staff/actor";
-import { isRole } from "@/lib/domain/staff/roles";
+import { customerRoles, isRole } from "@/lib/domain/staff/roles";
 
 type StoredPerson = {
   readonly id: string;
@@ -8,6 +8,8 @@ type StoredPerson = {
   readonly customerId: string | null;
   readonly roles: readonly { readonly role: string }[];
 };
+
+const isOfCustomer = (role: string): boolean => (customerRoles as readonly string[]).includes(role);
 
 /** People of a customer act for that customer only, whatever roles are stored beside it. */
 export const actorOf = (person: StoredPerson): Actor => {
@@ -17,14 +19,14 @@ export const actorOf = (person: StoredPerson): Actor => {
         kind: "customer",
         personId: person.id,
         name: person.name,
-        roles: roles.filter((role) => role === "customer"),
+        roles: roles.filter(isOfCustomer),
         customerId: person.customerId,
       }
     : {
         kind: "staff",
         personId: person.id,
         name: person.name,
-        roles: roles.filter((role) => role !== "customer"),
+        roles: roles.filter((role) => !isOfCustomer(role)),
       };
 };
 

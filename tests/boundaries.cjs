@@ -100,7 +100,7 @@ const rooms = [
     "Sign-in, session, forms and environment; what the laboratory does is behind operations and views.",
     [
       lib("web", "domain", "operations", "views"),
-      ["^lib/data/client", "^lib/data/seal"],
+      ["^lib/data/client", "^lib/data/public-url", "^lib/data/seal"],
       npm("next", "next-auth", "react", "@types/react", "server-only", "zod"),
       node("crypto", "stream", "buffer"),
     ],

@@ -2,6 +2,7 @@ import type { z } from "zod";
 import { appendAuditEvents } from "@/lib/data/audit/append";
 import { inScope } from "@/lib/data/in-scope";
 import { tellPrograms } from "@/lib/data/machine/tell-programs";
+import { tellNews } from "@/lib/data/mail/tell-news";
 import { Refused } from "@/lib/domain/refusal";
 import { type Actor, actorIdOf, scopeOf } from "@/lib/domain/staff/actor";
 import { may } from "@/lib/domain/staff/permissions";
@@ -45,7 +46,10 @@ export const execute = async <S extends z.ZodType, O>(
   return inScope(scope, async (tx) => {
     const now = clock();
     const outcome = await operation.perform({ actor, now, tx }, parsed.data);
-    if (scope.kind === "laboratory") await tellPrograms(tx, outcome.events, now);
+    if (scope.kind === "laboratory") {
+      await tellPrograms(tx, outcome.events, now);
+      await tellNews(tx, outcome.events, now);
+    }
     await appendAuditEvents(tx, actorIdOf(actor), outcome.events);
     return outcome.value;
   });

@@ -2,6 +2,7 @@ import { fileURLToPath } from "node:url";
 import { Failure, runCommand } from "@/lib/commands/failure";
 import { becomeSoleWorker } from "@/lib/commands/jobs/sole-worker";
 import { closeDatabase, configureDatabase } from "@/lib/data/client";
+import { configurePublicUrl } from "@/lib/data/public-url";
 import { configureSeal } from "@/lib/data/seal";
 import { fileCarrier } from "@/lib/jobs/file-carrier";
 import { runWorker } from "@/lib/jobs/run-worker";
@@ -38,6 +39,7 @@ async function main(): Promise<number> {
   process.on("disconnect", () => process.exit(0));
   const jobsUrl = fromEnvironment("JOBS_DATABASE_URL");
   configureDatabase(fromEnvironment("DATABASE_URL"));
+  configurePublicUrl(fromEnvironment("PUBLIC_URL"));
   configureSeal(fromEnvironment("SEAL_KEY"));
   const waiting = () => log("Another worker works this database; this one waits until it ends");
   const sole = await Promise.race([stop, becomeSoleWorker(jobsUrl, waiting)]);

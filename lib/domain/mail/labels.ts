@@ -6,6 +6,15 @@ export const mailKindLabels: Readonly<Record<MailKind, string>> = {
   quotation: "An offer to agree to",
   acknowledgment: "An order acknowledged",
   shipped: "Sensors on their way back",
+  question: "A question to the customer",
+  nonconformity: "Nonconforming work told to a customer",
+  complaint: "A complaint received or answered",
+  "order-requested": "Work requested by a customer",
+  "request-received": "A request received",
+  "order-accepted": "An order accepted",
+  "sensors-received": "Sensors arrived",
+  "certificate-ready": "Certificates ready",
+  "promise-changed": "Another day promised",
 };
 
 export const mailStateLabels: Readonly<Record<MailState, string>> = {

@@ -1,5 +1,19 @@
 /** Why a message is written. */
-export const mailKinds = ["due-digest", "quotation", "acknowledgment", "shipped"] as const;
+export const mailKinds = [
+  "due-digest",
+  "quotation",
+  "acknowledgment",
+  "shipped",
+  "question",
+  "nonconformity",
+  "complaint",
+  "order-requested",
+  "request-received",
+  "order-accepted",
+  "sensors-received",
+  "certificate-ready",
+  "promise-changed",
+] as const;
 export type MailKind = (typeof mailKinds)[number];
 
 /** How one attempt went: sent, failed and coming back by itself, or failed for the last time. */

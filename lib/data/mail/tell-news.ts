@@ -1,0 +1,66 @@
+import type { AuditEvent } from "@/lib/domain/audit/define-event";
+import { type News, newsOf } from "@/lib/domain/mail/news";
+import type { Tx } from "../in-scope";
+import { publicUrl } from "../public-url";
+import { customerRecipients, deskRecipients } from "./recipients";
+import { writeTo } from "./tell-customer";
+
+const orderSelect = { number: true, customerId: true, state: true, promisedOn: true } as const;
+
+const orderOf = async (tx: Tx, event: AuditEvent) => {
+  if (event.entityKind === "order")
+    return tx.order.findUnique({ where: { id: event.entityId }, select: orderSelect });
+  if (event.entityKind === "certificate") {
+    const row = await tx.certificate.findUnique({ where: { id: event.entityId }, select: { orderId: true } });
+    return row && tx.order.findUnique({ where: { id: row.orderId }, select: orderSelect });
+  }
+  const { orderNumber } = event.payload as { readonly orderNumber: string };
+  return tx.order.findUnique({ where: { number: orderNumber }, select: orderSelect });
+};
+
+type Order = NonNullable<Awaited<ReturnType<typeof orderOf>>>;
+type Told = { readonly news: News; readonly order: Order; count: number };
+
+/** A request says itself how many sensors it is for; of sensors and certificates there is one event each. */
+const weightOf = ({ payload }: AuditEvent): number =>
+  (payload as { readonly quantity?: number }).quantity ?? 1;
+
+const gather = async (tx: Tx, events: readonly AuditEvent[]): Promise<readonly Told[]> => {
+  const told = new Map<string, Told>();
+  for (const event of events)
+    for (const news of newsOf(event.action)) {
+      const order = await orderOf(tx, event);
+      if (!order || (news.whileAccepted && order.state !== "accepted")) continue;
+      const key = `${news.kind} ${order.number}`;
+      const known = told.get(key);
+      if (known) known.count += weightOf(event);
+      else told.set(key, { news, order, count: weightOf(event) });
+    }
+  return [...told.values()];
+};
+
+/**
+ * Writes to whoever waits for what just happened, from the facts the operation returned. Twenty sensors taken in at once
+ * are one letter.
+ */
+export const tellNews = async (tx: Tx, events: readonly AuditEvent[], now: Date): Promise<void> => {
+  if (publicUrl() === null || !events.some(({ action }) => newsOf(action).length > 0)) return;
+  const laboratory = (await tx.laboratory.findFirst({ select: { name: true } }))?.name ?? "The laboratory";
+  for (const { news, order, count } of await gather(tx, events)) {
+    const isToDesk = news.to === "desk";
+    const recipients = isToDesk ? await deskRecipients(tx) : await customerRecipients(tx, order.customerId);
+    const place = isToDesk ? "/orders/" : "/portal/orders/";
+    const promisedOn = order.promisedOn?.toISOString().slice(0, 10) ?? null;
+    await writeTo(
+      tx,
+      recipients,
+      news.kind,
+      ({ name }, origin) =>
+        news.compose({
+          ...{ name, laboratory, orderNumber: order.number, promisedOn, count },
+          link: `${origin}${place}${order.number}`,
+        }),
+      now,
+    );
+  }
+};

@@ -1,0 +1,29 @@
+/** What a letter about an order may say: nothing confidential, no sensor by its number, no result, no price. */
+export type OrderNews = {
+  readonly name: string;
+  readonly laboratory: string;
+  readonly orderNumber: string;
+  /** YYYY-MM-DD, or null where no day is promised. */
+  readonly promisedOn: string | null;
+  /** How many sensors or certificates it is about. */
+  readonly count: number;
+  readonly link: string;
+};
+
+export type NewsLetter = { readonly subject: string; readonly body: string };
+
+export const plural = (count: number, one: string): string => `${count} ${one}${count === 1 ? "" : "s"}`;
+
+/** Greeting, paragraphs, where to look, who writes. */
+export const letterOf = (news: OrderNews, subject: string, paragraphs: readonly string[]): NewsLetter => ({
+  subject,
+  body: [
+    `Dear ${news.name},`,
+    ...paragraphs.flatMap((paragraph) => ["", paragraph]),
+    "",
+    news.link,
+    "",
+    news.laboratory,
+    "",
+  ].join("\n"),
+});

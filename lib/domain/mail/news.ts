@@ -1,0 +1,34 @@
+import { certificateReadyLetter } from "./letters/certificate-ready";
+import { orderAcceptedLetter } from "./letters/order-accepted";
+import type { NewsLetter, OrderNews } from "./letters/order-news";
+import { orderRequestedLetter } from "./letters/order-requested";
+import { promiseChangedLetter } from "./letters/promise-changed";
+import { requestReceivedLetter } from "./letters/request-received";
+import { sensorsReceivedLetter } from "./letters/sensors-received";
+import type { MailKind } from "./types";
+
+export type News = {
+  readonly kind: MailKind;
+  readonly to: "customer" | "desk";
+  readonly compose: (news: OrderNews) => NewsLetter;
+  /** Only while the order is in this state. */
+  readonly whileAccepted?: true;
+};
+
+/** What is told by letter, by the audit event that makes it news: from the facts, so that no operation can forget to. */
+const newsOfAction: Readonly<Record<string, readonly News[]>> = {
+  "order.requested": [
+    { kind: "order-requested", to: "desk", compose: orderRequestedLetter },
+    { kind: "request-received", to: "customer", compose: requestReceivedLetter },
+  ],
+  "order.accepted": [{ kind: "order-accepted", to: "customer", compose: orderAcceptedLetter }],
+  "sensor.received": [{ kind: "sensors-received", to: "customer", compose: sensorsReceivedLetter }],
+  "certificate.signed-off": [{ kind: "certificate-ready", to: "customer", compose: certificateReadyLetter }],
+  // Before acceptance the day stands in the letter of the acceptance.
+  "promise.given": [
+    { kind: "promise-changed", to: "customer", compose: promiseChangedLetter, whileAccepted: true },
+  ],
+};
+
+export const newsOf = (action: string): readonly News[] =>
+  Object.hasOwn(newsOfAction, action) ? (newsOfAction[action] ?? []) : [];

@@ -1,0 +1,140 @@
+import type { SetpointScope } from "../order/against-scope";
+import { storedTolerance } from "../order/asked-tolerance";
+import type { PointDecidability } from "../order/decidability";
+import { decisionRuleText, protectionLabels } from "../order/labels";
+import { setpointTolerances } from "../order/setpoint-tolerances";
+import { tolerancePhrase } from "../order/tolerance-phrase";
+import { termsOfUseText } from "../order/use-terms";
+import type { ComposedPrice } from "../price/compose-price";
+import type { OfferContent } from "./content";
+import { type OfferedLine, type OfferedOrder, termsText } from "./offered-order";
+import { optionsInPlainWords, placeInPlainWords, ruleInPlainWords } from "./plain-words";
+
+export type OfferedPoint = PointDecidability & { readonly scope: SetpointScope };
+
+export type OfferParts = {
+  readonly kind: OfferContent["kind"];
+  readonly number: string;
+  readonly on: string;
+  readonly laboratory: {
+    readonly name: string;
+    readonly addressLines: string;
+    readonly contact: string;
+    readonly accreditationText: string;
+    readonly isDemo: boolean;
+  };
+  readonly customer: { readonly name: string; readonly addressLines: string; readonly contactName: string };
+  readonly order: OfferedOrder;
+  /** Title and revision of the procedure; null = none is current. */
+  readonly procedure: string | null;
+  readonly points: readonly OfferedPoint[];
+  readonly price: ComposedPrice | null;
+  readonly currency: string;
+  readonly validUntil: string | null;
+  readonly delivery: string;
+  readonly sha256Hex: (text: string) => string;
+};
+
+const rowsOf = (text: string): string[] => text.split("\n").filter((row) => row.trim() !== "");
+
+const lineOf = (line: OfferedLine, points: readonly OfferedPoint[]): OfferContent["lines"][number] => {
+  const tolerances = setpointTolerances(line);
+  return {
+    position: line.position,
+    typeLetter: line.typeLetter,
+    quantity: line.quantity,
+    group: line.groupName,
+    description: `${line.construction}. ${protectionLabels[line.protection]}.`,
+    specification: tolerancePhrase(storedTolerance(line)),
+    extras: [
+      ...placeInPlainWords(line),
+      ...optionsInPlainWords(line.options, line.temperatureUnit),
+      ...[termsOfUseText(line.useTerms, line.temperatureUnit)].filter((text) => text !== ""),
+    ],
+    points: points.map((point, index) => ({
+      setpoint: point.setpoint,
+      tolerance: tolerances[index]?.tolerance || "none asked for",
+      expected: point.expected || "not known",
+      scope: point.scope.state,
+      conformity: point.state,
+    })),
+  };
+};
+
+/** "line 1: 600 °C, 800 °C; line 2: 900 °F", or nothing. */
+const where = (points: readonly OfferedPoint[], is: (point: OfferedPoint) => boolean): string => {
+  const found = points.filter(is);
+  return [...new Set(found.map(({ position }) => position))]
+    .map(
+      (at) =>
+        `line ${at}: ${found
+          .filter(({ position }) => position === at)
+          .map(({ setpoint }) => setpoint)
+          .join(", ")}`,
+    )
+    .join("; ");
+};
+
+const remarksOf = (points: readonly OfferedPoint[]): string[] => {
+  const outside = where(points, ({ scope }) => scope.state === "outside" || scope.state === "unusable");
+  const open = where(points, ({ state }) => state === "not-decidable");
+  const undefinedAt = where(points, ({ state }) => state === "no-tolerance-defined");
+  const unknown = where(points, ({ expected }) => expected === "");
+  return [
+    ...(outside
+      ? [`Outside the laboratory’s scope of accreditation, and marked so on the certificate: ${outside}.`]
+      : []),
+    ...(open
+      ? [
+          `With the uncertainty to expect, conformity cannot be decided; the certificate will say so: ${open}.`,
+        ]
+      : []),
+    ...(undefinedAt ? [`No tolerance is defined there, so nothing can be stated: ${undefinedAt}.`] : []),
+    ...(unknown ? [`What uncertainty to expect is not known yet: ${unknown}.`] : []),
+  ];
+};
+
+const agreementOf = (order: OfferedOrder): string =>
+  order.decisionRuleAgreedBy
+    ? `Agreed by ${order.decisionRuleAgreedBy}${order.decisionRuleAgreedOn ? ` on ${order.decisionRuleAgreedOn}` : ""}.`
+    : "";
+
+/** The whole of an offer, or of an acknowledgment, from its order and what was reckoned for it. */
+export const composeOffer = (parts: OfferParts): OfferContent => {
+  const { order, laboratory, customer, points, price } = parts;
+  return {
+    schema: 1,
+    kind: parts.kind,
+    number: parts.number,
+    on: parts.on,
+    laboratory: {
+      name: laboratory.name,
+      addressLines: rowsOf(laboratory.addressLines),
+      contact: laboratory.contact,
+      accreditation: laboratory.accreditationText,
+      isDemo: laboratory.isDemo,
+    },
+    customer: {
+      name: customer.name,
+      addressLines: rowsOf(customer.addressLines),
+      contactName: customer.contactName,
+    },
+    order: { number: order.number, purchaseOrder: order.purchaseOrder ?? "", urgency: order.urgency },
+    method: `Comparison with reference thermocouples in a tube furnace${parts.procedure ? `, by ${parts.procedure}` : ""}. Temperatures are on the International Temperature Scale of 1990 (ITS-90).`,
+    rule: { name: decisionRuleText(order), plain: ruleInPlainWords(order), agreement: agreementOf(order) },
+    lines: order.lines.map((line) =>
+      lineOf(
+        line,
+        points.filter(({ position }) => position === line.position),
+      ),
+    ),
+    remarks: remarksOf(points),
+    price:
+      price === null || price.total === null
+        ? null
+        : { currency: parts.currency, lines: price.lines.map((line) => ({ ...line })), total: price.total },
+    validUntil: parts.validUntil,
+    delivery: parts.delivery,
+    termsHash: parts.sha256Hex(termsText(order)),
+  };
+};

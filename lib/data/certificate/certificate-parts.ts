@@ -152,6 +152,7 @@ export const certificateParts = (review: ReviewRun, sensorId: string): Result<Ce
       protection: sensor.protection,
     },
     intake: intakePart(sensor.intake),
+    disclaimers: review.disclaimers.get(sensorId) ?? [],
     run: runPart(review, place),
     evaluation: {
       sequence: evaluation.sequence,

@@ -2,6 +2,7 @@ import type { EvidenceFinding } from "@/lib/domain/evidence/evaluation";
 import { readStoredPoint } from "@/lib/domain/evidence/read-stored-point";
 import { readStoredRows } from "@/lib/domain/gate/stored-outcome";
 import { readEvidenceHead } from "@/lib/domain/review/evidence-head";
+import { disclaimersOf } from "../hold/disclaimers-of";
 import type { Tx } from "../in-scope";
 import { loadMark } from "../laboratory/load-mark";
 import { loadPeopleNames } from "./load-people-names";
@@ -65,6 +66,7 @@ export const loadReviewRun = async (tx: Tx, runId: string) => {
     tx,
     run.places.flatMap((place) => place.sensorId ?? []),
   );
+  const disclaimers = await disclaimersOf(tx, sensors);
   const windows = await tx.stabilityWindow.findMany({ where: { runId }, orderBy: { id: "asc" } });
   const tipChecks = await tx.tipCheck.findMany({ where: { runId }, orderBy: { id: "asc" } });
   const blocks = await tx.scanBlock.findMany({
@@ -105,6 +107,7 @@ export const loadReviewRun = async (tx: Tx, runId: string) => {
     configuration,
     evaluation,
     sensors,
+    disclaimers,
     windows: lastPer(windows, (window) => window.setpointId),
     tipChecks: lastPer(tipChecks, (check) => check.loadPlaceId),
     blocks,

@@ -5,6 +5,7 @@ import { customerEvents } from "../customer/events";
 import { equipmentEvents } from "../equipment/events";
 import { furnaceEvents } from "../furnace/events";
 import { gateEvents } from "../gate/events";
+import { holdEvents } from "../hold/events";
 import { invoicingEvents } from "../invoicing/events";
 import { machineEvents } from "../machine/events";
 import { mailEvents } from "../mail/events";
@@ -13,6 +14,7 @@ import { priceEvents } from "../price/events";
 import { procedureEvents } from "../procedure/events";
 import { promiseEvents } from "../promise/events";
 import { providerEvents } from "../provider/events";
+import { questionEvents } from "../question/events";
 import { quotationEvents } from "../quotation/events";
 import { reminderEvents } from "../reminder/events";
 import { reviewEvents } from "../review/events";
@@ -50,6 +52,8 @@ export const auditEvents = [
   ...Object.values(promiseEvents),
   ...Object.values(shipmentEvents),
   ...Object.values(invoicingEvents),
+  ...Object.values(holdEvents),
+  ...Object.values(questionEvents),
 ] as unknown as readonly EventDefinition<string, never>[];
 
 export const eventDefinition = (action: string): EventDefinition<string, never> | undefined =>

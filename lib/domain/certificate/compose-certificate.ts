@@ -55,6 +55,7 @@ const deviations = (parts: CertificateParts): string[] => [
   ...(parts.intake.condition === "deviates"
     ? [`Condition on receipt deviated: ${parts.intake.conditionNote || "no details recorded"}.`]
     : []),
+  ...(parts.disclaimers ?? []),
   ...parts.run.gateDeviations,
   ...missingSetpoints(parts).map((setpoint) => `Ordered at ${setpoint}: not part of this run.`),
   ...parts.points.flatMap((point) =>

@@ -52,6 +52,8 @@ export type CertificateParts = {
     readonly polarity: string;
     readonly typeCheck: string;
   };
+  /** 7.4.3: what has to be said because the customer insisted, composed when the hold ended. None: left out. */
+  readonly disclaimers?: readonly string[];
   readonly run: {
     readonly number: string;
     readonly furnace: string;

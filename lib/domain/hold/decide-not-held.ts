@@ -20,7 +20,7 @@ const sentence = (hold: StandingHold): string =>
 export const decideNotHeld = (
   holds: readonly StandingHold[],
   doing: "loaded" | "signed off",
-  field?: string,
+  fieldOf?: (tag: string) => string,
 ): Result<null> => {
   const [first] = holds;
   if (!first) return ok(null);
@@ -32,6 +32,7 @@ export const decideNotHeld = (
   return refuse(
     "rule",
     `${words}. It cannot be ${doing}, and nothing was stored. ${remedy}`,
-    field ? { [field]: `On hold: ${tags.join(", ")}.` } : undefined,
+    fieldOf &&
+      Object.fromEntries(tags.map((tag) => [fieldOf(tag), `${tag} is on hold. Choose another sensor.`])),
   );
 };

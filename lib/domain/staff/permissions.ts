@@ -18,12 +18,24 @@ export const permissions = {
   "customer.record": ["front-desk", "quality-manager"],
   "order.record": ["front-desk", "quality-manager"],
   "order.accept": ["front-desk", "quality-manager"],
+  /** What was said about an order. */
+  "order.note": staff,
   /** The laboratory's list of prices. */
   "price.record": ["front-desk", "quality-manager"],
   /** What is chargeable, handed to whoever writes invoices. */
   "invoicing.record": ["front-desk", "quality-manager"],
   "sensor.receive": ["front-desk", "technician"],
   "sensor.release": ["front-desk"],
+  /** Work stands still, and the customer is asked. */
+  "hold.place": staff,
+  "hold.release": ["front-desk", "quality-manager", "signatory"],
+  /** Where a sensor goes, ISO/IEC 17025 7.4.1. */
+  "custody.record": ["front-desk", "technician", "quality-manager"],
+  /** Places, and how long a sensor is kept. */
+  "storage.configure": ["front-desk", "quality-manager"],
+  /** ISO/IEC 17025 7.9, 7.10. */
+  "nonconformity.open": staff,
+  "nonconformity.decide": ["signatory", "quality-manager"],
   "equipment.record": ["technician", "quality-manager"],
   "calibration.record": ["quality-manager"],
   /** By a person who did not record it. */

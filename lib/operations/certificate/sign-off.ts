@@ -4,6 +4,7 @@ import { adoptSigned } from "@/lib/data/calibration/adopt-signed";
 import { certificateParts } from "@/lib/data/certificate/certificate-parts";
 import { insertCertificate } from "@/lib/data/certificate/insert-certificate";
 import { hex } from "@/lib/data/hex";
+import { holdsOf } from "@/lib/data/hold/holds-of";
 import { nextNumber } from "@/lib/data/number/next-number";
 import { closeReview } from "@/lib/data/review/close-review";
 import { loadReviewRun, type ReviewRun } from "@/lib/data/review/load-review-run";
@@ -18,6 +19,7 @@ import { composeCertificate } from "@/lib/domain/certificate/compose-certificate
 import { contentHash } from "@/lib/domain/certificate/content-hash";
 import { certificateEvents } from "@/lib/domain/certificate/events";
 import { performerSignedOff } from "@/lib/domain/certificate/texts";
+import { decideNotHeld } from "@/lib/domain/hold/decide-not-held";
 import { demand, Refused } from "@/lib/domain/refusal";
 import { decideReviewable } from "@/lib/domain/review/decide-reviewable";
 import { decideSignOffStanding, type SignOffStanding } from "@/lib/domain/review/may-decide";
@@ -152,19 +154,12 @@ export const signOff = defineOperation({
         exceptionReason: input.exceptionReason,
       }),
     );
+    const sensorIds = input.items.map((item) => item.sensorId);
+    demand(decideNotHeld(await holdsOf(tx, sensorIds), "signed off"));
     const signed = [];
     for (const item of input.items) signed.push(await signOne({ actor, now, tx }, review, standing, item));
-    await setSensorState(
-      tx,
-      input.items.map((item) => item.sensorId),
-      ["in-review"],
-      "issued",
-    );
-    const closing = await closeReview(
-      tx,
-      review,
-      input.items.map((item) => item.sensorId),
-    );
+    await setSensorState(tx, sensorIds, ["in-review"], "issued");
+    const closing = await closeReview(tx, review, sensorIds);
     const events = [...signed.flatMap(({ events: own }) => own), ...closing];
     return {
       value: { runNumber: review.run.number, certificates: signed.map(({ certificate }) => certificate) },

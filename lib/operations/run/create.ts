@@ -1,9 +1,12 @@
+import { insertCustodyEvent } from "@/lib/data/custody/insert-custody-event";
+import { holdsOf } from "@/lib/data/hold/holds-of";
 import { demandCurrentRevision } from "@/lib/data/procedure/demand-current-revision";
 import { insertRun } from "@/lib/data/run/insert-run";
 import { loadCandidates } from "@/lib/data/run/load-candidates";
 import { setSensorState } from "@/lib/data/sensor/set-state";
 import { eventOf } from "@/lib/domain/audit/define-event";
 import { isoDay } from "@/lib/domain/calibration/due";
+import { decideNotHeld } from "@/lib/domain/hold/decide-not-held";
 import { demand } from "@/lib/domain/refusal";
 import { readBudgetInputs } from "@/lib/domain/run/budget-inputs";
 import { decideCreate } from "@/lib/domain/run/decide-create";
@@ -23,12 +26,11 @@ export const createRun = defineOperation({
     const budget = readBudgetInputs(revision.budgetInputs);
     const candidates = await loadCandidates(tx, input, day, now);
     const { setpointsCelsius } = demand(decideCreate(input, candidates, budget, day));
-    await setSensorState(
-      tx,
-      candidates.sensors.map(({ id }) => id),
-      ["received"],
-      "loaded",
-    );
+    const loaded = candidates.sensors.map(({ id }) => id);
+    const placeOf = (tag: string) =>
+      `places.${input.places.findIndex(({ item }) => item.kind === "sensor" && item.tag === tag)}.item`;
+    demand(decideNotHeld(await holdsOf(tx, loaded), "loaded", placeOf));
+    await setSensorState(tx, loaded, ["received"], "loaded");
     const run = await insertRun(tx, {
       input,
       candidates,
@@ -37,6 +39,14 @@ export const createRun = defineOperation({
       budgetInputs: revision.budgetInputs,
       performerId: personIdOf(actor),
       createdAt: now,
+    });
+    await insertCustodyEvent(tx, {
+      sensorIds: loaded,
+      kind: "to-furnace",
+      toWhom: run.number,
+      runId: run.id,
+      recordedById: personIdOf(actor),
+      happenedAt: now,
     });
     return {
       value: { number: run.number },

@@ -1,3 +1,4 @@
+import { insertCustodyEvent } from "@/lib/data/custody/insert-custody-event";
 import { countUses } from "@/lib/data/equipment/count-uses";
 import { demandRun } from "@/lib/data/run/demand-run";
 import { evaluationStanding } from "@/lib/data/run/evaluation-standing";
@@ -65,6 +66,15 @@ export const submitRun = defineOperation({
     });
     const ready = sensors.filter(({ state }) => state === "evaluated").map(({ id }) => id);
     if (ready.length > 0) await setSensorState(tx, ready, ["evaluated"], "in-review");
+    await insertCustodyEvent(tx, {
+      // Handed over again after it was returned, it has been out since the first time.
+      sensorIds: run.state === "returned" ? [] : sensors.map(({ id }) => id),
+      kind: "from-furnace",
+      fromWhom: run.number,
+      runId: run.id,
+      recordedById: personIdOf(actor),
+      happenedAt: now,
+    });
     const uses = await countUses(tx, run, now);
     const submitted = eventOf(runEvents.submitted, run.id, {
       run: run.number,

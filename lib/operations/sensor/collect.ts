@@ -1,3 +1,4 @@
+import { insertCustodyEvent } from "@/lib/data/custody/insert-custody-event";
 import { completeFinishedOrder } from "@/lib/data/order/complete-finished-order";
 import { findSensor } from "@/lib/data/sensor/load-sensor";
 import { setSensorState } from "@/lib/data/sensor/set-state";
@@ -6,6 +7,7 @@ import { demand, Refused } from "@/lib/domain/refusal";
 import { sensorEvents } from "@/lib/domain/sensor/events";
 import { decideCollection } from "@/lib/domain/sensor/rules";
 import { CollectSensorInput } from "@/lib/domain/sensor/schema";
+import { personIdOf } from "@/lib/domain/staff/person-id-of";
 import { defineOperation } from "../operation";
 
 /** Hands a sensor back: with its certificate, or without one and with a reason. */
@@ -13,13 +15,21 @@ export const collectSensor = defineOperation({
   name: "sensor.collect",
   permission: "sensor.release",
   input: CollectSensorInput,
-  perform: async ({ tx }, input) => {
+  perform: async ({ actor, now, tx }, input) => {
     const sensor = await findSensor(tx, input.tag);
     if (!sensor)
       throw new Refused({ code: "not-found", message: "This sensor is not here. Nothing was changed." });
     const { from, withoutCertificate } = demand(decideCollection(sensor.state, input.reason));
     await setSensorState(tx, [sensor.id], [from], "collected");
     const { tag, orderNumber } = sensor;
+    await insertCustodyEvent(tx, {
+      sensorIds: [sensor.id],
+      kind: "handed-over",
+      toWhom: input.handedOver === "carrier" ? "the carrier" : "the customer",
+      condition: input.reason,
+      recordedById: personIdOf(actor),
+      happenedAt: now,
+    });
     const event = eventOf(sensorEvents.collected, sensor.id, {
       tag,
       orderNumber,

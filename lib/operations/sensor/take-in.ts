@@ -1,3 +1,5 @@
+import { insertCustodyEvent, insertCustodyEvent } from "@/lib/data/custody/insert-custody-event";
+import { holdDeviating } from "@/lib/data/hold/hold-deviating";
 import type { Tx } from "@/lib/data/in-scope";
 import { loadIntakePolicy } from "@/lib/data/intake/intake-policy-store";
 import { insertSensors } from "@/lib/data/sensor/insert-sensors";
@@ -9,6 +11,7 @@ import type { Order } from "@/lib/domain/order/types";
 import { demand, Refused } from "@/lib/domain/refusal";
 import { sensorEvents } from "@/lib/domain/sensor/events";
 import { conditionWith, intakeFindings } from "@/lib/domain/sensor/intake-findings";
+import { conditionLabels, conditions } from "@/lib/domain/sensor/labels";
 import { decideReceipt } from "@/lib/domain/sensor/rules";
 import type { SensorAtIntake } from "@/lib/domain/sensor/schema";
 
@@ -29,16 +32,21 @@ export type TakenIn = {
   readonly events: readonly AuditEvent[];
 };
 
-/** What a paste and a file have in common: the sensors of one order line, checked against the policy, all or none. */
-export const takeIn = async (tx: Tx, arrival: Arrival): Promise<TakenIn> => {
-  const { order, receivedOn, now } = arrival;
-  const line = order.lines.find(({ position }) => position === arrival.position);
+const demandLine = (order: Order, position: number) => {
+  const line = order.lines.find((each) => each.position === position);
   if (!line)
     throw new Refused({
       code: "invalid",
       message: "This order has no such line. Nothing was stored.",
       fields: { position: "Choose a line of this order." },
     });
+  return line;
+};
+
+/** What a paste and a file have in common: the sensors of one order line, checked against the policy, all or none. */
+export const takeIn = async (tx: Tx, arrival: Arrival): Promise<TakenIn> => {
+  const { order, receivedOn, now } = arrival;
+  const line = demandLine(order, arrival.position);
   const received = order.lines.flatMap(({ position, sensors }) =>
     sensors.map(({ serial, tag }) => ({ serial, tag, position })),
   );
@@ -55,6 +63,17 @@ export const takeIn = async (tx: Tx, arrival: Arrival): Promise<TakenIn> => {
     { customerId: order.customerId, line, receivedOn, takenInById: arrival.takenInById, takenInAt: now },
     assessed,
   );
+  for (const condition of conditions) {
+    const sensorIds = stored.filter((_, at) => assessed[at]?.condition === condition).map(({ id }) => id);
+    if (sensorIds.length > 0)
+      await insertCustodyEvent(tx, {
+        sensorIds,
+        kind: "received",
+        condition: conditionLabels[condition],
+        recordedById: arrival.takenInById,
+        happenedAt: now,
+      });
+  }
   const events = stored.map(({ id, tag }, index) => {
     const { serial, condition, conditionNote, findings } = assessed[index]!;
     return eventOf(sensorEvents.received, id, {
@@ -65,11 +84,22 @@ export const takeIn = async (tx: Tx, arrival: Arrival): Promise<TakenIn> => {
       findings: [...intakeFindings({ condition, conditionNote }, findings)],
     });
   });
+  const by = { placedById: arrival.takenInById, placedAt: now };
+  const whose = { orderId: order.id, orderNumber: order.number, customerId: order.customerId };
+  const came = stored.map((one, index) => ({ ...one, ...assessed[index]! }));
+  const held = await holdDeviating(tx, { ...whose, ...by }, came);
+  await insertCustodyEvent(tx, {
+    sensorIds: stored.map(({ id }) => id),
+    kind: "received",
+    fromWhom: "the customer",
+    recordedById: arrival.takenInById,
+    happenedAt: now,
+  });
   return {
     tags: stored.map(({ tag }) => tag),
     deviating: stored.flatMap(({ tag }, index) =>
       failedChecks(assessed[index]!.findings).length > 0 ? [tag] : [],
     ),
-    events,
+    events: [...events, ...held],
   };
 };

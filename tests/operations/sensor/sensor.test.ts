@@ -60,7 +60,9 @@ describe("receiving sensors", () => {
       { loopResistanceOhm: 12.5, polarity: "ok", condition: "as-described", takenInAt: clock() },
       { loopResistanceOhm: 12.5, polarity: "reversed", condition: "deviates", conditionNote: "bent tip" },
     ]);
-    expect((await auditSentences()).at(-1)).toContain("condition deviates (bent tip); polarity is reversed");
+    const sentences = await auditSentences();
+    expect(sentences.at(-2)).toContain("condition deviates (bent tip); polarity is reversed");
+    expect(sentences.at(-1)).toContain("on hold (condition not as described): bent tip");
   });
 
   it("stores all of a paste or nothing", async () => {

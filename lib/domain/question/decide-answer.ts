@@ -1,0 +1,37 @@
+import { ok, type Result, refuse } from "../refusal";
+import { insistChoice } from "./labels";
+
+export type AskedQuestion = {
+  readonly choices: readonly string[];
+  readonly isAnswered: boolean;
+  /** Its hold has ended: whatever is answered now changes nothing. */
+  readonly isSettled: boolean;
+};
+
+/** What was answered, and whether the customer insists on measuring what deviates. */
+export const decideAnswer = (
+  question: AskedQuestion,
+  said: { readonly choice: string; readonly text: string },
+): Result<{ readonly insists: boolean }> => {
+  if (question.isAnswered)
+    return refuse(
+      "wrong-state",
+      "This question was answered already. The first answer stays; write to the laboratory to change it.",
+    );
+  if (question.isSettled)
+    return refuse(
+      "wrong-state",
+      "The laboratory has settled this already; the answer was not stored. Please write to it.",
+    );
+  if (said.choice !== "" && !question.choices.includes(said.choice))
+    return refuse("invalid", "This answer was not offered. Nothing was stored.", {
+      choice: "Choose one of the answers offered.",
+    });
+  if (said.choice === "" && question.choices.length > 0)
+    return refuse("invalid", "One answer is missing. Nothing was stored.", {
+      choice: "Choose one of the answers.",
+    });
+  if (said.choice === "" && said.text === "")
+    return refuse("invalid", "The answer is empty. Nothing was stored.", { text: "Write your answer." });
+  return ok({ insists: said.choice === insistChoice });
+};

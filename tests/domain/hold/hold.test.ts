@@ -1,0 +1,98 @@
+import { describe, expect, it } from "vitest";
+import { decideNotHeld, type StandingHold } from "@/lib/domain/hold/decide-not-held";
+import { decidePlace } from "@/lib/domain/hold/decide-place";
+import { decideRelease, type HoldToEnd, proposeDisclaimer } from "@/lib/domain/hold/decide-release";
+import type { Result } from "@/lib/domain/refusal";
+
+const standing: StandingHold = {
+  holdId: "h",
+  tag: "T-1",
+  orderNumber: "O-1",
+  reason: "bent",
+  isOfOrder: false,
+  isToBeReturned: false,
+};
+const refusalOf = (result: Result<unknown>) => (result.ok ? null : result.refusal);
+
+describe("what is on hold", () => {
+  it("is named once a sensor, with its place and the remedy", () => {
+    expect(decideNotHeld([], "loaded").ok).toBe(true);
+    const refusal = refusalOf(
+      decideNotHeld([standing, { ...standing, holdId: "i" }], "loaded", (tag) => `at.${tag}`),
+    );
+    expect(refusal?.message).toBe(
+      "T-1 is on hold: bent. It cannot be loaded, and nothing was stored. Release the hold on the sensor's page, or leave the sensor out; the others can go on.",
+    );
+    expect(Object.keys(refusal?.fields ?? {})).toEqual(["at.T-1"]);
+  });
+
+  it("says that it stands on the order, or that the sensor goes back", () => {
+    const order = refusalOf(decideNotHeld([{ ...standing, isOfOrder: true }], "signed off"));
+    expect(order?.message).toContain("T-1 is on hold with its order O-1: bent");
+    const back = refusalOf(decideNotHeld([{ ...standing, isToBeReturned: true }], "signed off"));
+    expect(back?.message).toContain("goes back to the customer unmeasured (bent)");
+    expect(back?.message).toContain("Leave it out and hand it back.");
+  });
+});
+
+describe("placing a hold", () => {
+  const sensors = [
+    { id: "1", tag: "T-1", state: "received" as const },
+    { id: "2", tag: "T-2", state: "issued" as const },
+  ];
+  const place = (tag: string, more = {}) =>
+    decidePlace("accepted", sensors, { tag, kind: "condition", asks: false, ...more });
+
+  it("takes a sensor at work or the whole order", () => {
+    expect(place("T-1")).toEqual({ ok: true, value: sensors[0] });
+    expect(place("")).toEqual({ ok: true, value: null });
+  });
+
+  it.each([
+    [place("T-2"), "wrong-state"],
+    [place("T-3"), "not-found"],
+    [place("T-1", { kind: "question" }), "invalid"],
+    [decidePlace("completed", sensors, { tag: "", kind: "condition", asks: false }), "wrong-state"],
+  ])("refuses what cannot wait", (result, code) => {
+    expect(refusalOf(result)?.code).toBe(code);
+  });
+});
+
+describe("ending a hold", () => {
+  const open: HoldToEnd = {
+    kind: "condition",
+    isReleased: false,
+    hasOpenQuestion: false,
+    isInsisted: false,
+    isIssued: false,
+    nonconformity: null,
+  };
+  const words = { outcome: "go-on-with-disclaimer", disclaimer: "words" } as const;
+
+  it.each([
+    [{}, { outcome: "go-on", disclaimer: "" }],
+    [{}, words],
+    [{ isInsisted: true }, words],
+    [{ nonconformity: "N-1" }, { outcome: "return-unmeasured", disclaimer: "" }],
+  ] as const)("%j ends with %j", (hold, release) => {
+    expect(decideRelease({ ...open, ...hold }, release).ok).toBe(true);
+  });
+
+  it.each([
+    [{ isReleased: true }, words, "wrong-state", null],
+    [{ hasOpenQuestion: true }, words, "rule", null],
+    [{ nonconformity: "N-1" }, words, "rule", null],
+    [{ isInsisted: true }, { outcome: "go-on", disclaimer: "" }, "rule", "outcome"],
+    [{}, { ...words, disclaimer: "" }, "invalid", "disclaimer"],
+    [{}, { outcome: "go-on", disclaimer: "words" }, "invalid", "disclaimer"],
+    [{ isIssued: true }, words, "rule", "outcome"],
+  ] as const)("%j does not end with %j", (hold, release, code, field) => {
+    const refusal = refusalOf(decideRelease({ ...open, ...hold }, release));
+    expect(refusal?.code).toBe(code);
+    expect(Object.keys(refusal?.fields ?? {})).toEqual(field === null ? [] : [field]);
+  });
+
+  it("proposes a disclaimer that names the deviation and the day", () => {
+    expect(proposeDisclaimer("tip bent", "2026-03-04")).toMatch(/tip bent.*2026-03-04/);
+  });
+});

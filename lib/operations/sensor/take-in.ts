@@ -1,4 +1,4 @@
-import { insertCustodyEvent, insertCustodyEvent } from "@/lib/data/custody/insert-custody-event";
+import { insertCustodyEvent } from "@/lib/data/custody/insert-custody-event";
 import { holdDeviating } from "@/lib/data/hold/hold-deviating";
 import type { Tx } from "@/lib/data/in-scope";
 import { loadIntakePolicy } from "@/lib/data/intake/intake-policy-store";
@@ -11,7 +11,6 @@ import type { Order } from "@/lib/domain/order/types";
 import { demand, Refused } from "@/lib/domain/refusal";
 import { sensorEvents } from "@/lib/domain/sensor/events";
 import { conditionWith, intakeFindings } from "@/lib/domain/sensor/intake-findings";
-import { conditionLabels, conditions } from "@/lib/domain/sensor/labels";
 import { decideReceipt } from "@/lib/domain/sensor/rules";
 import type { SensorAtIntake } from "@/lib/domain/sensor/schema";
 
@@ -63,17 +62,6 @@ export const takeIn = async (tx: Tx, arrival: Arrival): Promise<TakenIn> => {
     { customerId: order.customerId, line, receivedOn, takenInById: arrival.takenInById, takenInAt: now },
     assessed,
   );
-  for (const condition of conditions) {
-    const sensorIds = stored.filter((_, at) => assessed[at]?.condition === condition).map(({ id }) => id);
-    if (sensorIds.length > 0)
-      await insertCustodyEvent(tx, {
-        sensorIds,
-        kind: "received",
-        condition: conditionLabels[condition],
-        recordedById: arrival.takenInById,
-        happenedAt: now,
-      });
-  }
   const events = stored.map(({ id, tag }, index) => {
     const { serial, condition, conditionNote, findings } = assessed[index]!;
     return eventOf(sensorEvents.received, id, {

@@ -38,29 +38,32 @@ const looksLikeUtf16 = (bytes: Uint8Array): boolean => {
   return zeros(0) === head.length / 2 || zeros(1) === head.length / 2;
 };
 
-const binary = (what: string): CsvText => ({
+/** What the table holds, for the remedy. */
+type Holds = "readings" | "list";
+
+const binary = (what: string, holds: Holds): CsvText => ({
   ok: false,
-  message: `This is ${what}, not a table of text. Save the readings as CSV (UTF-8) and upload that file.`,
+  message: `This is ${what}, not a table of text. Save the ${holds} as CSV (UTF-8) and upload that file.`,
 });
 
-const decodeUtf16 = (bytes: Uint8Array, encoding: "utf-16le" | "utf-16be"): CsvText => {
+const decodeUtf16 = (bytes: Uint8Array, encoding: "utf-16le" | "utf-16be", holds: Holds): CsvText => {
   const text = decode(bytes, encoding);
   return text === null || text.includes("\0")
-    ? binary("a damaged UTF-16 file")
+    ? binary("a damaged UTF-16 file", holds)
     : { ok: true, text, encoding: "UTF-16" };
 };
 
-export const csvText = (bytes: Uint8Array): CsvText => {
+export const csvText = (bytes: Uint8Array, holds: Holds = "readings"): CsvText => {
   const known = knownFormat(bytes);
-  if (known) return binary(known);
-  if (startsWith(bytes, 0xff, 0xfe)) return decodeUtf16(bytes, "utf-16le");
-  if (startsWith(bytes, 0xfe, 0xff)) return decodeUtf16(bytes, "utf-16be");
-  if (looksLikeUtf16(bytes)) return binary("UTF-16 text without its byte-order mark");
-  if (hasControl(bytes)) return binary("a binary file");
+  if (known) return binary(known, holds);
+  if (startsWith(bytes, 0xff, 0xfe)) return decodeUtf16(bytes, "utf-16le", holds);
+  if (startsWith(bytes, 0xfe, 0xff)) return decodeUtf16(bytes, "utf-16be", holds);
+  if (looksLikeUtf16(bytes)) return binary("UTF-16 text without its byte-order mark", holds);
+  if (hasControl(bytes)) return binary("a binary file", holds);
   // TextDecoder drops a UTF-8 byte-order mark by itself.
   const utf8 = decode(bytes, "utf-8");
   if (utf8 !== null) return { ok: true, text: utf8, encoding: "UTF-8" };
   // Instruments under Windows write the µ of µV as one byte; every other text then fails as a number or a name.
   const ansi = decode(bytes, "windows-1252");
-  return ansi === null ? binary("a binary file") : { ok: true, text: ansi, encoding: "Windows-1252" };
+  return ansi === null ? binary("a binary file", holds) : { ok: true, text: ansi, encoding: "Windows-1252" };
 };

@@ -26,40 +26,39 @@ export const insertSensors = async (
   sensors: readonly AssessedSensor[],
 ): Promise<readonly { readonly id: string; readonly tag: string }[]> => {
   const { customerId, line } = intake;
-  const stored: { id: string; tag: string }[] = [];
-  for (const sensor of sensors) {
-    const tag = sensorTag(await nextNumber(tx, "sensor"));
-    const { id } = await tx.sensor.create({
-      data: {
-        tag,
-        customerId,
-        orderLineId: line.id,
-        serial: sensor.serial,
-        typeLetter: line.typeLetter,
-        construction: line.construction,
-        protection: line.protection,
-        build: canonical(sensor.build),
-      },
-      select: { id: true },
-    });
-    await tx.intake.create({
-      data: {
-        sensorId: id,
-        customerId,
-        receivedOn: new Date(intake.receivedOn),
-        condition: sensor.condition,
-        conditionNote: sensor.conditionNote,
-        loopResistanceOhm: sensor.loopResistanceOhm,
-        insulationMegaohm: sensor.insulationMegaohm,
-        polarity: sensor.polarity,
-        typeCheck: sensor.typeCheck,
-        grounding: sensor.grounding,
-        findings: canonical(sensor.findings),
-        takenInById: intake.takenInById,
-        takenInAt: intake.takenInAt,
-      },
-    });
-    stored.push({ id, tag });
-  }
+  const tagged: (AssessedSensor & { readonly tag: string })[] = [];
+  for (const sensor of sensors) tagged.push({ ...sensor, tag: sensorTag(await nextNumber(tx, "sensor")) });
+  const rows = await tx.sensor.createManyAndReturn({
+    data: tagged.map(({ tag, serial, build }) => ({
+      tag,
+      customerId,
+      orderLineId: line.id,
+      serial,
+      typeLetter: line.typeLetter,
+      construction: line.construction,
+      protection: line.protection,
+      build: canonical(build),
+    })),
+    select: { id: true, tag: true },
+  });
+  const idOf = new Map(rows.map(({ id, tag }) => [tag, id]));
+  const stored = tagged.map(({ tag }) => ({ id: idOf.get(tag) as string, tag }));
+  await tx.intake.createMany({
+    data: tagged.map((sensor, index) => ({
+      sensorId: stored[index]!.id,
+      customerId,
+      receivedOn: new Date(intake.receivedOn),
+      condition: sensor.condition,
+      conditionNote: sensor.conditionNote,
+      loopResistanceOhm: sensor.loopResistanceOhm,
+      insulationMegaohm: sensor.insulationMegaohm,
+      polarity: sensor.polarity,
+      typeCheck: sensor.typeCheck,
+      grounding: sensor.grounding,
+      findings: canonical(sensor.findings),
+      takenInById: intake.takenInById,
+      takenInAt: intake.takenInAt,
+    })),
+  });
   return stored;
 };

@@ -1,19 +1,26 @@
 import { z } from "zod";
 import { optionalDecimal } from "../order/field";
+import { optionalLine } from "../typed-text";
 import {
+  connectorLabels,
+  connectors,
   leadInsulationLabels,
   leadInsulations,
+  rollEndLabels,
+  rollEnds,
   type SensorBuild,
   sheathFormLabels,
   sheathForms,
   sheathMaterialLabels,
   sheathMaterials,
+  wireInsulationLabels,
+  wireInsulations,
 } from "./build";
 
 const millimetre = (most: number) =>
   optionalDecimal(0.01, most, `Write millimetres as a number up to ${most}, or leave it empty.`);
 
-const uses = ["", "new", "used"] as const;
+export const uses = ["", "new", "used", "not-known"] as const;
 
 /** A sensor's build as a form sends it; every field may be left empty, which means not stated. */
 export const BuildDraft = z.object({
@@ -23,9 +30,17 @@ export const BuildDraft = z.object({
   sheathMaterial: z.enum(["", ...sheathMaterials]).default(""),
   lengthMillimetre: millimetre(5000),
   leadInsulation: z.enum(["", ...leadInsulations]).default(""),
+  wireInsulation: z.enum(["", ...wireInsulations]).default(""),
+  leadMillimetre: millimetre(100_000),
+  connector: z.enum(["", ...connectors]).default(""),
+  lot: optionalLine(60),
+  roll: optionalLine(60),
+  end: z.enum(["", ...rollEnds]).default(""),
   use: z.enum(uses).default(""),
   highestUsedCelsius: optionalDecimal(-273.15, 3000, "Write °C as a number, or leave it empty."),
   deepestUsedMillimetre: millimetre(5000),
+  usedHours: optionalDecimal(0, 1_000_000, "Write hours as a number, or leave it empty."),
+  usedIn: optionalLine(120),
 });
 export type BuildDraft = z.output<typeof BuildDraft>;
 
@@ -43,15 +58,31 @@ export const buildOf = ({ use, ...draft }: BuildDraft): SensorBuild =>
     sheathMaterial: draft.sheathMaterial,
     lengthMillimetre: draft.lengthMillimetre,
     leadInsulation: draft.leadInsulation,
-    isUsed: use === "" ? undefined : use === "used",
+    wireInsulation: draft.wireInsulation,
+    leadMillimetre: draft.leadMillimetre,
+    connector: draft.connector,
+    lot: draft.lot,
+    roll: draft.roll,
+    end: draft.end,
+    isUsed: use === "new" || use === "used" ? use === "used" : undefined,
+    isHistoryUnknown: use === "not-known" ? (true as const) : undefined,
     highestUsedCelsius: draft.highestUsedCelsius,
     deepestUsedMillimetre: draft.deepestUsedMillimetre,
+    usedHours: draft.usedHours,
+    usedIn: draft.usedIn,
   });
 
 export const earlierUseLabels: Readonly<Record<(typeof uses)[number], string>> = {
   "": "Not stated",
   new: "New",
   used: "Used before",
+  "not-known": "Asked, and not known",
+};
+
+/** The word of the form for what is stored. */
+export const earlierUseOf = (build: SensorBuild): (typeof uses)[number] => {
+  if (build.isHistoryUnknown) return "not-known";
+  return build.isUsed === undefined ? "" : build.isUsed ? "used" : "new";
 };
 
 const mm = (value: number | undefined): string => (value === undefined ? "" : `${value} mm`);
@@ -73,12 +104,20 @@ export const buildLines = (
     value: build.leadInsulation ? leadInsulationLabels[build.leadInsulation] : "",
   },
   {
-    label: "Before it came",
-    value: build.isUsed === undefined ? "" : build.isUsed ? earlierUseLabels.used : earlierUseLabels.new,
+    label: "Wire insulation",
+    value: build.wireInsulation ? wireInsulationLabels[build.wireInsulation] : "",
   },
+  { label: "Lead length", value: mm(build.leadMillimetre) },
+  { label: "Connector", value: build.connector ? connectorLabels[build.connector] : "" },
+  { label: "Lot", value: build.lot ?? "" },
+  { label: "Roll", value: build.roll ?? "" },
+  { label: "End of the roll", value: build.end ? rollEndLabels[build.end] : "" },
+  { label: "Before it came", value: earlierUseOf(build) === "" ? "" : earlierUseLabels[earlierUseOf(build)] },
   {
     label: "Highest known",
     value: build.highestUsedCelsius === undefined ? "" : `${build.highestUsedCelsius} °C`,
   },
   { label: "Deepest known", value: mm(build.deepestUsedMillimetre) },
+  { label: "Hours at heat", value: build.usedHours === undefined ? "" : `${build.usedHours} h` },
+  { label: "Used in", value: build.usedIn ?? "" },
 ];

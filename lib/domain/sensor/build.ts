@@ -50,6 +50,42 @@ export const leadInsulationLabels: Readonly<Record<LeadInsulation, string>> = {
   bare: "Bare tails",
 };
 
+export const wireInsulations = [
+  "mgo",
+  "alumina-powder",
+  "ceramic-beads",
+  "fibreglass",
+  "polymer",
+  "other",
+] as const;
+export type WireInsulation = (typeof wireInsulations)[number];
+export const wireInsulationLabels: Readonly<Record<WireInsulation, string>> = {
+  mgo: "Magnesium oxide",
+  "alumina-powder": "Alumina, compacted",
+  "ceramic-beads": "Ceramic tube or beads",
+  fibreglass: "Fibreglass",
+  polymer: "Polymer",
+  other: "Another insulation",
+};
+
+export const connectors = ["standard-plug", "miniature-plug", "head", "tails", "other"] as const;
+export type Connector = (typeof connectors)[number];
+export const connectorLabels: Readonly<Record<Connector, string>> = {
+  "standard-plug": "Standard plug",
+  "miniature-plug": "Miniature plug",
+  head: "Connection head",
+  tails: "Tails without a plug",
+  other: "Another connector",
+};
+
+/** Which end of its roll a piece was cut from. */
+export const rollEnds = ["first", "second"] as const;
+export type RollEnd = (typeof rollEnds)[number];
+export const rollEndLabels: Readonly<Record<RollEnd, string>> = {
+  first: "First end",
+  second: "Second end",
+};
+
 const millimetre = z.number("Write a number in millimetres.").positive("More than nought.");
 
 export const SensorBuild = z.strictObject({
@@ -60,10 +96,23 @@ export const SensorBuild = z.strictObject({
   /** From the tip to where the lead, its transition or the head begins. */
   lengthMillimetre: millimetre.max(5000).optional(),
   leadInsulation: z.enum(leadInsulations).optional(),
+  /** Of the wires inside the sheath; that of the lead is its own. */
+  wireInsulation: z.enum(wireInsulations).optional(),
+  leadMillimetre: z.number().positive().max(100_000).optional(),
+  connector: z.enum(connectors).optional(),
+  /** The material's identity where the customer is audited by it: heat or batch, and the roll of it. */
+  lot: z.string().min(1).max(60).optional(),
+  roll: z.string().min(1).max(60).optional(),
+  end: z.enum(rollEnds).optional(),
   isUsed: z.boolean().optional(),
+  /** It was asked what it went through, and nobody knows. */
+  isHistoryUnknown: z.literal(true).optional(),
   /** What it has seen before it came, as far as the customer says. */
   highestUsedCelsius: z.number().min(-273.15).max(3000).optional(),
   deepestUsedMillimetre: millimetre.max(5000).optional(),
+  usedHours: z.number().min(0).max(1_000_000).optional(),
+  /** Atmosphere or process, as the customer says it. */
+  usedIn: z.string().min(1).max(120).optional(),
 });
 export type SensorBuild = z.output<typeof SensorBuild>;
 

@@ -1,26 +1,28 @@
-import type { Condition, Polarity, TypeCheck } from "./labels";
+import { failedChecks, type IntakeFinding } from "../intake/findings";
+import type { Condition } from "./labels";
 
-export type IntakeChecks = {
-  readonly condition: Condition;
-  readonly conditionNote: string;
-  readonly loopResistanceOhm: number | null;
-  readonly insulationMegaohm: number | null;
-  readonly polarity: Polarity;
-  readonly typeCheck: TypeCheck;
-};
-
-/** Least insulation resistance at room temperature: laboratory policy, common practice for metal-sheathed sensors. */
-export const leastInsulationMegaohm = 100;
+type Described = { readonly condition: Condition; readonly conditionNote: string };
 
 /**
- * What the customer should hear of before the sensor is loaded (ISO/IEC 17025:2017, 7.4.3). None of it refuses the
- * sensor: it is here, and the record says how it came.
+ * The condition as it is recorded: a check outside its limit is a deviation too, whatever was chosen on the form
+ * (ISO/IEC 17025:2017, 7.4.3).
  */
-export const intakeFindings = (checks: IntakeChecks): readonly string[] => [
-  ...(checks.condition === "deviates" ? [`condition deviates (${checks.conditionNote})`] : []),
-  ...(checks.insulationMegaohm !== null && checks.insulationMegaohm < leastInsulationMegaohm
-    ? [`insulation ${checks.insulationMegaohm} MΩ is below ${leastInsulationMegaohm} MΩ`]
-    : []),
-  ...(checks.polarity === "reversed" ? ["polarity is reversed"] : []),
-  ...(checks.typeCheck === "other-type" ? ["it reads as another type than ordered"] : []),
-];
+export const conditionWith = (described: Described, findings: readonly IntakeFinding[]): Described => {
+  const failed = failedChecks(findings);
+  if (failed.length === 0 || described.condition === "deviates") return described;
+  return { condition: "deviates", conditionNote: described.conditionNote || failed.join("; ").slice(0, 400) };
+};
+
+/** What the customer should hear of before the sensor is loaded (7.4.3), each once. */
+export const intakeFindings = (
+  described: Described,
+  findings: readonly IntakeFinding[],
+): readonly string[] => {
+  const failed = failedChecks(findings);
+  const note = described.conditionNote;
+  const isSaidByChecks = failed.length > 0 && note === failed.join("; ").slice(0, 400);
+  return [
+    ...(described.condition === "deviates" && !isSaidByChecks ? [`condition deviates (${note})`] : []),
+    ...failed,
+  ];
+};

@@ -32,3 +32,12 @@ export const typeCheckLabels: Readonly<Record<TypeCheck, string>> = {
   ok: "Reads as ordered",
   "other-type": "Reads as another type",
 };
+
+export const groundings = ["not-checked", "ungrounded", "grounded", "exposed"] as const;
+export type Grounding = (typeof groundings)[number];
+export const groundingLabels: Readonly<Record<Grounding, string>> = {
+  "not-checked": "Not checked",
+  ungrounded: "Ungrounded: insulated from the sheath",
+  grounded: "Grounded: welded to the sheath",
+  exposed: "Exposed: outside the sheath",
+};

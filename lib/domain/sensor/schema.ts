@@ -1,7 +1,7 @@
 import { z } from "zod";
 import { optionalDecimal, optionalText, wholeNumber } from "../order/field";
 import { BuildDraft, buildOf } from "./build-draft";
-import { conditions, polarities, typeChecks } from "./labels";
+import { conditions, groundings, polarities, typeChecks } from "./labels";
 import { readSerials } from "./serials";
 
 const ohmMessage = "Write the loop resistance in Ω, a number with a decimal point, or leave it empty.";
@@ -9,13 +9,15 @@ const megaohmMessage = "Write the insulation in MΩ, a number with a decimal poi
 const conditionNote = optionalText(400);
 
 /** What one sensor of the paste differs in; empty fields take what stands above for all. */
-const Each = z.object({
+export const SensorChecks = z.object({
   loopResistanceOhm: optionalDecimal(0, 1_000_000, ohmMessage),
   insulationMegaohm: optionalDecimal(0, 1_000_000_000, megaohmMessage),
   polarity: z.enum(["", ...polarities]).default(""),
   typeCheck: z.enum(["", ...typeChecks]).default(""),
   condition: z.enum(["", ...conditions]).default(""),
   conditionNote,
+  grounding: z.enum(["", ...groundings]).default(""),
+  end: BuildDraft.shape.end,
 });
 
 export const ReceiveSensorsInput = z
@@ -39,10 +41,11 @@ export const ReceiveSensorsInput = z
     insulationMegaohm: optionalDecimal(0, 1_000_000_000, megaohmMessage),
     polarity: z.enum(polarities, "Choose what the polarity check showed."),
     typeCheck: z.enum(typeChecks, "Choose what the type check showed."),
+    grounding: z.enum(groundings).default("not-checked"),
     /** How they are made and what they have seen: the same for all of the paste; left empty: not stated. */
     ...BuildDraft.shape,
     /** In the order of the serials. */
-    each: z.array(Each).max(200).default([]),
+    each: z.array(SensorChecks).max(200).default([]),
   })
   .transform((paste, context) => {
     const sensors = paste.serials.map((pasted, index) => {
@@ -55,6 +58,8 @@ export const ReceiveSensorsInput = z
         insulationMegaohm: own?.insulationMegaohm ?? paste.insulationMegaohm,
         polarity: own?.polarity || paste.polarity,
         typeCheck: own?.typeCheck || paste.typeCheck,
+        grounding: own?.grounding || paste.grounding,
+        build: buildOf(own?.end ? { ...paste, end: own.end } : paste),
       };
       if (sensor.condition === "deviates" && sensor.conditionNote === "")
         context.addIssue({
@@ -65,9 +70,10 @@ export const ReceiveSensorsInput = z
       return sensor;
     });
     const { orderNumber, position, receivedOn } = paste;
-    return { orderNumber, position, receivedOn, sensors, build: buildOf(paste) };
+    return { orderNumber, position, receivedOn, sensors };
   });
 export type SensorAtIntake = z.output<typeof ReceiveSensorsInput>["sensors"][number];
+export const mostSensorsAtOnce = 200;
 
 export const StateBuildInput = BuildDraft.extend({
   tag: z.string().min(1),

@@ -1,15 +1,17 @@
+import { hiddenCharacterIn } from "../hidden-character";
+
 export type PastedSerial = { readonly line: number; readonly serial: string };
 
 export type SerialsRead =
   | { readonly ok: true; readonly serials: readonly PastedSerial[] }
   | { readonly ok: false; readonly message: string };
 
-// Control characters come along when cells are copied; they would make two serials that look alike differ.
+// Tabs come along when cells are copied. What cannot be seen stays: it is refused, never taken out in silence.
 const tidy = (text: string): string =>
   text
-    .replace(/[\p{Cc}\p{Cf}]/gu, " ")
-    .replace(/\s+/g, " ")
-    .trim();
+    .replace(/\p{Cc}/gu, " ")
+    .replace(/[^\S\ufeff\u2028\u2029]+/g, " ")
+    .replace(/^ | $/g, "");
 
 /** Serial numbers are compared as people read them: without case. */
 export const serialKey = (serial: string): string => serial.toLowerCase();
@@ -24,8 +26,21 @@ export const pastedSerials = (text: string): readonly PastedSerial[] =>
 /** The serials of a paste, or what is wrong with it, by line. */
 export const readSerials = (text: string): SerialsRead => {
   const serials = pastedSerials(text);
+  if (serials.length > 200)
+    return {
+      ok: false,
+      message: `${serials.length} serial numbers stand here; at most 200 are taken in at once.`,
+    };
   if (serials.length === 0)
     return { ok: false, message: "Write or paste at least one serial number, one per line." };
+  for (const { line, serial } of serials) {
+    const named = hiddenCharacterIn(serial);
+    if (named)
+      return {
+        ok: false,
+        message: `Line ${line} holds a character that cannot be seen: ${named}. Type this serial anew instead of pasting it.`,
+      };
+  }
   const long = serials.find(({ serial }) => serial.length > 120);
   if (long) return { ok: false, message: `Line ${long.line} is longer than 120 characters.` };
   const first = new Map<string, PastedSerial>();

@@ -19,7 +19,7 @@ export function TakenIn({ number, taken, deviating }: Props) {
     >
       <Link href={`/orders/${number}#sensors`}>See them on the order</Link>
       {outside > 0
-        ? ": put what deviates on hold and ask the customer before it is loaded."
+        ? ": they are on hold until the customer has answered."
         : ", or take in the next ones below."}
     </Notice>
   );

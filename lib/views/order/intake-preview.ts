@@ -1,0 +1,64 @@
+import { hex } from "@/lib/data/hex";
+import { loadIntakePolicy } from "@/lib/data/intake/intake-policy-store";
+import { loadOrder } from "@/lib/data/order/load-order";
+import { sha256 } from "@/lib/data/sha256";
+import { assessIntake } from "@/lib/domain/intake/assess-intake";
+import { listRefusal } from "@/lib/domain/intake/file-refusal";
+import { failedChecks } from "@/lib/domain/intake/findings";
+import { groupByLine } from "@/lib/domain/intake/group-by-line";
+import { sharedAndOwn } from "@/lib/domain/intake/preview";
+import type { Order } from "@/lib/domain/order/types";
+import { Refused } from "@/lib/domain/refusal";
+import { decideReceipt } from "@/lib/domain/sensor/rules";
+import type { Actor } from "@/lib/domain/staff/actor";
+import { readSensorFile } from "@/lib/files/sensor-list/read-sensor-file";
+import { answer, found } from "../view";
+
+type Asked = { readonly number: string; readonly position: number | null; readonly bytes: Uint8Array };
+
+const demandRoom = (order: Order, groups: ReturnType<typeof groupByLine>): void => {
+  const received = order.lines.flatMap(({ position, sensors }) =>
+    sensors.map(({ serial, tag }) => ({ serial, tag, position })),
+  );
+  const problems = groups.flatMap(({ position, sensors }) => {
+    const { quantity } = order.lines.find((line) => line.position === position)!;
+    const decided = decideReceipt(order.state, { position, quantity, received }, sensors);
+    return decided.ok ? [] : [decided.refusal.fields?.serials ?? decided.refusal.message];
+  });
+  if (problems.length > 0) throw new Refused(listRefusal(problems));
+};
+
+/** What a list would take in: how many for which line, what they share, what differs, what is outside the limits. Nothing is stored. */
+export const intakePreviewView = (actor: Actor, { number, position, bytes }: Asked) =>
+  answer(actor, "sensor.receive", async (tx) => {
+    const order = found(await loadOrder(tx, number));
+    const read = readSensorFile(bytes, order.lines, position);
+    if (!read.ok) throw new Refused(listRefusal(read.problems));
+    const groups = groupByLine(read.sensors);
+    demandRoom(order, groups);
+    const { policy } = await loadIntakePolicy(tx);
+    return {
+      format: read.format,
+      sha256: hex(sha256(bytes)),
+      count: read.sensors.length,
+      groups: groups.map(({ position: at, sensors }) => {
+        const line = order.lines.find((each) => each.position === at)!;
+        const { shared, own } = sharedAndOwn(sensors);
+        return {
+          position: at,
+          typeLetter: line.typeLetter,
+          construction: line.construction,
+          toCome: line.quantity - line.sensors.length,
+          shared,
+          sensors: sensors.map((sensor, index) => ({
+            row: sensor.line,
+            serial: sensor.serial,
+            own: own[index] ?? [],
+            outside: failedChecks(assessIntake(policy, line.typeLetter, sensor)),
+          })),
+        };
+      }),
+    };
+  });
+
+export type IntakePreview = Awaited<ReturnType<typeof intakePreviewView>>;

@@ -17,7 +17,6 @@ export type Customers = {
   readonly sensorId: string;
   readonly technicianId: string;
   readonly runId: string;
-  readonly laterRunId: string;
   readonly evaluationId: string;
 };
 
@@ -175,15 +174,6 @@ const makeParts = async (admin: pg.Client, insert: Insert, on: Customers): Promi
     ...anneal,
     performed_by_id: on.technicianId,
     recorded_at: now,
-  });
-  await insert(admin, "repeat_measurement", {
-    ...sensor,
-    earlier_run_id: on.runId,
-    run_id: on.laterRunId,
-    counting_rule: "later-counts",
-    reason: "a slip",
-    authorised_by_id: on.technicianId,
-    authorised_at: now,
   });
   const { rows } = await admin.query("SELECT id FROM certificate WHERE sensor_id = $1 AND run_id = $2", [
     on.sensorId,

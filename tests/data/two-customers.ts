@@ -90,12 +90,33 @@ const makeCustomer = async (admin: pg.Client, name: string, technicianId: string
 
 type Bench = Awaited<ReturnType<typeof makeBench>> & { readonly procedureRevisionId: string };
 
+const makeRepeats = async (
+  admin: pg.Client,
+  earlierRunId: string,
+  runId: string,
+  technicianId: string,
+  owners: readonly Owned[],
+): Promise<void> => {
+  for (const owner of owners)
+    await insert(admin, "repeat_measurement", {
+      sensor_id: owner.sensorId,
+      customer_id: owner.customerId,
+      earlier_run_id: earlierRunId,
+      run_id: runId,
+      counting_rule: "later-counts",
+      reason: "a slip",
+      authorised_by_id: technicianId,
+      authorised_at: now,
+    });
+};
+
 const makeRun = async (
   admin: pg.Client,
   number: string,
   bench: Bench,
   technicianId: string,
   owners: readonly Owned[],
+  earlierRunId: string | null = null,
 ): Promise<Run> => {
   const id = await insert(admin, "run", {
     number,
@@ -133,6 +154,7 @@ const makeRun = async (
   }
   const gate = { run_id: id, verdict: "may-start", rows: "[]", policy: "{}", plan_digest: digest("plan") };
   await insert(admin, "gate_outcome", { ...gate, assessed_by_id: technicianId, assessed_at: now });
+  if (earlierRunId) await makeRepeats(admin, earlierRunId, id, technicianId, owners);
   await makeBlock(admin, id, technicianId, [null, ...owners.map((owner) => owner.customerId)]);
   await insert(admin, "stability_window", {
     run_id: id,
@@ -250,14 +272,13 @@ export const twoCustomers = async (admin: pg.Client): Promise<TwoCustomers> => {
     sensor: a,
   });
   await makeMail(admin, insert, bench.referenceId);
-  const runOfB = await makeRun(admin, "R-2", bench, technicianId, [b]);
+  const runOfB = await makeRun(admin, "R-2", bench, technicianId, [b], sharedRun.id);
   for (const [name, owned] of Object.entries({ alpha: a, beta: b }))
     await makeCustomersRecords(admin, insert, {
       name,
       ...owned,
       technicianId,
       runId: sharedRun.id,
-      laterRunId: runOfB.id,
       evaluationId: sharedRun.evaluationId,
     });
   return {

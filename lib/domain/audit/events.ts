@@ -1,3 +1,5 @@
+import { accountEvents } from "../account/events";
+import { addressEvents } from "../address/events";
 import { agreementEvents } from "../agreement/events";
 import { calibrationEvents } from "../calibration/events";
 import { certificateEvents } from "../certificate/events";
@@ -16,6 +18,7 @@ import { promiseEvents } from "../promise/events";
 import { providerEvents } from "../provider/events";
 import { questionEvents } from "../question/events";
 import { quotationEvents } from "../quotation/events";
+import { recallEvents } from "../recall/events";
 import { reminderEvents } from "../reminder/events";
 import { reviewEvents } from "../review/events";
 import { runEvents } from "../run/events";
@@ -29,6 +32,7 @@ import type { EventDefinition } from "./define-event";
 /** The catalogue: every fact the audit log can hold. A stored action that is not here is a defect `rederive` names. */
 export const auditEvents = [
   ...Object.values(staffEvents),
+  ...Object.values(accountEvents),
   ...Object.values(customerEvents),
   ...Object.values(orderEvents),
   ...Object.values(sensorEvents),
@@ -54,6 +58,8 @@ export const auditEvents = [
   ...Object.values(invoicingEvents),
   ...Object.values(holdEvents),
   ...Object.values(questionEvents),
+  ...Object.values(addressEvents),
+  ...Object.values(recallEvents),
 ] as unknown as readonly EventDefinition<string, never>[];
 
 export const eventDefinition = (action: string): EventDefinition<string, never> | undefined =>

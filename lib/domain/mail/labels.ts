@@ -15,6 +15,10 @@ export const mailKindLabels: Readonly<Record<MailKind, string>> = {
   "sensors-received": "Sensors arrived",
   "certificate-ready": "Certificates ready",
   "promise-changed": "Another day promised",
+  "recall-due": "Sensors due by the customer's interval",
+  invitation: "An invitation to sign in",
+  reset: "A link for a new password",
+  "account-notice": "News of somebody's account",
 };
 
 export const mailStateLabels: Readonly<Record<MailState, string>> = {

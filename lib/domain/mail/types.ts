@@ -13,6 +13,10 @@ export const mailKinds = [
   "sensors-received",
   "certificate-ready",
   "promise-changed",
+  "recall-due",
+  "invitation",
+  "reset",
+  "account-notice",
 ] as const;
 export type MailKind = (typeof mailKinds)[number];
 

@@ -1,0 +1,36 @@
+import type { Tx } from "@/lib/data/in-scope";
+
+export type LastCertificateRow = {
+  readonly serial: string;
+  readonly type_letter: string;
+  readonly tag: string;
+  readonly number: string;
+  readonly performed_to: string;
+  readonly order_number: string;
+  readonly is_here: boolean;
+};
+
+/**
+ * The last certificate of each of a customer's sensors, by serial and type: a sensor that comes again has a new label. A
+ * certificate of a lot speaks of each of its sensors. Whoever comes again and is not certified yet is here.
+ */
+export const lastCertificateRows = (tx: Tx, customerId: string): Promise<LastCertificateRow[]> =>
+  tx.$queryRaw<LastCertificateRow[]>`
+    WITH spoken AS (
+      SELECT sensor_id, id FROM certificate WHERE customer_id = ${customerId}::uuid
+      UNION
+      SELECT sensor_id, certificate_id FROM certificate_part WHERE customer_id = ${customerId}::uuid
+    )
+    SELECT DISTINCT ON (sensor.serial, sensor.type_letter)
+           sensor.serial, sensor.type_letter, sensor.tag, certificate.number,
+           certificate.content::json ->> 'performedTo' AS performed_to, customer_order.number AS order_number,
+           EXISTS (
+             SELECT FROM sensor again
+              WHERE again.customer_id = ${customerId}::uuid AND again.serial = sensor.serial
+                AND again.type_letter = sensor.type_letter AND again.state NOT IN ('issued', 'collected')
+           ) AS is_here
+      FROM spoken
+      JOIN certificate ON certificate.id = spoken.id
+      JOIN sensor ON sensor.id = spoken.sensor_id
+      JOIN customer_order ON customer_order.id = certificate.order_id
+     ORDER BY sensor.serial, sensor.type_letter, certificate.content::json ->> 'performedTo' DESC, certificate.number DESC`;

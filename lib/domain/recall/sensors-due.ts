@@ -1,0 +1,99 @@
+import { monthsAfter } from "../calibration/months-after";
+
+/** As the customer set it; of a serial, or of all where the serial is empty. */
+export type IntervalRow = {
+  readonly serial: string;
+  /** null = not wanted */
+  readonly months: number | null;
+  readonly noticeDays: number;
+};
+
+/** A sensor's last certificate, and whether a newer calibration of it is under way. */
+export type LastCalibration = {
+  readonly serial: string;
+  readonly typeLetter: string;
+  readonly tag: string;
+  readonly certificate: string;
+  /** The last day it was measured on. */
+  readonly performedOn: string;
+  readonly orderNumber: string;
+  readonly isHere: boolean;
+};
+
+export type DueStage = "overdue" | "due" | "later" | "under-way" | "no-interval";
+
+export type SensorDue = LastCalibration & {
+  readonly months: number | null;
+  /** Whether the interval is the sensor's own, the one for all, or none. */
+  readonly from: "own" | "all" | "none";
+  readonly noticeDays: number;
+  readonly dueOn: string | null;
+  readonly stage: DueStage;
+};
+
+const dayMilliseconds = 86_400_000;
+const daysUntil = (day: string, today: string): number =>
+  (Date.parse(`${day}T00:00:00Z`) - Date.parse(`${today}T00:00:00Z`)) / dayMilliseconds;
+
+/** The last that was said of this serial; where nothing was, the last that was said of all. */
+export const intervalOf = (rows: readonly IntervalRow[], serial: string) => {
+  const own = rows.findLast((row) => row.serial === serial && serial !== "");
+  if (own) return { ...own, from: "own" as const };
+  const all = rows.findLast((row) => row.serial === "");
+  return all && all.months !== null
+    ? { ...all, from: "all" as const }
+    : { months: null, noticeDays: 30, from: "none" as const };
+};
+
+const stageOf = (dueOn: string | null, noticeDays: number, today: string, isHere: boolean): DueStage => {
+  if (isHere) return "under-way";
+  if (dueOn === null) return "no-interval";
+  if (dueOn < today) return "overdue";
+  return daysUntil(dueOn, today) <= noticeDays ? "due" : "later";
+};
+
+const order: Readonly<Record<DueStage, number>> = {
+  overdue: 0,
+  due: 1,
+  later: 2,
+  "under-way": 3,
+  "no-interval": 4,
+};
+
+/**
+ * When each of a customer's sensors comes due by the customer's own interval, counted from the last day it was measured
+ * on. What is overdue first, then by day.
+ */
+export const sensorsDue = (
+  rows: readonly IntervalRow[],
+  last: readonly LastCalibration[],
+  today: string,
+): readonly SensorDue[] =>
+  last
+    .map((calibration): SensorDue => {
+      const { months, noticeDays, from } = intervalOf(rows, calibration.serial);
+      const dueOn = months === null ? null : monthsAfter(calibration.performedOn, months);
+      const stage = stageOf(dueOn, noticeDays, today, calibration.isHere);
+      return { ...calibration, months, noticeDays, from, dueOn, stage };
+    })
+    .toSorted(
+      (a, b) =>
+        order[a.stage] - order[b.stage] ||
+        (a.dueOn ?? "").localeCompare(b.dueOn ?? "", "en") ||
+        a.serial.localeCompare(b.serial, "en"),
+    );
+
+/** What a reminder has to tell: due or overdue, and not told of that day yet. */
+export const toRemind = (
+  due: readonly SensorDue[],
+  told: readonly { readonly serial: string; readonly dueOn: string }[],
+): readonly { readonly serial: string; readonly dueOn: string }[] => {
+  const known = new Set(told.map(({ serial, dueOn }) => `${dueOn} ${serial}`));
+  const open = due.flatMap(({ serial, dueOn, stage }) =>
+    dueOn !== null && (stage === "due" || stage === "overdue") && !known.has(`${dueOn} ${serial}`)
+      ? [{ serial, dueOn }]
+      : [],
+  );
+  // Two sensors of one serial and one day are one line of the list of reminders.
+  return [...new Map(open.map((one) => [`${one.dueOn} ${one.serial}`, one])).values()];
+};

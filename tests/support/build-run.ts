@@ -51,6 +51,19 @@ const order = async (tx: Tx, world: World, owner: "north" | "south", options: Ru
       acceptedAt: at,
     },
   });
+  await tx.orderReview.create({
+    data: {
+      orderId: made.id,
+      customerId,
+      sequence: 1,
+      occasion: "acceptance",
+      answers: "{}",
+      capability: "[]",
+      orderVersion: 1,
+      reviewedById: world.people.desk.personId,
+      reviewedAt: at,
+    },
+  });
   const line = await tx.orderLine.create({
     data: {
       orderId: made.id,

@@ -2,6 +2,8 @@ import type { TypeLetter } from "../evidence/schema";
 import { ok, type Result, refuse } from "../refusal";
 import type { DecisionRuleKind, TemperatureUnit, ToleranceChoice } from "./labels";
 import { temperatureUnitLabels, toleranceLabels } from "./labels";
+import type { LineMarks } from "./line-marks";
+import type { LineOptions } from "./options";
 import type { Setpoint } from "./setpoint";
 import { setpointTolerances } from "./setpoint-tolerances";
 import { canOrderBecome, type OrderState } from "./transitions";
@@ -21,6 +23,8 @@ export type ReviewedOrder = {
     readonly tolerance: ToleranceChoice;
     readonly ownLimit?: number | null;
     readonly useTerms?: UseTerms;
+    readonly options?: LineOptions;
+    readonly marks?: LineMarks;
   }[];
 };
 
@@ -91,6 +95,23 @@ const rangeOfUseFinding = (line: ReviewedOrder["lines"][number]): readonly Revie
       ];
 };
 
+/** ISO/IEC 17025:2017, 7.1.1 c: the customer is told, and approves, before work leaves the house. */
+const optionFindings = (line: ReviewedOrder["lines"][number]): readonly ReviewFinding[] => [
+  ...(line.options?.correctionTable && line.setpoints.length < 2
+    ? [missing(`Line ${line.position}: a table of corrections runs between setpoints; there is one alone.`)]
+    : []),
+  ...(line.marks && line.marks.providerId !== null
+    ? [notice(`Line ${line.position} is subcontracted: the customer is told, and approves it.`)]
+    : []),
+  ...(line.marks?.performedAt === "customer-site"
+    ? [
+        notice(
+          `Line ${line.position} is done at the customer’s site (${line.marks.siteAddress}): what is expected of the place is agreed beforehand.`,
+        ),
+      ]
+    : []),
+];
+
 const lineFindings = (
   line: ReviewedOrder["lines"][number],
   furnaces: readonly FurnaceRange[],
@@ -102,6 +123,7 @@ const lineFindings = (
   return [
     ...furnaceFinding(line, furnaces),
     ...rangeOfUseFinding(line),
+    ...optionFindings(line),
     ...(undefinedAt.length === 0
       ? []
       : [

@@ -59,6 +59,11 @@ export const orderEvents = {
       /** With a target risk alone. */
       falseAcceptancePercent: z.number().optional(),
       toldCustomer: z.array(z.string()),
+      /** Number of the review kept with the order. */
+      review: z.int().positive().optional(),
+      /** Points at which no result could pass, and points outside the scope, as they stood at acceptance. */
+      undecidable: z.array(z.string()).optional(),
+      outsideScope: z.array(z.string()).optional(),
     }),
     sentence: (p) =>
       `accepted order ${p.number} after contract review${
@@ -66,6 +71,58 @@ export const orderEvents = {
           ? `, having told the customer ${plural(p.toldCustomer.length, "thing")}`
           : ""
       }`,
+  }),
+  takenOver: defineEvent({
+    action: "order.taken-over",
+    entityKind: "order",
+    payload: z.strictObject({ number, version: z.int().positive(), lines: z.int().positive() }),
+    sentence: (p) => `took the requested order ${p.number} over: ${plural(p.lines, "line")}`,
+  }),
+  noted: defineEvent({
+    action: "order.noted",
+    entityKind: "order",
+    payload: z.strictObject({
+      number,
+      kind: z.enum(["note", "told-customer", "from-customer"]),
+      isForCustomer: z.boolean(),
+    }),
+    sentence: (p) => `wrote a note to order ${p.number}${p.isForCustomer ? ", which the customer sees" : ""}`,
+  }),
+  differenceRaised: defineEvent({
+    action: "order.difference-raised",
+    entityKind: "order",
+    payload: z.strictObject({ number, difference: z.uuid() }),
+    sentence: (p) => `raised a difference to be settled with the customer of order ${p.number}`,
+  }),
+  differenceSettled: defineEvent({
+    action: "order.difference-settled",
+    entityKind: "order",
+    payload: z.strictObject({ number, difference: z.uuid() }),
+    sentence: (p) => `settled a difference of order ${p.number} with the customer`,
+  }),
+  /** ISO/IEC 17025:2017, 7.1.6: reviewed again; what changed stands in the change itself. */
+  changed: defineEvent({
+    action: "order.changed",
+    entityKind: "order",
+    payload: z.strictObject({
+      number,
+      version: z.int().positive(),
+      change: z.int().positive(),
+      review: z.int().positive(),
+      differences: z.int().positive(),
+      pausedRuns: z.array(z.string()),
+      undecidable: z.array(z.string()),
+    }),
+    sentence: (p) =>
+      `changed the accepted order ${p.number} in ${plural(p.differences, "place")}, after review${
+        p.pausedRuns.length > 0 ? `; ${p.pausedRuns.join(", ")} stand still until it is acknowledged` : ""
+      }`,
+  }),
+  changeAcknowledged: defineEvent({
+    action: "order.change-acknowledged",
+    entityKind: "order",
+    payload: z.strictObject({ number, change: z.int().positive(), run: z.string().min(1) }),
+    sentence: (p) => `acknowledged change ${p.change} of order ${p.number} for run ${p.run}`,
   }),
   cancelled: defineEvent({
     action: "order.cancelled",

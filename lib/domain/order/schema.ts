@@ -4,6 +4,7 @@ import { decimalNumber, optionalDay, optionalDecimal, optionalText, wholeNumber 
 import { decisionRules, protections, temperatureUnits, toleranceChoices, urgencies } from "./labels";
 import { lineOptionFields, readLineOptionsDraft } from "./line-options-draft";
 import { lineProblems } from "./line-problems";
+import { reviewFields } from "./review";
 import { ruleSetProblems, ruleSets } from "./rule-set";
 import { readSetpoints } from "./setpoint";
 import { intervalChoices, readUseTerms } from "./use-terms";
@@ -139,22 +140,10 @@ export const AmendOrderInput = OrderTerms.extend({
   version: wholeNumber(1, 1_000_000, "The form has lost its version. Reload the page."),
 }).superRefine(checkTerms);
 
-const ticked = (message: string) =>
-  z
-    .union([z.boolean(), z.literal("on")])
-    .default(false)
-    .transform((value) => value === true || value === "on")
-    .refine((value) => value, message)
-    .transform(() => true as const);
-
 /** Contract review: ISO/IEC 17025:2017, 7.1.1 a to d, each answered by the person who accepts. */
 export const AcceptOrderInput = z.object({
   number: z.string(),
-  version: wholeNumber(1, 1_000_000, "The form has lost its version. Reload the page."),
-  requirementsUnderstood: ticked("Tick this once what the customer requires is defined and understood."),
-  capabilityAndResources: ticked("Tick this once the laboratory has the capability and the resources."),
-  externalProviders: z.enum(["none", "approved"], "Say whether work goes to an external provider."),
-  methodSuitable: ticked("Tick this once the method suits what the customer requires."),
+  ...reviewFields,
   toldCustomer: z
     .union([z.boolean(), z.literal("on")])
     .default(false)

@@ -1,11 +1,17 @@
+import { capabilitySources } from "@/lib/data/order/capability-sources";
 import { demandOrder } from "@/lib/data/order/demand-order";
-import { furnaceRanges } from "@/lib/data/order/furnace-ranges";
+import { loadDifferences } from "@/lib/data/order/difference-store";
+import { insertReview } from "@/lib/data/order/review-store";
 import { setOrderState } from "@/lib/data/order/set-order-state";
 import { eventOf } from "@/lib/domain/audit/define-event";
+import { orderCapability, outsideScopePoints, undecidablePoints } from "@/lib/domain/order/capability";
 import { decideAcceptance } from "@/lib/domain/order/contract-review";
+import { decideDifferencesSettled } from "@/lib/domain/order/difference";
 import { orderEvents } from "@/lib/domain/order/events";
+import { composeReviewAnswers, decideReviewAnswers } from "@/lib/domain/order/review";
 import { AcceptOrderInput } from "@/lib/domain/order/schema";
 import { demand } from "@/lib/domain/refusal";
+import { decisionRuleOf } from "@/lib/domain/run/decision-rule-of";
 import { personIdOf } from "@/lib/domain/staff/person-id-of";
 import { defineOperation } from "../operation";
 
@@ -16,7 +22,21 @@ export const acceptOrder = defineOperation({
   input: AcceptOrderInput,
   perform: async ({ actor, now, tx }, input) => {
     const order = await demandOrder(tx, input.number);
-    const { told } = demand(decideAcceptance(order, await furnaceRanges(tx), input.toldCustomer));
+    const sources = await capabilitySources(tx, now);
+    const { told } = demand(decideAcceptance(order, sources.furnaces, input.toldCustomer));
+    demand(decideReviewAnswers(order.lines, input));
+    demand(decideDifferencesSettled(await loadDifferences(tx, order.id)));
+    const capability = orderCapability(order.lines, decisionRuleOf(order), sources);
+    const review = await insertReview(tx, {
+      orderId: order.id,
+      customerId: order.customerId,
+      occasion: "acceptance",
+      answers: composeReviewAnswers(input, told),
+      capability,
+      orderVersion: input.version,
+      reviewedById: personIdOf(actor),
+      reviewedAt: now,
+    });
     // The version the reader saw: what was amended meanwhile was not reviewed.
     await setOrderState(tx, { ...order, version: input.version }, "accepted", {
       acceptedById: personIdOf(actor),
@@ -35,6 +55,9 @@ export const acceptOrder = defineOperation({
         ? {}
         : { falseAcceptancePercent: order.falseAcceptancePercent }),
       toldCustomer: [...told],
+      review,
+      undecidable: [...undecidablePoints(capability)],
+      outsideScope: [...outsideScopePoints(capability)],
     });
     return { value: { number: order.number }, events: [event] };
   },

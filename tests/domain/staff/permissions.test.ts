@@ -18,6 +18,7 @@ const expected: Readonly<Record<Permission, readonly Role[]>> = {
   "customer.record": [d, q],
   "order.record": [d, q],
   "order.accept": [d, q],
+  "order.note": [d, t, s, q],
   "price.record": [d, q],
   "invoicing.record": [d, q],
   "sensor.receive": [d, t],

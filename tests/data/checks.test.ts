@@ -4,6 +4,7 @@ import { connect } from "@/lib/commands/postgres/connect";
 import { type TestDatabase, testDatabase } from "@/tests/support/database";
 import { refusalCode } from "./refusal-code";
 import { type TwoCustomers, twoCustomers } from "./two-customers";
+import { writtenColumns } from "./written-columns";
 
 const checkViolation = "23514";
 const foreignKeyViolation = "23503";
@@ -32,9 +33,10 @@ const variant = async (
 ): Promise<string | undefined> => {
   const fresh = await admin.query(`SELECT to_jsonb(t) AS row FROM ${table} t LIMIT 1`);
   const row = JSON.stringify({ ...fresh.rows[0].row, ...changes }).replaceAll("'", "''");
+  const names = await writtenColumns(admin, table);
   return refusalCode(
     runtime,
-    `INSERT INTO ${table} SELECT (jsonb_populate_record(NULL::${table}, '${row}')).*`,
+    `INSERT INTO ${table} (${names}) SELECT ${names} FROM jsonb_populate_record(NULL::${table}, '${row}')`,
   );
 };
 

@@ -1,0 +1,71 @@
+import { ActionForm } from "@/app/_ui/action-form.client";
+import { CheckboxField } from "@/app/_ui/checkbox-field.client";
+import { ChoiceField } from "@/app/_ui/choice-field.client";
+import { FieldGroup } from "@/app/_ui/field-group";
+import { SelectField } from "@/app/_ui/select-field.client";
+import { SubmitButton } from "@/app/_ui/submit-button.client";
+import { TextField } from "@/app/_ui/text-field.client";
+import type { OrderShipments } from "@/lib/views/shipment/order-shipments";
+import { shipAction } from "./actions";
+
+type Sensor = OrderShipments["sensors"][number];
+
+const Choice = ({ sensor }: { readonly sensor: Sensor }) => (
+  <CheckboxField
+    name="tags"
+    value={sensor.tag}
+    label={`${sensor.serial}, type ${sensor.typeLetter}, ${sensor.tag}`}
+    defaultChecked={sensor.state === "issued"}
+    {...(sensor.state === "issued" ? {} : { hint: "Without a certificate: say why below." })}
+  />
+);
+
+export function ShipForm({ view }: { readonly view: OrderShipments }) {
+  const free = view.sensors.filter(({ hold }) => hold === "");
+  const finished = free.filter(({ state }) => state === "issued");
+  const unmeasured = free.filter(({ state }) => state === "received");
+  return (
+    <ActionForm action={shipAction} label="Send sensors back">
+      <input type="hidden" name="number" value={view.number} />
+      <FieldGroup legend="Finished, with their certificates">
+        {finished.length === 0 ? <p className="quiet">None at the moment.</p> : null}
+        {finished.map((sensor) => (
+          <Choice key={sensor.tag} sensor={sensor} />
+        ))}
+      </FieldGroup>
+      {unmeasured.length > 0 ? (
+        <FieldGroup legend="On the shelf, not measured">
+          {unmeasured.map((sensor) => (
+            <Choice key={sensor.tag} sensor={sensor} />
+          ))}
+          <TextField name="reason" label="Why they leave without a certificate" optional maxLength={400} />
+        </FieldGroup>
+      ) : null}
+      <ChoiceField
+        name="handedOver"
+        legend="How they go"
+        defaultValue="carrier"
+        choices={[
+          { value: "carrier", label: "By carrier" },
+          { value: "in-person", label: "Handed over in person" },
+        ]}
+      />
+      <TextField name="carrier" label="Carrier" optional maxLength={80} />
+      <TextField name="reference" label="The carrier’s number" optional maxLength={80} />
+      <TextField name="toWhom" label="Who takes them, in person" optional maxLength={120} />
+      <SelectField
+        name="addressId"
+        label="Address"
+        optional
+        prompt={`The customer’s own: ${view.ownAddress.replaceAll("\n", ", ")}`}
+        choices={view.addresses.map(({ id, title, addressLines }) => ({
+          value: id,
+          label: `${title}: ${addressLines.replaceAll("\n", ", ")}`,
+        }))}
+      />
+      <div className="form-actions">
+        <SubmitButton>Send them back</SubmitButton>
+      </div>
+    </ActionForm>
+  );
+}

@@ -1,0 +1,63 @@
+import type { Tx } from "@/lib/data/in-scope";
+
+type NewShipment = {
+  readonly number: string;
+  readonly order: { readonly id: string; readonly customerId: string };
+  readonly handedOver: "carrier" | "in-person";
+  readonly carrier: string;
+  readonly reference: string;
+  readonly address: string;
+  readonly packedById: string;
+  readonly packedAt: Date;
+  readonly sensorIds: readonly string[];
+};
+
+/** A parcel with what is in it: a sensor leaves once. */
+export const insertShipment = async (
+  tx: Tx,
+  { order, sensorIds, ...parcel }: NewShipment,
+): Promise<string> => {
+  const { id: orderId, customerId } = order;
+  const { id } = await tx.shipment.create({ data: { ...parcel, orderId, customerId }, select: { id: true } });
+  await tx.shipmentSensor.createMany({
+    data: sensorIds.map((sensorId) => ({ shipmentId: id, sensorId, customerId })),
+  });
+  return id;
+};
+
+/** The customer's own address, or one of their delivery addresses; null = not theirs, or given up. */
+export const loadShippingAddress = async (
+  tx: Tx,
+  customerId: string,
+  addressId: string | null,
+): Promise<string | null> => {
+  if (addressId === null)
+    return (
+      await tx.customer.findUniqueOrThrow({ where: { id: customerId }, select: { addressLines: true } })
+    ).addressLines;
+  const row = await tx.customerAddress.findFirst({ where: { id: addressId, customerId, active: true } });
+  return row && [row.contactName, row.addressLines].filter(Boolean).join("\n");
+};
+
+/** Where parcels may go beside the customer's own address. */
+export const listDeliveryAddresses = (tx: Tx, customerId: string) =>
+  tx.customerAddress.findMany({
+    where: { customerId, active: true, kind: "delivery" },
+    orderBy: [{ title: "asc" }, { id: "asc" }],
+    select: { id: true, title: true, addressLines: true },
+  });
+
+/** Numbers of the certificates of each sensor. */
+export const loadCertificateNumbers = async (
+  tx: Tx,
+  sensorIds: readonly string[],
+): Promise<ReadonlyMap<string, readonly string[]>> => {
+  const rows = await tx.certificate.findMany({
+    where: { sensorId: { in: [...sensorIds] } },
+    select: { sensorId: true, number: true },
+    orderBy: { number: "asc" },
+  });
+  const found = new Map<string, string[]>();
+  for (const { sensorId, number } of rows) found.set(sensorId, [...(found.get(sensorId) ?? []), number]);
+  return found;
+};

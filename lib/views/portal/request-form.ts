@@ -1,0 +1,67 @@
+import type { Tx } from "@/lib/data/in-scope";
+import { orderOf, orderParts } from "@/lib/data/order/order-of";
+import { loadAddresses } from "@/lib/data/portal/address-store";
+import { addressKindLabels } from "@/lib/domain/address/schema";
+import type { Order } from "@/lib/domain/order/types";
+import { draftOfUse } from "@/lib/domain/order/use-terms";
+import type { RequestedKind } from "@/lib/domain/request/schema";
+import type { Actor } from "@/lib/domain/staff/actor";
+import { customerIdOf } from "@/lib/domain/staff/customer-id-of";
+import { answer } from "../view";
+
+/** More at once belong into an order of their own. */
+const mostSensors = 200;
+
+const kindOf = (line: Order["lines"][number], quantity: number): RequestedKind => {
+  const { useFrom, useTo } = draftOfUse(line.useTerms, line.temperatureUnit);
+  return {
+    typeLetter: line.typeLetter,
+    construction: line.construction,
+    protection: line.protection,
+    quantity: String(quantity),
+    temperatureUnit: line.temperatureUnit,
+    setpoints: line.setpoints.map(({ typed }) => typed).join("  "),
+    ...{ useFrom, useTo },
+    tolerance: line.tolerance,
+    ownLimit: line.ownLimit ? String(line.ownLimit) : "",
+    groupName: line.marks.groupName,
+  };
+};
+
+/** Each sensor as it was ordered last, like ones together. Row-level security shows no other customer's. */
+const askedAgain = async (tx: Tx, serials: readonly string[]) => {
+  const wanted = [...new Set(serials)].slice(0, mostSensors);
+  const sensors = await tx.sensor.findMany({
+    where: { serial: { in: wanted } },
+    orderBy: { tag: "desc" },
+    select: { serial: true, typeLetter: true, orderLineId: true, line: { select: { orderId: true } } },
+  });
+  const last = new Map<string, (typeof sensors)[number]>();
+  for (const sensor of sensors) {
+    const key = `${sensor.typeLetter} ${sensor.serial}`;
+    if (!last.has(key)) last.set(key, sensor);
+  }
+  const orderIds = [...new Set([...last.values()].map(({ line }) => line.orderId))];
+  const rows = await tx.order.findMany({ where: { id: { in: orderIds } }, include: orderParts });
+  const lines = rows.flatMap((row) => orderOf(row).lines);
+  const found = [...last.values()].toSorted((a, b) => a.serial.localeCompare(b.serial, "en"));
+  const kinds = lines.flatMap((line) => {
+    const quantity = found.filter(({ orderLineId }) => orderLineId === line.id).length;
+    return quantity > 0 ? [kindOf(line, quantity)] : [];
+  });
+  return { kinds, serials: found.map(({ serial }) => serial) };
+};
+
+/** What the form for a request offers, and what it begins with where sensors are to be calibrated once more. */
+export const requestFormView = (actor: Actor, serials: readonly string[]) =>
+  answer(actor, "portal.order", async (tx) => {
+    const addresses = await loadAddresses(tx, customerIdOf(actor));
+    const again = serials.length > 0 ? await askedAgain(tx, serials) : { kinds: [], serials: [] };
+    return {
+      addresses: addresses
+        .filter(({ active, kind }) => active && kind !== "invoice")
+        .map(({ id, title, kind }) => ({ id, title: `${title} (${addressKindLabels[kind].toLowerCase()})` })),
+      kinds: again.kinds,
+      wishes: again.serials.length > 0 ? `Once more, please: ${again.serials.join(", ")}` : "",
+    };
+  });

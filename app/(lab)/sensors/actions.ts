@@ -1,5 +1,7 @@
 "use server";
+import { uploadedFile } from "@/app/(lab)/furnaces/survey-file";
 import { BuildDraft } from "@/lib/domain/sensor/build-draft";
+import { addPhoto } from "@/lib/operations/sensor/add-photo";
 import { collectSensor } from "@/lib/operations/sensor/collect";
 import { stateBuild } from "@/lib/operations/sensor/state-build";
 import { formAction } from "@/lib/web/form-action";
@@ -29,3 +31,17 @@ const build = formAction(stateBuild, {
 export const stateBuildAction = async (state: FormState, data: FormData) => build(state, data);
 
 export const collectSensorAction = async (state: FormState, data: FormData) => collect(state, data);
+
+/** A file is read before the form is. */
+export const addPhotoAction = async (state: FormState, data: FormData) => {
+  const file = await uploadedFile(data, "photo");
+  const add = formAction(addPhoto, {
+    parse: (form) => ({
+      tag: text(form, "tag"),
+      caption: text(form, "caption"),
+      bytes: file?.bytes ?? new Uint8Array(),
+    }),
+    done: ({ tag }) => `The photo of ${tag} is kept.`,
+  });
+  return add(state, data);
+};

@@ -1,5 +1,6 @@
 import { readHistory } from "@/lib/data/audit/read-history";
 import type { Tx } from "@/lib/data/in-scope";
+import { photosOf } from "@/lib/data/intake/photo-store";
 import { lastMove } from "@/lib/data/sensor/last-move";
 import { readLastResults, readRunsOfSensor, readSensor } from "@/lib/data/sensor/read-sensor";
 import { readStoredPoint } from "@/lib/domain/evidence/read-stored-point";
@@ -131,6 +132,10 @@ export const sensorView = (actor: Actor, tag: string) =>
       next: nextOfSensor(state),
       last: await lastMove(tx, [row.id]),
       history,
+      photos: (await photosOf(tx, row.id)).map((photo) => ({
+        ...photo,
+        takenAt: photo.takenAt.toISOString(),
+      })),
       mayCollect:
         (state === "issued" || state === "received") &&
         (actor.kind === "system" || may(actor.roles, "sensor.release")),

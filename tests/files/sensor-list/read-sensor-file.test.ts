@@ -36,7 +36,7 @@ describe("a list as CSV", () => {
         insulationMegaohm: 500,
         polarity: "ok",
         typeCheck: "not-checked",
-        grounding: "not-checked",
+        grounding: "grounded",
         build: {
           lot: "H7",
           roll: "R3",
@@ -48,7 +48,6 @@ describe("a list as CSV", () => {
           connector: "miniature-plug",
           isUsed: true,
         },
-        ...{ grounding: "grounded" },
       },
       expect.objectContaining({
         line: 4,

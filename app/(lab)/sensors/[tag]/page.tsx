@@ -15,6 +15,7 @@ import { sensorMarks } from "../sensor-marks";
 import { BuildSection } from "./build-section";
 import { HandBack } from "./hand-back";
 import { IntakeFacts } from "./intake-facts";
+import { Photos } from "./photos";
 import { SensorResults } from "./sensor-results";
 import { SensorThread } from "./sensor-thread";
 
@@ -65,6 +66,7 @@ export default async function SensorPage({ params }: Props) {
         <FieldList columns items={identityOf(sensor)} />
       </Section>
       {sensor.intake ? <IntakeFacts intake={sensor.intake} /> : null}
+      <Photos sensor={sensor} />
       <BuildSection sensor={sensor} />
       <SensorResults sensor={sensor} />
       <Section title="Runs and certificates">

@@ -7,7 +7,7 @@ export type Counter =
   | "sensor"
   | "run"
   | "certificate"
-  | `${"order" | "run" | "certificate" | "characterisation" | "quotation" | "shipment" | "invoicing"}-${number}`;
+  | `${"order" | "run" | "certificate" | "characterisation" | "quotation" | "shipment" | "invoicing" | "nonconformity"}-${number}`;
 
 /**
  * The next number of a counter, beginning at 1. The counter stays locked until the transaction ends, so that a

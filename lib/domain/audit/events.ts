@@ -11,7 +11,9 @@ import { holdEvents } from "../hold/events";
 import { invoicingEvents } from "../invoicing/events";
 import { machineEvents } from "../machine/events";
 import { mailEvents } from "../mail/events";
+import { nonconformityEvents } from "../nonconformity/events";
 import { orderEvents } from "../order/events";
+import { partsEvents } from "../parts/events";
 import { priceEvents } from "../price/events";
 import { procedureEvents } from "../procedure/events";
 import { promiseEvents } from "../promise/events";
@@ -43,6 +45,7 @@ export const auditEvents = [
   ...Object.values(runEvents),
   ...Object.values(gateEvents),
   ...Object.values(reviewEvents),
+  ...Object.values(partsEvents),
   ...Object.values(certificateEvents),
   ...Object.values(scopeEvents),
   ...Object.values(procedureEvents),
@@ -58,6 +61,7 @@ export const auditEvents = [
   ...Object.values(invoicingEvents),
   ...Object.values(holdEvents),
   ...Object.values(questionEvents),
+  ...Object.values(nonconformityEvents),
   ...Object.values(addressEvents),
   ...Object.values(recallEvents),
 ] as unknown as readonly EventDefinition<string, never>[];

@@ -1,5 +1,6 @@
 import { loadEquipment, saveEquipment } from "@/lib/data/equipment/equipment-store";
 import { insertEntry, loadLogbook } from "@/lib/data/equipment/logbook-store";
+import { openSuspect } from "@/lib/data/nonconformity/open-suspect";
 import { eventOf } from "@/lib/domain/audit/define-event";
 import { isoDay } from "@/lib/domain/calibration/due";
 import { equipmentEvents } from "@/lib/domain/equipment/events";
@@ -46,6 +47,8 @@ export const setEquipmentState = defineOperation({
       });
     await saveEquipment(tx, id, version, { state: to });
     const payload = { tag: before.tag, from: before.state, to, reason };
-    return { value: { id }, events: [eventOf(equipmentEvents.stateSet, id, payload)] };
+    const by = { openedById: personIdOf(actor), openedAt: now };
+    const opened = to === "suspect" ? await openSuspect(tx, before, reason, by) : [];
+    return { value: { id }, events: [eventOf(equipmentEvents.stateSet, id, payload), ...opened] };
   },
 });

@@ -1,0 +1,17 @@
+import { enter } from "@/lib/data/nonconformity/enter";
+import { demandStory } from "@/lib/data/nonconformity/load-story";
+import { StepInput } from "@/lib/domain/nonconformity/schema";
+import { personIdOf } from "@/lib/domain/staff/person-id-of";
+import { defineOperation } from "../operation";
+
+/** Closes it; by somebody who neither reported nor corrected it, nor (of a complaint) did the work. */
+export const closeNonconformity = defineOperation({
+  name: "nonconformity/close",
+  permission: "nonconformity.decide",
+  input: StepInput,
+  perform: async ({ actor, now, tx }, { number, version, text }) => {
+    const loaded = await demandStory(tx, number, version);
+    const event = await enter(tx, loaded, { kind: "closed", text, saidById: personIdOf(actor), saidAt: now });
+    return { value: { number }, events: [event] };
+  },
+});

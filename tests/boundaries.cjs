@@ -54,7 +54,7 @@ const rooms = [
     "The same picture on the page and in the PDF: view data in, shapes and labels out.",
     [
       lib("drawing", "domain", "metrology"),
-      npm("d3-scale", "d3-shape", "@types/d3-scale", "@types/d3-shape"),
+      npm("d3-scale", "d3-shape", "@types/d3-scale", "@types/d3-shape", "qrcode", "@types/qrcode"),
     ],
   ),
   room(

@@ -5,7 +5,7 @@ import { requireStaff } from "@/lib/web/auth";
 export default async function LabLayout({ children }: { readonly children: ReactNode }) {
   const actor = await requireStaff();
   return (
-    <LabShell name={actor.name} roles={actor.roles}>
+    <LabShell name={actor.name} roles={actor.roles} atBench={actor.session === "bench"}>
       {children}
     </LabShell>
   );

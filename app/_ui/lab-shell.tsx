@@ -1,6 +1,7 @@
 import Link from "next/link";
 import type { ReactNode } from "react";
 import { NavLink } from "@/app/_ui/nav-link.client";
+import { StateMark } from "@/app/_ui/state-mark";
 import { ThemeSwitch } from "@/app/_ui/theme-switch.client";
 import { Wordmark } from "@/app/_ui/wordmark";
 import { may, type Permission } from "@/lib/domain/staff/permissions";
@@ -27,10 +28,16 @@ const places: readonly { readonly href: string; readonly label: string; readonly
   { href: "/staff", label: "Staff", needs: "person.read" },
 ];
 
-type Props = { readonly name: string; readonly roles: readonly Role[]; readonly children: ReactNode };
+type Props = {
+  readonly name: string;
+  readonly roles: readonly Role[];
+  /** The session records and does not sign. */
+  readonly atBench?: boolean;
+  readonly children: ReactNode;
+};
 
 /** The laboratory's side of the house: the rail with the places this person may enter, and the page. */
-export function LabShell({ name, roles, children }: Props) {
+export function LabShell({ name, roles, atBench, children }: Props) {
   return (
     <div className="shell">
       <a className="skip" href="#main">
@@ -54,6 +61,7 @@ export function LabShell({ name, roles, children }: Props) {
             <strong>{name}</strong>
           </Link>
           <span className="rail-roles">{roles.map((role) => roleLabels[role]).join(", ")}</span>
+          {atBench ? <StateMark state="active" label="At the bench: records, does not sign" /> : null}
           <ThemeSwitch />
           <Link className="sign-out" href="/sign-out" prefetch={false}>
             Sign out

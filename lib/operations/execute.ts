@@ -5,6 +5,7 @@ import { tellPrograms } from "@/lib/data/machine/tell-programs";
 import { tellNews } from "@/lib/data/mail/tell-news";
 import { Refused } from "@/lib/domain/refusal";
 import { type Actor, actorIdOf, scopeOf } from "@/lib/domain/staff/actor";
+import { benchMay } from "@/lib/domain/staff/bench";
 import { may } from "@/lib/domain/staff/permissions";
 import type { Operation } from "./operation";
 
@@ -15,6 +16,10 @@ const permitted = (actor: Actor, permission: Operation<z.ZodType, unknown>["perm
   if (permission === "signed-in") return true;
   return permission !== "system" && may(actor.roles, permission);
 };
+
+/** At the bench somebody records and does not sign: held here, where no operation can forget it. */
+const closedAtTheBench = (actor: Actor, permission: string): boolean =>
+  actor.kind !== "system" && actor.session === "bench" && permission !== "signed-in" && !benchMay(permission);
 
 /** zod's issues as field → message, named like the form's fields ("lines.0.quantity"). */
 const fieldsOf = (error: z.ZodError): Record<string, string> =>
@@ -34,6 +39,12 @@ export const execute = async <S extends z.ZodType, O>(
     throw new Refused({
       code: "not-permitted",
       message: "Your roles do not allow this. Nothing was changed.",
+    });
+  if (closedAtTheBench(actor, operation.permission))
+    throw new Refused({
+      code: "not-permitted",
+      message:
+        "A session at the bench records and does not sign. Nothing was changed; sign in without “at the bench” for this.",
     });
   const parsed = operation.input.safeParse(input);
   if (!parsed.success)

@@ -11,23 +11,35 @@ import { type FormAction, foreignOriginMessage, refusedState, stateOfError } fro
 import { isOwnOrigin } from "./origin";
 import { cookieNames } from "./session-cookie";
 
-type Options = { readonly parse: (data: FormData) => unknown; readonly redirect: string };
+const dropSession = async (): Promise<void> => {
+  const { isHttps } = env();
+  (await cookies()).delete({ name: cookieNames(isHttps).session, path: "/", secure: isHttps });
+};
 
-/** A person's own account, staff or customer: what ends their sessions, this one included. */
+type Options<O> = {
+  readonly parse: (data: FormData) => unknown;
+  readonly redirect: string;
+  /** Stays signed in. Without it the session ends, and its cookie goes. */
+  readonly keepsSession?: boolean;
+  /** What the browser is to carry on: shown once, on the next page. */
+  readonly carryOn?: (value: O) => Promise<void>;
+};
+
+/** A person's own account, staff or customer: in the laboratory's scope, without any role. */
 export const accountAction =
-  <S extends z.ZodType, O>(operation: Operation<S, O>, options: Options): FormAction =>
+  <S extends z.ZodType, O>(operation: Operation<S, O>, options: Options<O>): FormAction =>
   async (_state, data) => {
     try {
       if (!isOwnOrigin((await headers()).get("origin"), env().publicOrigin))
         return refusedState(data, foreignOriginMessage(env().publicOrigin));
       const actor = await currentActor();
-      if (actor && actor.kind !== "system")
-        await execute(operation, ownAccountOf(actor), options.parse(data) as z.input<S>, () => new Date());
-      (await cookies()).delete({
-        name: cookieNames(env().isHttps).session,
-        path: "/",
-        secure: env().isHttps,
-      });
+      if (!actor && options.keepsSession)
+        return refusedState(data, "Your session has ended. Sign in again, then send this once more.");
+      if (actor && actor.kind !== "system") {
+        const input = options.parse(data) as z.input<S>;
+        await options.carryOn?.(await execute(operation, ownAccountOf(actor), input, () => new Date()));
+      }
+      if (!options.keepsSession) await dropSession();
     } catch (error) {
       return stateOfError(error, data, operation.name);
     }

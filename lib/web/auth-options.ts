@@ -1,34 +1,9 @@
 import "server-only";
 import type { AuthOptions } from "next-auth";
 import Credentials from "next-auth/providers/credentials";
-import { Refused } from "@/lib/domain/refusal";
-import { signIn } from "@/lib/operations/staff/sign-in";
-import { connectDatabase } from "./connect-database";
+import { authorizeCode, authorizePassword, type SignedIn } from "./authorize";
 import { env } from "./env";
 import { cookieNames, sessionSeconds } from "./session-cookie";
-
-/** What `authorize` hands to the token; nothing else goes into the cookie. */
-type SignedIn = { readonly id: string; readonly sessionEpoch: number };
-
-const typed = (value: unknown): string => (typeof value === "string" ? value : "");
-
-/** next-auth shows the message of what is thrown here as `?error=`; the sign-in page knows these two words only. */
-const authorize = async (credentials: Record<string, unknown> | undefined): Promise<SignedIn | null> => {
-  connectDatabase();
-  try {
-    const answer = await signIn(
-      { email: typed(credentials?.email), password: typed(credentials?.password) },
-      () => new Date(),
-    );
-    if (answer.kind === "wait") throw new Error(`wait-${answer.seconds}`);
-    return answer.kind === "welcome" ? { id: answer.personId, sessionEpoch: answer.sessionEpoch } : null;
-  } catch (error) {
-    if (error instanceof Refused) throw new Error("busy");
-    if (error instanceof Error && error.message.startsWith("wait-")) throw error;
-    console.error("sign-in failed", error);
-    throw new Error("failed");
-  }
-};
 
 const cookieOptions = (isHttps: boolean) =>
   ({ httpOnly: true, sameSite: "lax", path: "/", secure: isHttps }) as const;
@@ -49,8 +24,17 @@ export const authOptions = (): AuthOptions => {
     },
     providers: [
       Credentials({
-        credentials: { email: { type: "email" }, password: { type: "password" } },
-        authorize: async (credentials) => authorize(credentials) as never,
+        credentials: {
+          email: { type: "email" },
+          password: { type: "password" },
+          bench: { type: "checkbox" },
+        },
+        authorize: async (credentials) => authorizePassword(credentials) as never,
+      }),
+      Credentials({
+        id: "code",
+        credentials: { code: { type: "text" } },
+        authorize: async (credentials) => authorizeCode(credentials) as never,
       }),
     ],
     callbacks: {
@@ -61,6 +45,7 @@ export const authOptions = (): AuthOptions => {
           ? {
               personId: signedIn.id,
               sessionEpoch: signedIn.sessionEpoch,
+              sessionId: signedIn.sessionId,
               signedInAt: Math.floor(Date.now() / 1000),
             }
           : token;

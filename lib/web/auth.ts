@@ -6,6 +6,7 @@ import { cache } from "react";
 import { z } from "zod";
 import type { Actor } from "@/lib/domain/staff/actor";
 import { may, type Permission } from "@/lib/domain/staff/permissions";
+import { markSeen } from "@/lib/operations/staff/sign-in-seen";
 import { actorView } from "@/lib/views/actor";
 import { connectDatabase } from "./connect-database";
 import { env } from "./env";
@@ -15,7 +16,12 @@ import { cookieNames, sessionSeconds } from "./session-cookie";
 export type StaffActor = Extract<Actor, { kind: "staff" }>;
 export type CustomerActor = Extract<Actor, { kind: "customer" }>;
 
-const Session = z.object({ personId: z.uuid(), sessionEpoch: z.int(), signedInAt: z.number() });
+const Session = z.object({
+  personId: z.uuid(),
+  sessionEpoch: z.int(),
+  sessionId: z.uuid(),
+  signedInAt: z.number(),
+});
 
 /** What a session cookie says, if it is ours, whole and not too old; nothing in it is trusted beyond that. */
 export const sessionOf = async (token: string | undefined, nowSeconds: number) => {
@@ -32,8 +38,16 @@ export const currentActor = cache(async (): Promise<Actor | null> => {
   connectDatabase();
   const token = (await cookies()).get(cookieNames(env().isHttps).session)?.value;
   const session = await sessionOf(token, Date.now() / 1000);
-  return session ? actorView(session.personId, session.sessionEpoch) : null;
+  const seen = session && (await actorView(session, new Date()));
+  if (!seen) return null;
+  await markSeen(session.sessionId, seen.lastSeenAt, new Date());
+  return seen.actor;
 });
+
+/** What the laboratory asks for comes before anything else: without it, the actor holds no role. */
+const setUpFirst = (actor: Actor | null): void => {
+  if (actor && actor.kind !== "system" && actor.mustSetUp) redirect("/account/codes");
+};
 
 const signInFirst = async (): Promise<never> => {
   const path = (await headers()).get(requestPathHeader);
@@ -43,6 +57,7 @@ const signInFirst = async (): Promise<never> => {
 /** Somebody of the laboratory; customers are led to their own side. */
 export const requireStaff = async (): Promise<StaffActor> => {
   const actor = await currentActor();
+  setUpFirst(actor);
   if (actor?.kind === "staff") return actor;
   if (actor?.kind === "customer") return redirect("/portal");
   return signInFirst();
@@ -51,6 +66,7 @@ export const requireStaff = async (): Promise<StaffActor> => {
 /** Somebody of a customer; staff are led to theirs. */
 export const requireCustomer = async (): Promise<CustomerActor> => {
   const actor = await currentActor();
+  setUpFirst(actor);
   if (actor?.kind === "customer") return actor;
   if (actor?.kind === "staff") return redirect("/");
   return signInFirst();
@@ -59,6 +75,7 @@ export const requireCustomer = async (): Promise<CustomerActor> => {
 /** Somebody who may do this: decides what a page shows. Operations and views check for themselves again. */
 export const requirePermission = async (permission: Permission): Promise<StaffActor | CustomerActor> => {
   const actor = await currentActor();
+  setUpFirst(actor);
   if (!actor || actor.kind === "system") return signInFirst();
   if (!may(actor.roles, permission)) return forbidden();
   return actor;

@@ -5,6 +5,12 @@ export const cookieNames = (isHttps: boolean) => {
     session: `${prefix}emfolio.session`,
     csrf: `${prefix}emfolio.csrf`,
     target: `${prefix}emfolio.target`,
+    /** That the password was right; the one-time code is still to come. */
+    step: `${prefix}emfolio.step`,
+    /** Shown once after they were made. */
+    recovery: `${prefix}emfolio.recovery`,
+    /** Who asked to be linked with the outside identity provider. */
+    link: `${prefix}emfolio.link`,
   } as const;
 };
 

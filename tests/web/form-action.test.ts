@@ -7,6 +7,7 @@ import { eventOf } from "@/lib/domain/audit/define-event";
 import { staffEvents } from "@/lib/domain/staff/events";
 import { recordCustomer } from "@/lib/operations/customer/record";
 import { defineOperation } from "@/lib/operations/operation";
+import { beginSession } from "@/lib/operations/staff/sign-in-session";
 import { formAction } from "@/lib/web/form-action";
 import { text } from "@/lib/web/form-fields";
 import { buildWorld, type World } from "../support/build-world";
@@ -28,11 +29,20 @@ const secret = "a secret of thirty-two characters";
 let database: TestDatabase;
 let world: World;
 
-const signedIn = (person: { readonly personId: string }, claims: object = {}) =>
-  encode({
-    secret,
-    token: { personId: person.personId, sessionEpoch: 1, signedInAt: Date.now() / 1000, ...claims },
-  });
+/** A person's own session, and the cookie that says so. */
+const claimsOf = async (person: { readonly personId: string }) => {
+  const opened = await beginSession({ personId: person.personId, ...full }, () => new Date());
+  return { ...opened, signedInAt: Date.now() / 1000 };
+};
+const full = {
+  sessionEpoch: 1,
+  atBench: false,
+  cameBy: "password",
+  hadCode: false,
+  device: "a test",
+} as const;
+const signedIn = async (person: { readonly personId: string }, claims: object = {}) =>
+  encode({ secret, token: { ...(await claimsOf(person)), ...claims } });
 
 const record = formAction(recordCustomer, {
   parse: (data) => ({
@@ -97,11 +107,13 @@ describe("formAction", () => {
       "not a token",
       await encode({
         secret: `${secret}!`,
-        token: { personId: desk.personId, sessionEpoch: 1, signedInAt: Date.now() / 1000 },
+        token: await claimsOf(desk),
       }),
       await signedIn(desk, { sessionEpoch: 2 }),
       await signedIn(desk, { signedInAt: Date.now() / 1000 - 12 * 60 * 60 }),
-      await signedIn({ personId: "00000000-0000-4000-8000-000000000000" }),
+      await signedIn(desk, { personId: world.people.signatory.personId }),
+      await signedIn(desk, { sessionId: "00000000-0000-4000-8000-000000000000" }),
+      await signedIn(desk, { sessionId: undefined }),
     ];
     for (const session of sessions) {
       request.session = session;

@@ -1,48 +1,36 @@
 import { redirect } from "next/navigation";
-import { ActionForm } from "@/app/_ui/action-form.client";
 import { LinkButton } from "@/app/_ui/link-button";
+import { Notice } from "@/app/_ui/notice";
 import { Page } from "@/app/_ui/page";
-import { SubmitButton } from "@/app/_ui/submit-button.client";
-import { TextField } from "@/app/_ui/text-field.client";
+import { accountView } from "@/lib/views/account";
 import { currentActor } from "@/lib/web/auth";
-import { changePasswordAction } from "./actions";
+import { load } from "@/lib/web/load";
+import { accountMessage } from "./account-message";
+import { CodeSection } from "./code-section";
+import { PasswordSection } from "./password-section";
+import { SessionSection } from "./session-section";
 
-export const metadata = { title: "Your password" };
+export const metadata = { title: "Your account" };
+
+type Props = { readonly searchParams: Promise<{ readonly said?: string | string[] }> };
 
 /** For staff and customers alike, which is why it stands in neither one's part of the house. */
-export default async function AccountPage() {
+export default async function AccountPage({ searchParams }: Props) {
   const actor = await currentActor();
   if (!actor || actor.kind === "system") redirect("/sign-in?to=/account");
+  const account = await load(accountView(actor, new Date()));
+  const { said } = await searchParams;
+  const message = accountMessage(typeof said === "string" ? said : undefined);
   return (
     <Page
-      title="Your password"
-      lead={`You are signed in as ${actor.name}. After the change you sign in again, here and everywhere else.`}
+      title="Your account"
+      lead={`You are signed in as ${actor.name}${actor.session === "bench" ? ", at the bench: this session records and does not sign" : ""}.`}
+      actions={<LinkButton href="/">Back to work</LinkButton>}
     >
-      <ActionForm action={changePasswordAction} label="Change your password">
-        <TextField
-          name="oldPassword"
-          label="Your present password"
-          type="password"
-          autoComplete="current-password"
-        />
-        <TextField
-          name="password"
-          label="The new one"
-          type="password"
-          autoComplete="new-password"
-          hint="At least 12 characters; a few words in a row are good."
-        />
-        <TextField
-          name="passwordAgain"
-          label="The new one again"
-          type="password"
-          autoComplete="new-password"
-        />
-        <div className="form-actions">
-          <SubmitButton>Change the password</SubmitButton>
-          <LinkButton href="/">Leave it</LinkButton>
-        </div>
-      </ActionForm>
+      {message ? <Notice kind="done">{message}</Notice> : null}
+      <SessionSection sessions={account.sessions} />
+      <CodeSection account={account} />
+      <PasswordSection />
     </Page>
   );
 }

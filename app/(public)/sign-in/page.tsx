@@ -22,16 +22,20 @@ export default async function SignInPage({ searchParams }: Props) {
   const query = await searchParams;
   const actor = await currentActor();
   if (actor) redirect(actor.kind === "customer" ? "/portal" : "/");
+  const error = one(query.error);
+  // The password was right; the second step has a page of its own.
+  if (error?.startsWith("code"))
+    redirect(error === "code" ? "/second-factor" : `/second-factor?error=${error}`);
   const names = cookieNames(env().isHttps);
   const jar = await cookies();
   // After a refusal the address no longer says where the person wanted to go; the cookie still does.
-  const kept = query.error === undefined ? undefined : jar.get(names.target)?.value;
+  const kept = error === undefined ? undefined : jar.get(names.target)?.value;
   const target = one(query.to) ?? one(query.callbackUrl) ?? kept ?? "/";
   const csrf = jar.get(names.csrf)?.value.split("|")[0];
   // The token's cookie is set at this address, which then leads back here with `callbackUrl`.
   if (!csrf && one(query.callbackUrl) === undefined)
     redirect(`/api/auth/signin?callbackUrl=${encodeURIComponent(target)}`);
-  const message = signInMessage(one(query.error), one(query.said));
+  const message = signInMessage(error, one(query.said));
   return (
     <Page
       title="Sign in"
@@ -47,8 +51,8 @@ export default async function SignInPage({ searchParams }: Props) {
         </Notice>
       )}
       <p className="quiet form">
-        No address yet, or the password is lost? The laboratory's quality manager can help; nothing is sent by
-        e-mail.
+        <a href="/reset">The password is lost</a>: a link for a new one comes by mail. No address yet? The
+        laboratory’s quality manager invites people, and so does a colleague of yours who may.
       </p>
     </Page>
   );

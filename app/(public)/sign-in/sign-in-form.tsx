@@ -1,3 +1,4 @@
+import { CheckboxField } from "@/app/_ui/checkbox-field.client";
 import { SubmitButton } from "@/app/_ui/submit-button.client";
 import { TextField } from "@/app/_ui/text-field.client";
 
@@ -23,6 +24,11 @@ export function SignInForm({ csrfToken, target }: Props) {
         type="password"
         autoComplete="current-password"
         maxLength={200}
+      />
+      <CheckboxField
+        name="bench"
+        label="At the bench"
+        hint="For technicians: stays open for twelve hours beside the furnace; records, and does not sign, accept or change settings."
       />
       <div className="form-actions">
         <SubmitButton>Sign in</SubmitButton>

@@ -6,7 +6,7 @@ export const signInMessage = (error: string | undefined, said: string | undefine
   if (wait)
     return {
       kind: "caution",
-      text: `Several sign-ins with this address failed. Wait ${wait} seconds, then try again; nobody is locked out.`,
+      text: `Several sign-ins with this address failed. Wait ${wait} seconds, then try again.`,
     };
   if (error === "busy")
     return { kind: "caution", text: "Many people sign in at this moment. Try again in a few seconds." };
@@ -25,8 +25,19 @@ export const signInMessage = (error: string | undefined, said: string | undefine
       kind: "done",
       text: "Your password is changed, and every session of yours is ended. Sign in with it.",
     };
-  if (said === "signed-out")
-    return { kind: "done", text: "You are signed out, on this computer and on every other." };
+  if (said === "signed-out") return { kind: "done", text: "You are signed out of this session." };
+  if (said === "code-late")
+    return {
+      kind: "caution",
+      text: "The code took longer than five minutes. Begin again with the password.",
+    };
+  if (said === "invited")
+    return { kind: "done", text: "Your password is set. Sign in with your address and with it." };
+  if (said === "reset")
+    return {
+      kind: "done",
+      text: "Your password is changed, and every session of yours is ended. Sign in with it.",
+    };
   if (said === "first-access")
     return { kind: "done", text: "The laboratory is recorded. Sign in with the password you just chose." };
   return null;

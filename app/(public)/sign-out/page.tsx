@@ -14,12 +14,13 @@ export default async function SignOutPage() {
   return (
     <Page
       title="Sign out"
-      lead={`You are signed in as ${actor.name}. Signing out ends every session of yours, on this computer and on every other.`}
+      lead={`You are signed in as ${actor.name}. Signing out ends this session; those on other devices are listed at your account.`}
     >
       <ActionForm action={signOutAction} label="Sign out">
         <div className="form-actions">
           <SubmitButton>Sign out</SubmitButton>
           <LinkButton href="/">Stay</LinkButton>
+          <LinkButton href="/account">Your sessions</LinkButton>
         </div>
       </ActionForm>
     </Page>

@@ -1,3 +1,4 @@
+import { endSessionsOf } from "@/lib/data/account/session-store";
 import type { Tx } from "@/lib/data/in-scope";
 import { isUuid } from "@/lib/data/is-uuid";
 import { refuseDuplicate } from "@/lib/data/refuse-duplicate";
@@ -27,6 +28,7 @@ const shown = {
   email: true,
   customerId: true,
   active: true,
+  lockedUntil: true,
   createdAt: true,
   version: true,
   roles: { select: { role: true }, orderBy: { role: "asc" } },
@@ -48,23 +50,24 @@ export const loadPeople = async (tx: Tx) =>
 
 type PersonFields = { readonly name?: string; readonly email?: string; readonly active?: boolean };
 
-/** `endSessions` raises the epoch: what a session cookie says is then no longer true. */
+/** `sessionsEndAt` raises the epoch as well: what a session cookie says is then no longer true. */
 export const savePerson = async (
   tx: Tx,
   id: string,
   version: number,
   fields: PersonFields,
-  endSessions: boolean,
+  sessionsEndAt: Date | null,
 ): Promise<void> => {
   const save = tx.person.updateMany({
     where: { id, version },
     data: {
       ...fields,
       version: { increment: 1 },
-      ...(endSessions ? { sessionEpoch: { increment: 1 } } : {}),
+      ...(sessionsEndAt ? { sessionEpoch: { increment: 1 } } : {}),
     },
   });
   demandSaved(await refuseDuplicate(save, "email", emailTaken));
+  if (sessionsEndAt) await endSessionsOf(tx, id, sessionsEndAt);
 };
 
 export const replaceRoles = async (tx: Tx, personId: string, roles: readonly string[]): Promise<void> => {
@@ -72,15 +75,18 @@ export const replaceRoles = async (tx: Tx, personId: string, roles: readonly str
   await tx.personRole.createMany({ data: roles.map((role) => ({ personId, role })) });
 };
 
-export const savePasswordHash = (tx: Tx, id: string, passwordHash: string) =>
-  tx.person.update({
+/** A new password ends every session. */
+export const savePasswordHash = async (tx: Tx, id: string, passwordHash: string, now: Date) => {
+  await tx.person.update({
     where: { id },
     data: { passwordHash, version: { increment: 1 }, sessionEpoch: { increment: 1 } },
     select: { id: true },
   });
+  await endSessionsOf(tx, id, now);
+};
 
-export const endSessions = (tx: Tx, id: string) =>
-  tx.person.update({ where: { id }, data: { sessionEpoch: { increment: 1 } }, select: { id: true } });
+export const saveLock = (tx: Tx, id: string, lockedUntil: Date | null) =>
+  tx.person.update({ where: { id }, data: { lockedUntil }, select: { id: true } });
 
 /** Active quality managers other than this person; locked, or two could give up the role to each other at once. */
 export const countOtherQualityManagers = async (tx: Tx, personId: string): Promise<number> => {

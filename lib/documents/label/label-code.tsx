@@ -1,5 +1,5 @@
 import { Path, Svg } from "@react-pdf/renderer";
-import { codePath } from "./code-path";
+import { codePath } from "@/lib/drawing/code-path";
 
 /** Light modules on each side that a reader needs to find the code (ISO/IEC 18004: four). */
 const quiet = 4;

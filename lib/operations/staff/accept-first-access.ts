@@ -10,7 +10,7 @@ import { LaboratoryInput } from "@/lib/domain/staff/laboratory-schema";
 import { NewPassword } from "@/lib/domain/staff/password";
 import { emailAddress, requiredLine } from "@/lib/domain/typed-text";
 import { defineOperation } from "../operation";
-import { hashPassword } from "./password-hash";
+import { hashPassword } from "../password-hash";
 
 /** Takes the one-time link: the laboratory's record and the person who then lets everybody else in. */
 export const acceptFirstAccess = defineOperation({

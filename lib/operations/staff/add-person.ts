@@ -7,7 +7,7 @@ import { namesItsOwner } from "@/lib/domain/staff/password";
 import { customerRoles } from "@/lib/domain/staff/roles";
 import { PersonInput } from "@/lib/domain/staff/schema";
 import { defineOperation } from "../operation";
-import { hashPassword } from "./password-hash";
+import { hashPassword } from "../password-hash";
 
 export const addPerson = defineOperation({
   name: "staff/add-person",

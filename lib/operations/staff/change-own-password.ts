@@ -6,7 +6,7 @@ import { Refused } from "@/lib/domain/refusal";
 import { staffEvents } from "@/lib/domain/staff/events";
 import { longestPassword, NewPassword, namesItsOwner } from "@/lib/domain/staff/password";
 import { defineOperation } from "../operation";
-import { hashPassword, verifyPassword } from "./password-hash";
+import { hashPassword, verifyPassword } from "../password-hash";
 
 const refusedAt = (field: string, message: string): Refused =>
   new Refused({ code: "invalid", message: "Your password is as it was.", fields: { [field]: message } });
@@ -25,7 +25,7 @@ export const changeOwnPassword = defineOperation({
       path: ["passwordAgain"],
       message: "The two are not the same.",
     }),
-  perform: async ({ actor, tx }, { oldPassword, password }) => {
+  perform: async ({ actor, now, tx }, { oldPassword, password }) => {
     if (actor.kind === "system")
       throw new Refused({ code: "not-permitted", message: "The platform has no password." });
     const stored = await loadPasswordHash(tx, actor.personId);
@@ -34,7 +34,7 @@ export const changeOwnPassword = defineOperation({
       throw refusedAt("oldPassword", "This is not your present password.");
     if (namesItsOwner(password, stored.email))
       throw refusedAt("password", "It says whose it is: choose one without the e-mail address.");
-    await savePasswordHash(tx, actor.personId, await hashPassword(password));
+    await savePasswordHash(tx, actor.personId, await hashPassword(password), now);
     return { value: null, events: [eventOf(staffEvents.passwordChanged, actor.personId, {})] };
   },
 });

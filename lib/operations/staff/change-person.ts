@@ -16,7 +16,7 @@ export const changePerson = defineOperation({
   name: "staff/change-person",
   permission: "person.manage",
   input: PersonChange,
-  perform: async ({ tx }, { id, version, name, email, roles }) => {
+  perform: async ({ now, tx }, { id, version, name, email, roles }) => {
     const before = await loadPerson(tx, id);
     if (!before) throw new Refused({ code: "not-found", message: "This person is not here." });
     const to = demand(decideRoles(before, roles, await countOtherQualityManagers(tx, id)));
@@ -30,7 +30,7 @@ export const changePerson = defineOperation({
     if (rolesDiffer) events.push(eventOf(staffEvents.rolesChanged, id, { from: before.roles, to: [...to] }));
     const [first, ...others] = events;
     if (!first) throw new Refused({ code: "rule", message: "Nothing differs from what is stored." });
-    await savePerson(tx, id, version, { name, email }, rolesDiffer || changed.includes("email"));
+    await savePerson(tx, id, version, { name, email }, rolesDiffer || changed.includes("email") ? now : null);
     if (rolesDiffer) await replaceRoles(tx, id, to);
     return { value: { id }, events: [first, ...others] };
   },

@@ -12,7 +12,7 @@ export const setPersonActive = defineOperation({
   name: "staff/set-active",
   permission: "person.manage",
   input: z.strictObject({ id: z.uuid(), version: rowVersion, active: z.boolean() }),
-  perform: async ({ actor, tx }, { id, version, active }) => {
+  perform: async ({ actor, now, tx }, { id, version, active }) => {
     const person = await loadPerson(tx, id);
     if (!person) throw new Refused({ code: "not-found", message: "This person is not here." });
     if (person.active === active)
@@ -21,7 +21,7 @@ export const setPersonActive = defineOperation({
       const by = actor.kind === "system" ? null : actor.personId;
       demand(decideDeactivation(person, by, await countOtherQualityManagers(tx, id)));
     }
-    await savePerson(tx, id, version, { active }, true);
+    await savePerson(tx, id, version, { active }, now);
     const event = active ? staffEvents.personReactivated : staffEvents.personDeactivated;
     return { value: { id }, events: [eventOf(event, id, {})] };
   },

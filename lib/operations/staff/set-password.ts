@@ -5,14 +5,14 @@ import { Refused } from "@/lib/domain/refusal";
 import { staffEvents } from "@/lib/domain/staff/events";
 import { NewPassword, namesItsOwner } from "@/lib/domain/staff/password";
 import { defineOperation } from "../operation";
-import { hashPassword } from "./password-hash";
+import { hashPassword } from "../password-hash";
 
 /** For somebody who lost theirs: told by word of mouth, and changed by the person at their next sign-in. */
 export const setPassword = defineOperation({
   name: "staff/set-password",
   permission: "person.manage",
   input: z.strictObject({ id: z.uuid(), password: NewPassword }),
-  perform: async ({ tx }, { id, password }) => {
+  perform: async ({ now, tx }, { id, password }) => {
     const person = await loadPerson(tx, id);
     if (!person) throw new Refused({ code: "not-found", message: "This person is not here." });
     if (namesItsOwner(password, person.email))
@@ -21,7 +21,7 @@ export const setPassword = defineOperation({
         message: "Nothing was stored.",
         fields: { password: "It says whose it is: choose one without the e-mail address." },
       });
-    await savePasswordHash(tx, id, await hashPassword(password));
+    await savePasswordHash(tx, id, await hashPassword(password), now);
     return { value: { id }, events: [eventOf(staffEvents.passwordSet, id, {})] };
   },
 });

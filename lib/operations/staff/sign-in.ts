@@ -1,77 +1,52 @@
-import { z } from "zod";
+import { hasSecondFactor } from "@/lib/data/account/second-factor-store";
 import { inScope } from "@/lib/data/in-scope";
-import { insertAttempt, loadAttemptsForUpdate, loadCredentials } from "@/lib/data/staff/sign-in-store";
-import { eventOf } from "@/lib/domain/audit/define-event";
-import { ownAccountOf } from "@/lib/domain/staff/actor";
-import { staffEvents } from "@/lib/domain/staff/events";
+import { loadCredentials } from "@/lib/data/staff/sign-in-store";
+import { isLocked } from "@/lib/domain/account/lock";
 import { longestPassword } from "@/lib/domain/staff/password";
-import { rememberedMilliseconds, signInDelay } from "@/lib/domain/staff/sign-in-delay";
 import { type Clock, execute } from "../execute";
-import { defineOperation } from "../operation";
-import { nobodysHash, verifyPassword } from "./password-hash";
+import { nobodysHash, verifyPassword } from "../password-hash";
+import { recordRefusal, takeAttempt } from "./sign-in-attempt";
+import { beginSession, type OpenedSession } from "./sign-in-session";
 
 export type SignInAnswer =
-  | { readonly kind: "welcome"; readonly personId: string; readonly sessionEpoch: number }
+  | ({ readonly kind: "welcome" } & OpenedSession)
+  /** The password was right; a one-time code is asked for before anything is open. */
+  | { readonly kind: "code"; readonly personId: string; readonly sessionEpoch: number }
   | { readonly kind: "refused" }
   | { readonly kind: "wait"; readonly seconds: number };
 
-const laboratory = { kind: "laboratory" } as const;
+type Typed = {
+  readonly email: string;
+  readonly password: string;
+  readonly atBench?: boolean;
+  /** In words, for the list of sessions. */
+  readonly device?: string;
+};
 
-const recordSignIn = defineOperation({
-  name: "staff/sign-in",
-  permission: "signed-in",
-  input: z.strictObject({ personId: z.uuid(), email: z.string() }),
-  perform: async ({ now, tx }, { personId, email }) => {
-    await insertAttempt(tx, email, true, now);
-    return { value: null, events: [eventOf(staffEvents.signedIn, personId, {})] };
-  },
-});
-
-const recordRefusal = defineOperation({
-  name: "staff/refuse-sign-in",
-  permission: "system",
-  input: z.strictObject({
-    personId: z.string(),
-    reason: z.enum(["wrong-password", "unknown-address", "inactive"]),
-  }),
-  perform: async (_context, { personId, reason }) => ({
-    value: null,
-    events: [eventOf(staffEvents.signInRefused, personId, { reason })],
-  }),
-});
-
-/**
- * The attempt is written down as failed before the password is looked at, under a lock for this address: guesses sent
- * all at once would otherwise each find no failure yet. It is a counter, not a fact; the facts are the events below.
- */
-const takeAttempt = (email: string, now: Date) =>
-  inScope(laboratory, async (tx) => {
-    const since = new Date(now.getTime() - rememberedMilliseconds);
-    const seconds = signInDelay(await loadAttemptsForUpdate(tx, email, since), now);
-    if (seconds > 0) return { seconds, credentials: null };
-    await insertAttempt(tx, email, false, now);
-    return { seconds, credentials: await loadCredentials(tx, email) };
+const accountOf = (email: string) =>
+  inScope({ kind: "laboratory" }, async (tx) => {
+    const person = await loadCredentials(tx, email);
+    return { person, hasFactor: person ? await hasSecondFactor(tx, person.id) : false };
   });
 
-/** One answer, and one cost in time, for a wrong password, an unknown address and a deactivated person. */
-export const signIn = async (
-  typed: { readonly email: string; readonly password: string },
-  clock: Clock,
-): Promise<SignInAnswer> => {
+/** One answer, and one cost in time, for a wrong password, an unknown address, a deactivated person and a locked one. */
+export const signIn = async (typed: Typed, clock: Clock, publicUrl: string): Promise<SignInAnswer> => {
   const email = typed.email.trim().toLowerCase();
   if (email.length === 0 || email.length > 200 || typed.password.length > longestPassword)
     return { kind: "refused" };
-  const { seconds, credentials } = await takeAttempt(email, clock());
+  const seconds = await takeAttempt(email, clock());
   if (seconds > 0) return { kind: "wait", seconds };
+  const { person, hasFactor } = await accountOf(email);
   // Outside any transaction: hashing takes a while, and connections are few.
-  const matches = await verifyPassword(credentials?.passwordHash ?? nobodysHash, typed.password);
-  if (credentials?.active && matches) {
-    const { id: personId, sessionEpoch } = credentials;
-    await execute(recordSignIn, ownAccountOf({ personId, name: "" }), { personId, email }, clock);
-    return { kind: "welcome", personId, sessionEpoch };
+  const matches = await verifyPassword(person?.passwordHash ?? nobodysHash, typed.password);
+  if (person?.active && matches && !isLocked(person.lockedUntil, clock())) {
+    const who = { personId: person.id, sessionEpoch: person.sessionEpoch };
+    if (hasFactor) return { kind: "code", ...who };
+    const how = { atBench: typed.atBench ?? false, cameBy: "password", hadCode: false } as const;
+    const opened = await beginSession({ ...who, ...how, device: typed.device ?? "" }, clock);
+    return opened ? { kind: "welcome", ...opened } : { kind: "refused" };
   }
-  const reason = !credentials ? "unknown-address" : credentials.active ? "wrong-password" : "inactive";
-  const personId = credentials?.id ?? "";
-  await execute(recordRefusal, { kind: "system", name: "sign-in" }, { personId, reason }, clock);
+  const refusal = { email, reason: "wrong-password", publicUrl } as const;
+  await execute(recordRefusal, { kind: "system", name: "sign-in" }, refusal, clock);
   return { kind: "refused" };
 };

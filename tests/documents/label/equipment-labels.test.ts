@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { codePath } from "@/lib/documents/label/code-path";
+import { codePath } from "@/lib/drawing/code-path";
 import { type EquipmentLabel, equipmentLabels } from "@/lib/documents/label/equipment-labels";
 import { pdfPages } from "../../support/pdf-text";
 import { readQr } from "../../support/read-qr";

@@ -3,7 +3,7 @@ import { mkdtempSync, readdirSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import path from "node:path";
 import { describe, expect, it } from "vitest";
-import { codePath } from "@/lib/documents/label/code-path";
+import { codePath } from "@/lib/drawing/code-path";
 import { codeSide } from "@/lib/documents/label/label-code";
 import { type SensorLabel, sensorLabels, serialLines } from "@/lib/documents/label/sensor-labels";
 import { pdfPages } from "../../support/pdf-text";

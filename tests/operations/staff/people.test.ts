@@ -89,7 +89,7 @@ describe("first access", () => {
     expect(await offer()).toBeUndefined();
     configureDatabase(database.runtimeUrl);
     const { email } = await inScope(laboratoryScope, (tx) => tx.person.findFirstOrThrow());
-    expect((await signIn({ email, password }, clock)).kind).toBe("welcome");
+    expect((await signIn({ email, password }, clock, publicUrl)).kind).toBe("welcome");
     const stored = await inScope(laboratoryScope, (tx) =>
       tx.laboratory.findUniqueOrThrow({ where: { id: "laboratory" } }),
     );

@@ -17,6 +17,7 @@ import { type TestDatabase, testDatabase } from "../../support/database";
 
 let database: TestDatabase;
 const system: Actor = { kind: "system", name: "test" };
+const publicUrl = "https://calibration.example";
 const password = "warm each tip first";
 let moment = Date.parse("2026-03-04T08:00:00Z");
 const clock = () => new Date(moment);
@@ -32,9 +33,10 @@ const person = async (name: string, customerId: string | null = null) => {
 };
 
 const session = async (email: string, typed = password) => {
-  const answer = await signIn({ email, password: typed }, clock);
+  const answer = await signIn({ email, password: typed }, clock, publicUrl);
   if (answer.kind !== "welcome") throw new Error(`not welcome: ${answer.kind}`);
-  return { ...answer, still: () => actorView(answer.personId, answer.sessionEpoch) };
+  const still = async () => (await actorView(answer, clock()))?.actor ?? null;
+  return { ...answer, still };
 };
 
 const version = (id: string) =>
@@ -69,11 +71,13 @@ describe("signing in", () => {
       personId: mira.id,
       name: "mira",
       roles: ["technician"],
+      session: "full",
+      sessionId: opened.sessionId,
     });
     expect((await eventsAbout(mira.id)).at(-1)).toEqual({
-      action: "staff.signed-in",
+      action: "account.session-began",
       actorId: mira.id,
-      payload: "{}",
+      payload: '{"cameBy":"password","hadCode":false,"kind":"full"}',
     });
   });
 
@@ -82,10 +86,10 @@ describe("signing in", () => {
     const gone = await person("gone");
     await execute(setPersonActive, system, { id: gone.id, version: 1, active: false }, clock);
     const answers = [
-      await signIn({ email: noor.email, password: "not the password" }, clock),
-      await signIn({ email: "nobody@example.test", password }, clock),
-      await signIn({ email: gone.email, password }, clock),
-      await signIn({ email: noor.email, password: "x".repeat(201) }, clock),
+      await signIn({ email: noor.email, password: "not the password" }, clock, publicUrl),
+      await signIn({ email: "nobody@example.test", password }, clock, publicUrl),
+      await signIn({ email: gone.email, password }, clock, publicUrl),
+      await signIn({ email: noor.email, password: "x".repeat(201) }, clock, publicUrl),
     ];
     expect(answers).toEqual(Array.from({ length: 4 }, () => ({ kind: "refused" })));
     const refused = { action: "staff.sign-in-refused", actorId: "system:sign-in" };
@@ -109,16 +113,23 @@ describe("signing in", () => {
     const known = await person("slow");
     for (const email of [known.email, "unknown@example.test"]) {
       const guesses = await Promise.all(
-        Array.from({ length: 12 }, (_, index) => signIn({ email, password: `guess number ${index}` }, clock)),
+        Array.from({ length: 12 }, (_, index) =>
+          signIn({ email, password: `guess number ${index}` }, clock, publicUrl),
+        ),
       );
       expect(guesses.filter((answer) => answer.kind === "refused")).toHaveLength(5);
       expect(guesses.filter((answer) => answer.kind === "wait")).toHaveLength(7);
     }
     // Even the right password waits, so that waiting tells nothing; then it opens, and the count begins anew.
-    expect(await signIn({ email: known.email, password }, clock)).toEqual({ kind: "wait", seconds: 2 });
+    expect(await signIn({ email: known.email, password }, clock, publicUrl)).toEqual({
+      kind: "wait",
+      seconds: 2,
+    });
     wait(2);
     await session(known.email);
-    expect((await signIn({ email: known.email, password: "a wrong one again" }, clock)).kind).toBe("refused");
+    expect((await signIn({ email: known.email, password: "a wrong one again" }, clock, publicUrl)).kind).toBe(
+      "refused",
+    );
   });
 });
 
@@ -136,8 +147,8 @@ describe("a session ends", () => {
   it("by signing out, by a new password, and by a change of roles", async () => {
     const own = await person("owen");
     const first = await session(own.email);
-    const account = ownAccountOf({ personId: own.id, name: own.name });
-    await execute(signOut, account, {}, clock);
+    const { sessionId } = first;
+    await execute(signOut, ownAccountOf({ personId: own.id, name: own.name, sessionId }), {}, clock);
     expect(await first.still()).toBeNull();
 
     const second = await session(own.email);
@@ -169,7 +180,7 @@ describe("a session ends", () => {
     expect(await opened.still()).toMatchObject({
       kind: "customer",
       customerId: customer.id,
-      roles: ["customer"],
+      roles: ["customer", "customer-orderer", "customer-manager"],
     });
     const account = ownAccountOf({ personId: id, name });
     const typed = { password: "a longer set of words", passwordAgain: "a longer set of words" };
@@ -179,7 +190,7 @@ describe("a session ends", () => {
     expect(await opened.still()).not.toBeNull();
     await execute(changeOwnPassword, account, { oldPassword: password, ...typed }, clock);
     expect(await opened.still()).toBeNull();
-    expect((await signIn({ email, password }, clock)).kind).toBe("refused");
+    expect((await signIn({ email, password }, clock, publicUrl)).kind).toBe("refused");
     await session(email, typed.password);
     await expect(
       execute(setPassword, account, { id, password: "yet another set of words" }, clock),

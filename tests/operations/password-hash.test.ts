@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { hashPassword, nobodysHash, verifyPassword } from "@/lib/operations/staff/password-hash";
+import { hashPassword, nobodysHash, verifyPassword } from "@/lib/operations/password-hash";
 
 const parameters = "$argon2id$v=19$m=65536,t=3,p=1$";
 

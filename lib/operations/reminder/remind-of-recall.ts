@@ -35,7 +35,7 @@ const tellRecall = defineOperation({
       customerId,
       "recall-due",
       ({ name }, origin) =>
-        recallDueLetter({ name, laboratory, count: open.length, link: `${origin}/portal/due` }),
+        recallDueLetter({ name, laboratory, count: open.length, link: `${origin}/portal/sensors` }),
       now,
     );
     await insertReminded(tx, customerId, open, now);

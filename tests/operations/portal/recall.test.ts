@@ -46,7 +46,7 @@ it("reminds a customer by letter, once for each serial and day, and says nothing
     recipient: "nina.north@example.test",
     subject: "2 sensors of yours come due for calibration",
   });
-  expect(mail!.body).toContain("https://lab.example.org/portal/due");
+  expect(mail!.body).toContain("https://lab.example.org/portal/sensors");
   for (const serial of await serials()) expect(mail!.body + mail!.subject).not.toContain(serial);
 });
 

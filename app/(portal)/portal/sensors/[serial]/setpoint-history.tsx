@@ -1,0 +1,45 @@
+import { DataTable } from "@/app/_ui/data-table";
+import { HistoryChart } from "@/app/_ui/drawing/history-chart";
+import type { HistorySeries } from "@/lib/domain/history/sensor-history";
+
+const signed = (value: number): string =>
+  (value < 0 ? "\u2212" : value > 0 ? "+" : "") + Math.abs(value).toFixed(2);
+
+const columns = [
+  { key: "certificate", header: "Certificate" },
+  { key: "measured", header: "Measured" },
+  { key: "error", header: "Error", unit: "°C", align: "number" },
+  { key: "expanded", header: "U", unit: "°C", align: "number" },
+  { key: "change", header: "Change since the one before", unit: "°C", align: "number" },
+  { key: "said", header: "What that says" },
+] as const;
+
+/** One setpoint through the years: drawn, and as numbers with what a change means. */
+export function SetpointHistory({ series }: { readonly series: HistorySeries }) {
+  return (
+    <div className="stack">
+      <h3>At {series.setpoint}</h3>
+      <HistoryChart view={series} />
+      <DataTable
+        caption={`Results at ${series.setpoint}`}
+        captionUnseen
+        columns={columns}
+        rows={series.points.toReversed().map(({ certificate, performedOn, error, expanded, change }) => ({
+          key: certificate,
+          cells: {
+            certificate,
+            measured: performedOn,
+            error,
+            expanded,
+            change: change ? `${signed(change.celsius)} ± ${change.expandedCelsius.toFixed(2)}` : "–",
+            said: !change
+              ? "The first"
+              : change.isMore
+                ? "Changed: more than both uncertainties explain"
+                : "No more than both uncertainties explain",
+          },
+        }))}
+      />
+    </div>
+  );
+}

@@ -1,0 +1,71 @@
+import Link from "next/link";
+import { Button } from "@/app/_ui/button";
+import { FieldGroup } from "@/app/_ui/field-group";
+import { StateMark } from "@/app/_ui/state-mark";
+import { TypeLetter } from "@/app/_ui/type-letter";
+import type { DueStage } from "@/lib/domain/recall/sensors-due";
+import type { PortalSensor } from "@/lib/views/portal/sensors";
+
+const marks: Readonly<Record<DueStage, { readonly state: string; readonly label: string }>> = {
+  overdue: { state: "out-of-date", label: "Overdue" },
+  due: { state: "due", label: "Due soon" },
+  later: { state: "in-date", label: "Later" },
+  "under-way": { state: "active", label: "With us now" },
+  "no-interval": { state: "none", label: "No interval set" },
+};
+
+const when = (sensor: PortalSensor): string =>
+  sensor.dueOn === null || sensor.stage === "under-way"
+    ? ""
+    : `, due on ${sensor.dueOn} by ${sensor.from === "own" ? "its own interval" : "your interval for all"}`;
+
+/** Sensors to be requested again together, those that are due ticked already. A plain form: it works without scripts. */
+export function DueList({
+  sensors,
+  mayOrder,
+}: {
+  readonly sensors: readonly PortalSensor[];
+  readonly mayOrder: boolean;
+}) {
+  return (
+    <form action="/portal/request" method="get">
+      <FieldGroup legend="Sensors" hint={mayOrder ? "Tick what is to be calibrated again." : undefined}>
+        <ul className="stack plain-list">
+          {sensors.map((sensor) => {
+            const { serial, typeLetter, stage } = sensor;
+            const key = `${typeLetter} ${serial}`;
+            return (
+              <li key={key} className={mayOrder ? "check" : undefined}>
+                {mayOrder ? (
+                  <input
+                    type="checkbox"
+                    id={`again-${key}`}
+                    name="again"
+                    value={serial}
+                    defaultChecked={stage === "due" || stage === "overdue"}
+                    aria-label={`Request ${serial} again`}
+                  />
+                ) : null}
+                <div>
+                  <Link href={`/portal/sensors/${encodeURIComponent(serial)}`}>{serial}</Link>{" "}
+                  <TypeLetter letter={typeLetter} /> <StateMark {...marks[stage]} />
+                </div>
+                <div className="field-hint">
+                  Last measured {sensor.performedOn}, certificate {sensor.certificate}
+                  {when(sensor)}.
+                </div>
+              </li>
+            );
+          })}
+        </ul>
+      </FieldGroup>
+      {mayOrder ? (
+        <div className="form-actions">
+          <Button kind="primary" type="submit">
+            Request the ticked ones again
+          </Button>
+        </div>
+      ) : null}
+    </form>
+  );
+}

@@ -1,0 +1,48 @@
+import { CertificateContent } from "@/lib/domain/certificate/content";
+import type { Tx } from "../in-scope";
+
+/** Certificates that speak of any of these sensors, its own or one of a lot. */
+const certificateIds = async (tx: Tx, sensorIds: readonly string[]): Promise<readonly string[]> => {
+  const own = await tx.certificate.findMany({
+    where: { sensorId: { in: [...sensorIds] } },
+    select: { id: true },
+  });
+  const parts = await tx.certificatePart.findMany({
+    where: { sensorId: { in: [...sensorIds] } },
+    select: { certificateId: true },
+  });
+  return [...new Set([...own.map(({ id }) => id), ...parts.map(({ certificateId }) => certificateId)])];
+};
+
+/**
+ * A customer's sensors of one serial, and their certificates over the years, the oldest first. A sensor that comes again
+ * has a new label; its serial and type say that it is the same.
+ */
+export const loadSensorCertificates = async (tx: Tx, customerId: string, serial: string) => {
+  const sensors = await tx.sensor.findMany({
+    where: { customerId, serial },
+    select: { id: true, tag: true, typeLetter: true, construction: true, state: true },
+    orderBy: { tag: "asc" },
+  });
+  const rows = await tx.certificate.findMany({
+    where: {
+      id: {
+        in: [
+          ...(await certificateIds(
+            tx,
+            sensors.map(({ id }) => id),
+          )),
+        ],
+      },
+    },
+    select: { content: true, token: true, sensorId: true },
+    orderBy: { number: "asc" },
+  });
+  return {
+    sensors,
+    certificates: rows.map(({ content, token, sensorId }) => ({
+      ...{ token, sensorId },
+      content: CertificateContent.parse(JSON.parse(content)),
+    })),
+  };
+};

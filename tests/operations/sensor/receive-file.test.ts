@@ -2,6 +2,7 @@ import { strToU8 } from "fflate";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { inScope, type Tx } from "@/lib/data/in-scope";
 import { sha256 } from "@/lib/data/sha256";
+import { Refused } from "@/lib/domain/refusal";
 import { execute } from "@/lib/operations/execute";
 import { receiveSensorFile } from "@/lib/operations/sensor/receive-file";
 import { intakePreviewView } from "@/lib/views/order/intake-preview";
@@ -139,5 +140,34 @@ describe("nothing is stored of a list", () => {
     const refusal = await refusalOf(receive(number, bytes));
     expect(Object.values(refusal.fields ?? {})[0]).toContain("“A”, is already here as T-");
     expect((await kept(number)).files).toHaveLength(1);
+  });
+
+  it("that was spoilt on its way, whichever byte it was: all of it is there or none", async () => {
+    const number = await order("40");
+    const whole = csv(
+      `serial,type,loop ohm\n${Array.from({ length: 9 }, (_, at) => `S${at},K,${at + 1}`).join("\n")}\n`,
+    );
+    const zipped = workbook([
+      ["serial", "type"],
+      ["X1", "K"],
+      ["X2", "K"],
+    ]);
+    let [before, taken] = [0, 0];
+    for (const bytes of [whole, zipped])
+      for (let step = 1; step <= 12; step += 1) {
+        const spoilt = Uint8Array.from(bytes);
+        const at = Math.floor((step * bytes.length) / 13);
+        spoilt[at] = (spoilt[at] ?? 0) ^ (step * 7);
+        const done = await receive(number, spoilt).then(
+          ({ tags }) => tags.length,
+          (error: unknown) => (error instanceof Refused ? 0 : Promise.reject(error)),
+        );
+        const now = await kept(number);
+        expect(now.sensors.length).toBe(before + done);
+        taken += done > 0 ? 1 : 0;
+        expect(now.files).toHaveLength(taken);
+        before = now.sensors.length;
+      }
+    expect(taken).toBeLessThan(24);
   });
 });

@@ -1,34 +1,8 @@
-import { storedTolerance } from "@/lib/domain/order/asked-tolerance";
 import type { OrderDraft, OrderLineDraft } from "@/lib/domain/order/schema";
+import type { OrderState } from "@/lib/domain/order/transitions";
 import type { Tx } from "../in-scope";
 import { demandSaved } from "../versioned";
-
-const termsOf = (draft: OrderDraft) => ({
-  purchaseOrder: draft.purchaseOrder || null,
-  decisionRule: draft.decisionRule,
-  // Each rule has its own figure; another's, typed and left, is not agreed.
-  guardBandRatio:
-    draft.decisionRule === "guarded" || draft.decisionRule === "guarded-binary" ? draft.guardBandRatio : null,
-  falseAcceptancePercent: draft.decisionRule === "target-risk" ? draft.falseAcceptancePercent : null,
-  decisionRuleAgreedBy: draft.decisionRuleAgreedBy || null,
-  decisionRuleAgreedOn: draft.decisionRuleAgreedOn ? new Date(draft.decisionRuleAgreedOn) : null,
-  uncertaintyDigits: draft.uncertaintyDigits,
-  note: draft.note,
-  urgency: draft.urgency,
-  ruleSet: draft.ruleSet,
-});
-
-const lineColumns = (line: OrderLineDraft) => ({
-  typeLetter: line.typeLetter,
-  construction: line.construction,
-  protection: line.protection,
-  quantity: line.quantity,
-  ...storedTolerance(line),
-  temperatureUnit: line.temperatureUnit,
-  ...line.useTerms,
-  options: JSON.stringify(line.options),
-  ...line.marks,
-});
+import { insertSetpoints, lineColumns, orderColumns } from "./order-columns";
 
 const insertLines = async (
   tx: Tx,
@@ -46,14 +20,7 @@ const insertLines = async (
       },
       select: { id: true },
     });
-    await tx.orderSetpoint.createMany({
-      data: line.setpoints.map((setpoint, at) => ({
-        ...setpoint,
-        orderLineId: id,
-        customerId,
-        position: at + 1,
-      })),
-    });
+    await insertSetpoints(tx, { id, customerId }, line.setpoints);
   }
 };
 
@@ -78,23 +45,33 @@ type NewOrder = {
 export const insertOrder = async (tx: Tx, order: NewOrder): Promise<string> => {
   const { number, customerId, draft, recordedById, recordedAt, came } = order;
   const { id } = await tx.order.create({
-    data: { ...termsOf(draft), number, customerId, recordedById, recordedAt, ...came },
+    data: { ...orderColumns(draft), number, customerId, recordedById, recordedAt, ...came },
     select: { id: true },
   });
   await insertLines(tx, id, customerId, draft.lines);
   return id;
 };
 
-/** Terms and lines anew, for an order nobody has accepted: no sensor stands on its lines yet. */
+/**
+ * Terms and lines anew, for an order nobody has accepted: no sensor stands on its lines yet. One that was requested is
+ * recorded with it: the desk has taken it over.
+ */
 export const saveAmendedOrder = async (
   tx: Tx,
-  order: { readonly id: string; readonly customerId: string; readonly version: number },
+  order: {
+    readonly id: string;
+    readonly customerId: string;
+    readonly version: number;
+    readonly state: OrderState;
+  },
   draft: OrderDraft,
 ): Promise<void> => {
+  if (order.state !== "recorded" && order.state !== "requested")
+    throw new Error(`No order that is ${order.state} is amended`);
   demandSaved(
     await tx.order.updateMany({
-      where: { id: order.id, version: order.version, state: "recorded" },
-      data: { ...termsOf(draft), version: { increment: 1 } },
+      where: { id: order.id, version: order.version, state: order.state },
+      data: { ...orderColumns(draft), state: "recorded", version: { increment: 1 } },
     }),
   );
   await tx.orderSetpoint.deleteMany({ where: { line: { orderId: order.id } } });

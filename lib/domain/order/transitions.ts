@@ -24,8 +24,18 @@ export const decideAmendment = (state: OrderState): Result<"amend"> =>
     ? ok("amend")
     : refuse(
         "wrong-state",
-        `This order is ${state}: its lines are fixed. Record another order for what is to be added. Nothing was changed.`,
+        state === "accepted"
+          ? "This order is accepted: its lines are fixed. Change it with a reason and another review. Nothing was changed."
+          : state === "requested"
+            ? "This order is requested: take it over first. Nothing was changed."
+            : `This order is ${state}: its lines are fixed. Record another order for what is to be added. Nothing was changed.`,
       );
+
+/** What a customer requested is taken over once; from then on it is the desk's to amend. */
+export const decideTakeOver = (state: OrderState): Result<"recorded"> =>
+  state === "requested"
+    ? ok("recorded")
+    : refuse("wrong-state", `This order is ${state}: it has been taken over already. Nothing was changed.`);
 
 /** An order is complete when each sensor ordered is here and has its certificate, or was handed back without one. */
 export const isOrderFinished = (quantityOrdered: number, sensorStates: readonly SensorState[]): boolean =>

@@ -19,11 +19,11 @@ const positive = (typed: string | undefined): number | null => {
 /** The lines that can be answered already, each with the position it has in the form. */
 export const readTypedLines = (lines: readonly Typed[]): readonly CapabilityLine[] =>
   lines.slice(0, 50).flatMap((line, index) => {
-    const typeLetter = TypeLetter.safeParse(line["typeLetter"]);
-    const temperatureUnit = oneOf(temperatureUnits, line["temperatureUnit"]);
-    const protection = oneOf(protections, line["protection"]);
+    const typeLetter = TypeLetter.safeParse(line.typeLetter);
+    const temperatureUnit = oneOf(temperatureUnits, line.temperatureUnit);
+    const protection = oneOf(protections, line.protection);
     if (!typeLetter.success || !temperatureUnit || !protection) return [];
-    const read = readSetpoints(line["setpoints"] ?? "", temperatureUnit);
+    const read = readSetpoints(line.setpoints ?? "", temperatureUnit);
     if (!read.ok || read.setpoints.length === 0) return [];
     return [
       {
@@ -32,11 +32,11 @@ export const readTypedLines = (lines: readonly Typed[]): readonly CapabilityLine
         protection,
         temperatureUnit,
         setpoints: read.setpoints,
-        tolerance: oneOf(toleranceChoices, line["tolerance"]) ?? "none",
-        ownLimit: positive(line["ownLimit"]),
+        tolerance: oneOf(toleranceChoices, line.tolerance) ?? "none",
+        ownLimit: positive(line.ownLimit),
         marks: {
-          performedAt: oneOf(workPlaces, line["performedAt"]) ?? "laboratory",
-          providerId: line["providerId"] || null,
+          performedAt: oneOf(workPlaces, line.performedAt) ?? "laboratory",
+          providerId: line.providerId || null,
         },
       },
     ];
@@ -45,7 +45,7 @@ export const readTypedLines = (lines: readonly Typed[]): readonly CapabilityLine
 /** The rule as far as it is typed: one without its figure asks nothing yet. */
 export const readTypedRule = (typed: Typed) =>
   decisionRuleOf({
-    decisionRule: typed["decisionRule"] ?? "none",
-    guardBandRatio: typed["guardBandRatio"]?.trim() === "0" ? 0 : positive(typed["guardBandRatio"]),
-    falseAcceptancePercent: positive(typed["falseAcceptancePercent"]),
+    decisionRule: typed.decisionRule ?? "none",
+    guardBandRatio: typed.guardBandRatio?.trim() === "0" ? 0 : positive(typed.guardBandRatio),
+    falseAcceptancePercent: positive(typed.falseAcceptancePercent),
   });

@@ -1,4 +1,5 @@
 import { blocksDigest } from "@/lib/data/evidence/blocks-digest";
+import { demandUndisturbed } from "@/lib/data/order/demand-undisturbed";
 import { demandRun, demandSetpoint } from "@/lib/data/run/demand-run";
 import { loadEvidence } from "@/lib/data/run/load-evidence";
 import { canonical } from "@/lib/domain/audit/canonical";
@@ -22,6 +23,7 @@ export const acceptWindow = defineOperation({
   perform: async ({ actor, now, tx }, input) => {
     const run = await demandRun(tx, input.run);
     demand(demandOpen(run));
+    await demandUndisturbed(tx, run);
     const setpoint = demandSetpoint(run, input.setpoint);
     const digest = await blocksDigest(tx, run.id);
     if (input.blocksDigest !== undefined && input.blocksDigest !== Buffer.from(digest).toString("hex"))

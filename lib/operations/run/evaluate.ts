@@ -1,4 +1,6 @@
 import { blocksDigest } from "@/lib/data/evidence/blocks-digest";
+import { demandUndisturbed } from "@/lib/data/order/demand-undisturbed";
+import { sensorsGone } from "@/lib/data/parts/sensors-gone";
 import { demandRun } from "@/lib/data/run/demand-run";
 import { inputsDigest } from "@/lib/data/run/inputs-digest";
 import { insertEvaluation } from "@/lib/data/run/insert-evaluation";
@@ -38,6 +40,7 @@ export const evaluateRun = defineOperation({
   perform: async ({ actor, now, tx }, input) => {
     const run = await demandRun(tx, input.run);
     demand(demandOpen(run));
+    await demandUndisturbed(tx, run);
     const loaded = await loadEvidence(tx, run.number);
     if (!loaded || loaded.evidence.windows.length === 0)
       throw new Refused({
@@ -58,7 +61,10 @@ export const evaluateRun = defineOperation({
       evaluatedAt: now,
     });
     // What is signed off in a returned run stays so.
-    const open = loaded.sensors.filter(({ state }) => state === "measured" || state === "evaluated");
+    const gone = await sensorsGone(tx, run.id);
+    const open = loaded.sensors.filter(
+      ({ id, state }) => !gone.has(id) && (state === "measured" || state === "evaluated"),
+    );
     if (open.length > 0)
       await setSensorState(
         tx,

@@ -1,4 +1,6 @@
 import { demandGatePassed } from "@/lib/data/gate/demand-gate-passed";
+import { demandUndisturbed } from "@/lib/data/order/demand-undisturbed";
+import { demandRepeatsAuthorised } from "@/lib/data/parts/demand-repeats-authorised";
 import { demandRun } from "@/lib/data/run/demand-run";
 import { loadLastSeconds } from "@/lib/data/run/load-last-seconds";
 import { storeBlock } from "@/lib/data/run/store-block";
@@ -31,6 +33,7 @@ export const receiveReadings = defineOperation({
   perform: async ({ actor, now, tx }, input) => {
     const run = await demandRun(tx, input.run);
     demand(demandOpen(run));
+    await demandUndisturbed(tx, run);
     const file = demandFile(
       input.bytes,
       run.places.map(({ channel }) => channel),
@@ -44,6 +47,7 @@ export const receiveReadings = defineOperation({
       ),
     );
     await demandGatePassed(tx, run, placed.startedAt);
+    await demandRepeatsAuthorised(tx, run);
     const digest = sha256(input.bytes);
     const block = await storeBlock(tx, {
       run,

@@ -1,5 +1,7 @@
 import { insertCustodyEvent } from "@/lib/data/custody/insert-custody-event";
 import { countUses } from "@/lib/data/equipment/count-uses";
+import { demandUndisturbed } from "@/lib/data/order/demand-undisturbed";
+import { sensorsGone } from "@/lib/data/parts/sensors-gone";
 import { demandRun } from "@/lib/data/run/demand-run";
 import { evaluationStanding } from "@/lib/data/run/evaluation-standing";
 import { loadEvidence } from "@/lib/data/run/load-evidence";
@@ -22,6 +24,7 @@ export const submitRun = defineOperation({
   input: SubmitRunInput,
   perform: async ({ actor, now, tx }, input) => {
     const run = await demandRun(tx, input.run);
+    await demandUndisturbed(tx, run);
     // The stored text has no readings in it, so none need be loaded to see whether anything changed.
     const loaded = await loadEvidence(tx, run.number, { channels: [] });
     if (!loaded) throw new Refused({ code: "not-found", message: `There is no run ${run.number}.` });
@@ -64,7 +67,10 @@ export const submitRun = defineOperation({
         decidedAt: now,
       },
     });
-    const ready = sensors.filter(({ state }) => state === "evaluated").map(({ id }) => id);
+    const gone = await sensorsGone(tx, run.id);
+    const ready = sensors
+      .filter(({ id, state }) => !gone.has(id) && state === "evaluated")
+      .map(({ id }) => id);
     if (ready.length > 0) await setSensorState(tx, ready, ["evaluated"], "in-review");
     await insertCustodyEvent(tx, {
       // Handed over again after it was returned, it has been out since the first time.

@@ -1,4 +1,6 @@
 import { demandGatePassed } from "@/lib/data/gate/demand-gate-passed";
+import { demandUndisturbed } from "@/lib/data/order/demand-undisturbed";
+import { demandRepeatsAuthorised } from "@/lib/data/parts/demand-repeats-authorised";
 import { demandRun } from "@/lib/data/run/demand-run";
 import { loadLastSeconds } from "@/lib/data/run/load-last-seconds";
 import { storeBlock } from "@/lib/data/run/store-block";
@@ -25,6 +27,7 @@ export const typeReadings = defineOperation({
   perform: async ({ actor, now, tx }, input) => {
     const run = await demandRun(tx, input.run);
     demand(demandOpen(run));
+    await demandUndisturbed(tx, run);
     const readings = demand(compareEntries(input.first, input.second));
     const draft = demand(
       typedBlock(
@@ -41,6 +44,7 @@ export const typeReadings = defineOperation({
       ),
     );
     await demandGatePassed(tx, run, placed.startedAt);
+    await demandRepeatsAuthorised(tx, run);
     const digest = sha256(new TextEncoder().encode(canonical(readings)));
     const block = await storeBlock(tx, {
       run,

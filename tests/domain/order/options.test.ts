@@ -43,19 +43,19 @@ describe("what a line asks for beyond its points", () => {
       expect(problems({ sets: "both", annealCelsius: "450", annealHours })).toHaveProperty("annealHours");
     const limit = { ...both, maximum: "1000" };
     expect(problems({ ...limit, annealCelsius: "1000" })).toEqual({});
-    expect(problems({ ...limit, annealCelsius: "1001" })["annealCelsius"]).toContain("Nothing above");
+    expect(problems({ ...limit, annealCelsius: "1001" }).annealCelsius).toContain("Nothing above");
   });
 
   it("tabulates in the line's unit, between two setpoints at least", () => {
     expect(lineOf({ tableStep: "10" })?.options.correctionTable).toEqual({ step: 10 });
-    expect(problems({ tableStep: "10", setpoints: "600" })["tableStep"]).toContain("has one");
+    expect(problems({ tableStep: "10", setpoints: "600" }).tableStep).toContain("has one");
     expect(problems({ tableStep: "10", setpoints: "" }), "not known yet").toEqual({});
     for (const tableStep of ["0", "501", "ten"]) expect(problems({ tableStep })).toHaveProperty("tableStep");
-    expect(problems({ tableStep: "0", temperatureUnit: "F" })["tableStep"]).toContain("°F");
+    expect(problems({ tableStep: "0", temperatureUnit: "F" }).tableStep).toContain("°F");
   });
 
   it("is marked where it is done elsewhere or by others", () => {
-    expect(problems({ performedAt: "customer-site" })["siteAddress"]).toContain("7.8.2.1 c");
+    expect(problems({ performedAt: "customer-site" }).siteAddress).toContain("7.8.2.1 c");
     const site = {
       performedAt: "customer-site",
       siteAddress: "Works Road 1",

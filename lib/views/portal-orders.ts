@@ -1,9 +1,12 @@
 import type { Tx } from "@/lib/data/in-scope";
+import { heldSensorIds } from "@/lib/data/portal/held-sensors";
+import { loadOpenQuestions } from "@/lib/data/portal/open-questions";
 import { orderProgress, plainSensorStates } from "@/lib/domain/order/progress";
 import { tolerancePhrase } from "@/lib/domain/order/tolerance-phrase";
 import { isOrderState } from "@/lib/domain/order/transitions";
 import { isSensorState } from "@/lib/domain/sensor/transitions";
 import type { Actor } from "@/lib/domain/staff/actor";
+import { may } from "@/lib/domain/staff/permissions";
 import { answer, found } from "./view";
 
 const include = {
@@ -28,7 +31,10 @@ const summaryOf = (row: Row) => {
     number: row.number,
     purchaseOrder: row.purchaseOrder ?? "",
     recordedAt: row.recordedAt.toISOString(),
-    isOpen: row.state === "recorded" || row.state === "accepted",
+    isOpen: row.state !== "completed" && row.state !== "cancelled",
+    /** Asked for in the portal, and not looked at yet. */
+    isAskedFor: row.state === "requested",
+    promisedOn: row.promisedOn?.toISOString().slice(0, 10) ?? null,
     quantity,
     certified: states.filter((state) => state === "issued" || state === "collected").length,
     progress: orderProgress(isOrderState(row.state) ? row.state : "recorded", quantity, states),
@@ -42,12 +48,17 @@ export const portalOrdersView = (actor: Actor) =>
 const sensorOf = (
   sensor: Row["lines"][number]["sensors"][number],
   certificates: readonly { readonly sensorId: string; readonly number: string; readonly token: string }[],
+  held: ReadonlySet<string>,
 ) => ({
   tag: sensor.tag,
   serial: sensor.serial,
   typeLetter: sensor.typeLetter,
   state: sensor.state,
-  where: isSensorState(sensor.state) ? plainSensorStates[sensor.state] : "",
+  where: held.has(sensor.id)
+    ? "Stands still until something is settled"
+    : isSensorState(sensor.state)
+      ? plainSensorStates[sensor.state]
+      : "",
   /** What was found when it came: empty where it came as described. */
   remark: sensor.intake?.condition === "deviates" ? sensor.intake.conditionNote : "",
   certificates: certificates
@@ -60,7 +71,10 @@ const lineOf = (line: Row["lines"][number]) => ({
   typeLetter: line.typeLetter,
   construction: line.construction,
   quantity: line.quantity,
-  setpoints: `${line.setpoints.map(({ typed }) => typed).join(", ")} °${line.temperatureUnit}`,
+  setpoints:
+    line.setpoints.length > 0
+      ? `${line.setpoints.map(({ typed }) => typed).join(", ")} °${line.temperatureUnit}`
+      : "temperatures we propose",
   tolerance: tolerancePhrase(line),
 });
 
@@ -73,11 +87,25 @@ export const portalOrderView = (actor: Actor, number: string) =>
       select: { sensorId: true, number: true, token: true },
       orderBy: { number: "asc" },
     });
+    const sensors = row.lines.flatMap((line) => line.sensors);
+    const held = await heldSensorIds(
+      tx,
+      sensors.map(({ id }) => id),
+    );
+    const notes = await tx.orderNote.findMany({ where: { orderId: row.id }, orderBy: { id: "asc" } });
     return {
       ...summaryOf(row),
       lines: row.lines.map(lineOf),
-      sensors: row.lines.flatMap((line) => line.sensors.map((sensor) => sensorOf(sensor, certificates))),
+      sensors: sensors.map((sensor) => sensorOf(sensor, certificates, held)),
+      questions: (await loadOpenQuestions(tx, { orderId: row.id })).map(({ id, text, choices, serial }) => ({
+        ...{ id, text, choices, serial },
+      })),
+      notes: notes.map(({ kind, text, saidAt }) => ({
+        ...{ text, isOurs: kind !== "from-customer", at: saidAt.toISOString() },
+      })),
+      mayAnswer: actor.kind === "customer" && may(actor.roles, "portal.order"),
     };
   });
 
 export type PortalOrderSummary = Awaited<ReturnType<typeof portalOrdersView>>[number];
+export type PortalOrder = Awaited<ReturnType<typeof portalOrderView>>;

@@ -41,7 +41,8 @@ export const orderProgress = (
   const done = accepted ? slowest + 1 : 0;
   const cancelled = orderState === "cancelled";
   return {
-    steps: labels.map((label, index) => {
+    steps: labels.map((word, index) => {
+      const label = index === 0 && orderState === "requested" ? "Asked for" : word;
       if (index < done) return { label, state: "done" };
       if (index > done) return { label, state: "next" };
       return { label, state: cancelled ? "stopped" : "now" };

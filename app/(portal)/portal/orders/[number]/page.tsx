@@ -4,10 +4,14 @@ import { LinkButton } from "@/app/_ui/link-button";
 import { Page } from "@/app/_ui/page";
 import { Section } from "@/app/_ui/section";
 import { Thread } from "@/app/_ui/thread";
-import { TypeLetter } from "@/app/_ui/type-letter";
+import { Timestamp } from "@/app/_ui/timestamp";
+import { portalOffersView } from "@/lib/views/agreement/portal-offers";
 import { portalOrderView } from "@/lib/views/portal-orders";
 import { requireCustomer } from "@/lib/web/auth";
 import { load } from "@/lib/web/load";
+import { Papers } from "./papers";
+import { Questions } from "./questions";
+import { SensorList } from "./sensor-list";
 
 type Props = { readonly params: Promise<{ readonly number: string }> };
 
@@ -17,13 +21,21 @@ export const generateMetadata = async ({ params }: Props): Promise<Metadata> => 
 
 export default async function PortalOrderPage({ params }: Props) {
   const actor = await requireCustomer();
-  const order = await load(portalOrderView(actor, (await params).number));
-  const tokens = order.sensors.flatMap((sensor) => sensor.certificates.map(({ token }) => token));
+  const { number } = await params;
+  const order = await load(portalOrderView(actor, number));
+  const offers = await load(portalOffersView(actor, number, new Date()));
+  const waiting = offers.offers.find(({ isWaiting }) => isWaiting);
+  const certificates = order.sensors.reduce((sum, sensor) => sum + sensor.certificates.length, 0);
   return (
     <Page
       title={`Order ${order.number}`}
       crumbs={<Breadcrumb trail={[{ label: "Your orders", href: "/portal/orders" }]} />}
-      lead={order.purchaseOrder ? `Your reference ${order.purchaseOrder}.` : undefined}
+      lead={[
+        order.purchaseOrder ? `Your reference ${order.purchaseOrder}.` : "",
+        order.promisedOn ? `Promised for ${order.promisedOn}.` : "",
+      ]
+        .filter(Boolean)
+        .join(" ")}
       thread={
         <Thread
           label={`Progress of order ${order.number}`}
@@ -31,35 +43,33 @@ export default async function PortalOrderPage({ params }: Props) {
           next={order.progress.next}
         />
       }
-      actions={
-        tokens.length > 1 ? (
-          <LinkButton
-            href={`/api/certificates/zip?${tokens.map((token) => `token=${token}`).join("&")}`}
-            download
-          >
-            All {tokens.length} certificates together
-          </LinkButton>
-        ) : null
-      }
     >
+      {waiting || order.questions.length > 0 ? (
+        <Section title="This waits for you" id="waiting">
+          {waiting ? (
+            <p>
+              <LinkButton href={`/portal/orders/${order.number}/offer`} kind="primary">
+                Read and answer our offer {waiting.number}
+              </LinkButton>
+            </p>
+          ) : null}
+          <Questions order={order} />
+        </Section>
+      ) : null}
       <Section title="Your sensors">
-        {order.sensors.length === 0 ? <p>None has reached us yet.</p> : null}
-        <ul className="stack plain-list">
-          {order.sensors.map((sensor) => (
-            <li key={sensor.tag}>
-              <strong>{sensor.serial}</strong> <TypeLetter letter={sensor.typeLetter} />{" "}
-              <span className="quiet">our label {sensor.tag}</span>
-              <br />
-              {sensor.where}.{sensor.remark ? ` Found on arrival: ${sensor.remark}.` : ""}
-              {sensor.certificates.map((certificate) => (
-                <span key={certificate.number}>
-                  {" "}
-                  <a href={certificate.href}>Download {certificate.number} (PDF)</a>
-                </span>
-              ))}
-            </li>
-          ))}
-        </ul>
+        <SensorList sensors={order.sensors} />
+        {certificates > 0 ? (
+          <p className="row">
+            {certificates > 1 ? (
+              <LinkButton href={`/api/portal/certificates?order=${order.number}`} download>
+                All {certificates} certificates together (ZIP)
+              </LinkButton>
+            ) : null}
+            <LinkButton href={`/api/portal/results?order=${order.number}`} download>
+              The results as a table (CSV)
+            </LinkButton>
+          </p>
+        ) : null}
       </Section>
       <Section title="What you ordered">
         <ul className="plain-list">
@@ -70,6 +80,23 @@ export default async function PortalOrderPage({ params }: Props) {
             </li>
           ))}
         </ul>
+      </Section>
+      <Section title="Offers and papers">
+        <Papers number={order.number} offers={offers} />
+      </Section>
+      {order.notes.length > 0 ? (
+        <Section title="What was said">
+          <ul className="plain-list">
+            {order.notes.map((note) => (
+              <li key={note.at + note.text} className="lines">
+                <Timestamp at={note.at} precision="day" />, {note.isOurs ? "we" : "you"}: {note.text}
+              </li>
+            ))}
+          </ul>
+        </Section>
+      ) : null}
+      <Section title="Not as it should be?">
+        <LinkButton href={`/portal/complaints?order=${order.number}`}>Tell us</LinkButton>
       </Section>
     </Page>
   );

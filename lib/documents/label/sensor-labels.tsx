@@ -1,4 +1,5 @@
 import { Document, Page, renderToBuffer, StyleSheet, Text, View } from "@react-pdf/renderer";
+import { type LabelLayout, labelLayouts, labelPlace } from "@/lib/domain/sensor/label-layouts";
 import { documentFont } from "../fonts";
 import { demandReadable, LabelCode, pointsOf } from "./label-code";
 
@@ -12,7 +13,14 @@ export type SensorLabel = {
 
 // Black on white: a thermal printer knows no grey.
 const styles = StyleSheet.create({
-  page: { flexDirection: "row", alignItems: "center", color: "#000000", padding: `0 ${pointsOf(1.5)}` },
+  label: {
+    position: "absolute",
+    flexDirection: "row",
+    alignItems: "center",
+    color: "#000000",
+    // A sheet is fed a little askew: nothing is printed nearer to the edge.
+    padding: `0 ${pointsOf(1.5)}`,
+  },
   code: { alignItems: "center" },
   tag: { fontSize: 10, fontWeight: 600, lineHeight: 1, marginTop: -3 },
   words: { flex: 1, paddingLeft: pointsOf(1) },
@@ -35,10 +43,23 @@ export const serialLines = (serial: string): { readonly size: number; readonly l
   return { size: 7, lines: [...lines.slice(0, mostLines - 1), `${lines[mostLines - 1]?.slice(0, -1)}…`] };
 };
 
-const Label = ({ label }: { readonly label: SensorLabel }) => {
+type LabelProps = {
+  readonly label: SensorLabel;
+  readonly layout: LabelLayout;
+  readonly leftMillimetre: number;
+  readonly topMillimetre: number;
+};
+
+const Label = ({ label, layout, leftMillimetre, topMillimetre }: LabelProps) => {
   const { size, lines } = serialLines(label.serial);
+  const place = {
+    left: pointsOf(leftMillimetre),
+    top: pointsOf(topMillimetre),
+    width: pointsOf(layout.widthMillimetre),
+    height: pointsOf(layout.heightMillimetre),
+  };
   return (
-    <Page size={[pointsOf(50), pointsOf(25)]} style={[styles.page, { fontFamily: documentFont() }]}>
+    <View style={[styles.label, place]}>
       <View style={styles.code}>
         <LabelCode text={label.address} />
         <Text style={styles.tag}>{label.tag}</Text>
@@ -48,13 +69,25 @@ const Label = ({ label }: { readonly label: SensorLabel }) => {
         <Text style={styles.small}>Serial</Text>
         <Text style={[styles.serial, { fontSize: size }]}>{lines.join("\n")}</Text>
       </View>
-    </Page>
+    </View>
   );
 };
 
-/** Labels of 50 by 25 mm, one a page, for a label printer. */
-export const sensorLabels = async (labels: readonly SensorLabel[], printedAt: Date): Promise<Uint8Array> => {
+const pageSize = ({ sheet, widthMillimetre, heightMillimetre }: LabelLayout): [number, number] =>
+  sheet
+    ? [pointsOf(sheet.widthMillimetre), pointsOf(sheet.heightMillimetre)]
+    : [pointsOf(widthMillimetre), pointsOf(heightMillimetre)];
+
+/** Labels on a roll or on sheets, the first at place `startAt` of the first sheet. */
+export const sensorLabels = async (
+  labels: readonly SensorLabel[],
+  printedAt: Date,
+  layout: LabelLayout = labelLayouts["roll-50x25"],
+  startAt = 1,
+): Promise<Uint8Array> => {
   for (const label of labels) demandReadable(label.address);
+  const placed = labels.map((label, index) => ({ label, ...labelPlace(layout, index, startAt) }));
+  const pages = [...new Set(placed.map(({ page }) => page))];
   return renderToBuffer(
     <Document
       title="Sensor labels"
@@ -64,8 +97,14 @@ export const sensorLabels = async (labels: readonly SensorLabel[], printedAt: Da
       creationDate={printedAt}
       modificationDate={printedAt}
     >
-      {labels.map((label) => (
-        <Label key={label.tag} label={label} />
+      {pages.map((page) => (
+        <Page key={page} size={pageSize(layout)} style={{ fontFamily: documentFont() }}>
+          {placed
+            .filter((each) => each.page === page)
+            .map((each) => (
+              <Label key={each.label.tag} layout={layout} {...each} />
+            ))}
+        </Page>
       ))}
     </Document>,
   );

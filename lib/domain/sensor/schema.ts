@@ -1,6 +1,7 @@
 import { z } from "zod";
 import { optionalDecimal, optionalText, wholeNumber } from "../order/field";
 import { BuildDraft, buildOf } from "./build-draft";
+import { labelLayoutNames } from "./label-layouts";
 import { conditions, groundings, polarities, typeChecks } from "./labels";
 import { readSerials } from "./serials";
 
@@ -96,6 +97,9 @@ export const PrintLabelsInput = z.object({
   orderNumber: z.string(),
   /** One sensor of the order, or empty for all. */
   tag: z.string().default(""),
+  layout: z.enum(labelLayoutNames, "Choose what the labels are printed on.").default("roll-50x25"),
+  /** The first free place of a sheet that was begun, counted row by row from 1. */
+  startAt: wholeNumber(1, 100, "Write the first free label of the sheet, from 1.").default(1),
   /** Where the platform is reached from outside, e.g. https://lab.example: what the code on the label leads to. */
   publicOrigin: z.url(),
 });

@@ -1,8 +1,10 @@
 import { loadOrder } from "@/lib/data/order/load-order";
+import { printedBefore } from "@/lib/data/sensor/printed-before";
 import { sensorLabels } from "@/lib/documents/label/sensor-labels";
 import { type AuditEvent, eventOf } from "@/lib/domain/audit/define-event";
 import { Refused } from "@/lib/domain/refusal";
 import { sensorEvents } from "@/lib/domain/sensor/events";
+import { labelLayouts, labelsPerPage } from "@/lib/domain/sensor/label-layouts";
 import { PrintLabelsInput } from "@/lib/domain/sensor/schema";
 import { defineOperation } from "../operation";
 
@@ -21,6 +23,17 @@ export const printLabels = defineOperation({
         code: "not-found",
         message: "There is no sensor to label here yet. Take the sensors in first.",
       });
+    const layout = labelLayouts[input.layout];
+    if (input.startAt > labelsPerPage(layout) && layout.sheet)
+      throw new Refused({
+        code: "invalid",
+        message: "Nothing was printed.",
+        fields: { startAt: `This sheet has ${labelsPerPage(layout)} labels; begin at one of them.` },
+      });
+    const printed = await printedBefore(
+      tx,
+      sensors.map(({ id }) => id),
+    );
     const bytes = await sensorLabels(
       sensors.map(({ tag, serial, typeLetter }) => ({
         tag,
@@ -29,9 +42,16 @@ export const printLabels = defineOperation({
         address: `${input.publicOrigin}/sensors/${tag}`,
       })),
       now,
+      layout,
+      input.startAt,
     );
     const events = sensors.map(({ id, tag }) =>
-      eventOf(sensorEvents.labelPrinted, id, { tag, orderNumber: order.number }),
+      eventOf(sensorEvents.labelPrinted, id, {
+        tag,
+        orderNumber: order.number,
+        layout: input.layout,
+        again: printed.has(id),
+      }),
     );
     return { value: { bytes }, events: events as [AuditEvent, ...AuditEvent[]] };
   },

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { codePath } from "@/lib/drawing/code-path";
 import { type EquipmentLabel, equipmentLabels } from "@/lib/documents/label/equipment-labels";
+import { codePath } from "@/lib/drawing/code-path";
 import { pdfPages } from "../../support/pdf-text";
 import { readQr } from "../../support/read-qr";
 

@@ -26,8 +26,21 @@ it("prints one label a sensor, without the customer's name, each time with its a
   expect((await auditSentences()).slice(-3)).toEqual([
     `sensor.label-printed: printed the label of sensor ${tags[0]}`,
     `sensor.label-printed: printed the label of sensor ${tags[1]}`,
-    `sensor.label-printed: printed the label of sensor ${tags[0]}`,
+    `sensor.label-printed: printed the label of sensor ${tags[0]} again`,
   ]);
+  const onSheet = (startAt: string) =>
+    execute(
+      printLabels,
+      desk.frontDesk,
+      { orderNumber, tag: "", publicOrigin, layout: "a4-3x8", startAt },
+      clock,
+    );
+  expect(await pdfPages((await onSheet("23")).bytes)).toHaveLength(1);
+  expect(await pdfPages((await onSheet("24")).bytes)).toHaveLength(2);
+  const before = await auditSentences();
+  expect((await refusalOf(onSheet("25"))).fields?.startAt).toContain("24 labels");
+  expect((await refusalOf(onSheet("0"))).fields?.startAt).toContain("from 1");
+  expect(await auditSentences()).toEqual(before);
   expect(await refusalOf(print("T-999999"))).toMatchObject({ code: "not-found" });
 });
 

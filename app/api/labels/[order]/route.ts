@@ -1,8 +1,10 @@
 import { documentResponse, notHere, refusedResponse } from "@/app/api/certificates/document-response";
+import type { LabelLayoutName } from "@/lib/domain/sensor/label-layouts";
 import { execute } from "@/lib/operations/execute";
 import { printLabels } from "@/lib/operations/sensor/print-labels";
 import { currentActor } from "@/lib/web/auth";
 import { env } from "@/lib/web/env";
+import { text } from "@/lib/web/form-fields";
 import { isOwnOrigin } from "@/lib/web/origin";
 
 type Context = { readonly params: Promise<{ readonly order: string }> };
@@ -15,8 +17,14 @@ export async function POST(request: Request, { params }: Context): Promise<Respo
   if (actor?.kind !== "staff") return notHere();
   try {
     const orderNumber = (await params).order;
-    const tag = (await request.formData()).get("tag");
-    const input = { orderNumber, tag: typeof tag === "string" ? tag : "", publicOrigin };
+    const data = await request.formData();
+    const input = {
+      orderNumber,
+      tag: text(data, "tag"),
+      layout: (text(data, "layout") || undefined) as LabelLayoutName | undefined,
+      startAt: text(data, "startAt") || "1",
+      publicOrigin,
+    };
     const { bytes } = await execute(printLabels, actor, input, () => new Date());
     return documentResponse(bytes, `labels-${orderNumber}.pdf`, "application/pdf", "inline");
   } catch (error) {

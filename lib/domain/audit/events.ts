@@ -3,6 +3,7 @@ import { addressEvents } from "../address/events";
 import { agreementEvents } from "../agreement/events";
 import { calibrationEvents } from "../calibration/events";
 import { certificateEvents } from "../certificate/events";
+import { custodyEvents } from "../custody/events";
 import { customerEvents } from "../customer/events";
 import { equipmentEvents } from "../equipment/events";
 import { furnaceEvents } from "../furnace/events";
@@ -62,6 +63,7 @@ export const auditEvents = [
   ...Object.values(holdEvents),
   ...Object.values(questionEvents),
   ...Object.values(nonconformityEvents),
+  ...Object.values(custodyEvents),
   ...Object.values(addressEvents),
   ...Object.values(recallEvents),
 ] as unknown as readonly EventDefinition<string, never>[];

@@ -6,6 +6,7 @@ import { signOff } from "@/lib/operations/certificate/sign-off";
 import { execute } from "@/lib/operations/execute";
 import { placeHoldOn } from "@/lib/operations/hold/place";
 import { releaseHold } from "@/lib/operations/hold/release";
+import { storageView } from "@/lib/views/custody/storage";
 import { buildRun } from "../../support/build-run";
 import { buildWorld, type World } from "../../support/build-world";
 import { type TestDatabase, testDatabase } from "../../support/database";
@@ -68,4 +69,16 @@ describe("a sensor on hold", () => {
       [stopped.tag, true],
     ]);
   });
+});
+
+it("is listed where it was kept too long after its certificate", async () => {
+  const built = await buildRun(world, { owners: ["north"] });
+  await execute(signOff, world.people.signatory, await signOffInput(built), signClock);
+  const after = (days: number) => new Date(signClock().getTime() + days * 86_400_000);
+  const keptAfter = async (days: number) =>
+    (await storageView(world.people.desk, after(days))).kept.filter(
+      ({ tag }) => tag === built.sensors[0]!.tag,
+    );
+  expect(await keptAfter(29)).toEqual([]);
+  expect(await keptAfter(31)).toMatchObject([{ days: 31, where: "not known" }]);
 });

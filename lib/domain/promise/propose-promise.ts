@@ -1,0 +1,149 @@
+import { afterWork, nextWork, workingDayAfter } from "./calendar";
+import {
+  loadHours,
+  loadsOf,
+  type PlannedFurnace,
+  type PlannedGroup,
+  reaches,
+  sensorsPerLoad,
+} from "./furnace-hours";
+import type { PromisePolicy } from "./policy";
+
+export type Taken = { readonly furnaceId: string; readonly startsAt: number; readonly endsAt: number };
+
+export type PlannedOrder = {
+  readonly number: string;
+  readonly urgency: "standard" | "express";
+  /** Milliseconds; who waits longer goes first. */
+  readonly since: number;
+  readonly groups: readonly PlannedGroup[];
+};
+
+export type ProposedSlot = Taken & {
+  readonly furnaceTag: string;
+  readonly sensors: number;
+  readonly setpointsCelsius: readonly number[];
+};
+
+export type PromiseProposal =
+  | {
+      readonly kind: "proposed";
+      readonly promisedOn: string;
+      readonly furnaceHours: number;
+      readonly slots: readonly ProposedSlot[];
+      /** Orders that wait without a promise and go before it. */
+      readonly ahead: readonly string[];
+    }
+  | { readonly kind: "impossible"; readonly reason: string };
+
+export type Plan = {
+  readonly order: PlannedOrder;
+  /** Accepted, nothing promised yet. */
+  readonly waiting: readonly PlannedOrder[];
+  readonly furnaces: readonly PlannedFurnace[];
+  /** What is promised stays where it is, whoever comes. */
+  readonly taken: readonly Taken[];
+  readonly from: number;
+  readonly policy: PromisePolicy;
+};
+
+const hour = 3_600_000;
+
+/** The first gap of a furnace, from a moment on, that a load fits into: begun in working hours. */
+const firstGap = (
+  furnaceId: string,
+  hours: { readonly attended: number; readonly cooling: number },
+  from: number,
+  taken: readonly Taken[],
+  policy: PromisePolicy,
+): Taken => {
+  const busy = taken.filter((slot) => slot.furnaceId === furnaceId);
+  let startsAt = nextWork(from, policy);
+  for (;;) {
+    const endsAt = afterWork(startsAt, hours.attended, policy) + hours.cooling * hour;
+    const clash = busy.find((slot) => slot.startsAt < endsAt && startsAt < slot.endsAt);
+    if (!clash) return { furnaceId, startsAt, endsAt };
+    startsAt = nextWork(clash.endsAt, policy);
+  }
+};
+
+const inFurnace = (
+  group: PlannedGroup,
+  furnace: PlannedFurnace,
+  taken: readonly Taken[],
+  plan: Plan,
+): ProposedSlot[] => {
+  const hours = loadHours(group, furnace, plan.policy);
+  const each = sensorsPerLoad(furnace, plan.policy);
+  const perSet = loadsOf(group, furnace, plan.policy) / group.sets;
+  const slots: ProposedSlot[] = [];
+  for (let at = 0; at < perSet * group.sets; at += 1) {
+    const from = slots.at(-1)?.endsAt ?? plan.from;
+    const gap = firstGap(furnace.id, hours, from, [...taken, ...slots], plan.policy);
+    const sensors = Math.min(each, group.sensors - (at % perSet) * each);
+    slots.push({ ...gap, furnaceTag: furnace.tag, sensors, setpointsCelsius: group.setpointsCelsius });
+  }
+  return slots;
+};
+
+/** The furnace that is done with the group first; by tag where two are. null = none reaches it. */
+const bestFor = (
+  group: PlannedGroup,
+  taken: readonly Taken[],
+  plan: Plan,
+): readonly ProposedSlot[] | null => {
+  const end = (slots: readonly ProposedSlot[]): number => slots.at(-1)?.endsAt ?? plan.from;
+  const each = plan.furnaces
+    .filter((furnace) => reaches(furnace, group))
+    .map((furnace) => inFurnace(group, furnace, taken, plan));
+  return each.reduce<readonly ProposedSlot[] | null>(
+    (best, slots) => (best === null || end(slots) < end(best) ? slots : best),
+    null,
+  );
+};
+
+/** Express before standard, then who has waited longer; what no furnace reaches waits for nobody. */
+const aheadOf = ({ order, waiting }: Plan): readonly PlannedOrder[] => {
+  const rank = ({ urgency }: PlannedOrder): number => (urgency === "express" ? 0 : 1);
+  const before = (left: PlannedOrder, right: PlannedOrder): number =>
+    rank(left) - rank(right) || left.since - right.since || (left.number < right.number ? -1 : 1);
+  return waiting.filter((one) => one.number !== order.number && before(one, order) < 0).toSorted(before);
+};
+
+const reachOf = (furnaces: readonly PlannedFurnace[]): string =>
+  furnaces.length === 0
+    ? "no furnace is in service"
+    : furnaces
+        .map((one) => `${one.tag} reaches ${one.minimumCelsius} to ${one.maximumCelsius} °C`)
+        .join(", ");
+
+/**
+ * The earliest day an order can be promised for, from the load of the furnaces: what is promised stays, who waits
+ * longer goes first, express goes before all that is not promised yet.
+ */
+export const proposePromise = (plan: Plan): PromiseProposal => {
+  const { order, policy } = plan;
+  const taken = [...plan.taken];
+  const ahead = aheadOf(plan);
+  for (const group of ahead.flatMap(({ groups }) => groups))
+    taken.push(...(bestFor(group, taken, plan) ?? []));
+  const slots: ProposedSlot[] = [];
+  for (const group of order.groups.filter(({ sensors }) => sensors > 0)) {
+    const found = bestFor(group, [...taken, ...slots], plan);
+    if (found === null)
+      return {
+        kind: "impossible",
+        reason: `No furnace reaches ${group.setpointsCelsius.map((at) => `${Number(at.toFixed(1))} °C`).join(", ")}: ${reachOf(plan.furnaces)}.`,
+      };
+    slots.push(...found);
+  }
+  const readyAt = slots.reduce((latest, { endsAt }) => Math.max(latest, endsAt), plan.from);
+  const milliseconds = slots.reduce((sum, { startsAt, endsAt }) => sum + endsAt - startsAt, 0);
+  return {
+    kind: "proposed",
+    promisedOn: workingDayAfter(readyAt, policy.reviewDays, policy),
+    furnaceHours: Number((milliseconds / hour).toFixed(2)),
+    slots,
+    ahead: ahead.map(({ number }) => number),
+  };
+};

@@ -1,0 +1,41 @@
+import { loadOrder } from "@/lib/data/order/load-order";
+import { proposeFor } from "@/lib/data/promise/propose";
+import { isoDay } from "@/lib/domain/calibration/due";
+import { defaultPromisePolicy } from "@/lib/domain/promise/policy";
+import type { Actor } from "@/lib/domain/staff/actor";
+import { may } from "@/lib/domain/staff/permissions";
+import { answer, found } from "../view";
+
+const iso = (at: number): string => new Date(at).toISOString();
+
+/** What was promised, and what the furnaces allow today. */
+export const orderPromiseView = (actor: Actor, number: string, arrivesOn: string | null, now: Date) =>
+  answer(actor, "laboratory.read", async (tx) => {
+    const order = found(await loadOrder(tx, number));
+    const row = await tx.order.findUniqueOrThrow({
+      where: { id: order.id },
+      select: { promisedOn: true, urgency: true },
+    });
+    const { proposal, shown } = await proposeFor(tx, order, arrivesOn, now);
+    const isOpen = order.state === "recorded" || order.state === "accepted";
+    return {
+      ...{ number: order.number, state: order.state, arrivesOn: arrivesOn ?? "", shown },
+      isExpress: row.urgency === "express",
+      promisedOn: row.promisedOn && isoDay(row.promisedOn),
+      proposal:
+        proposal.kind === "impossible"
+          ? proposal
+          : {
+              ...proposal,
+              slots: proposal.slots.map((slot) => ({
+                ...slot,
+                startsAt: iso(slot.startsAt),
+                endsAt: iso(slot.endsAt),
+              })),
+            },
+      policy: defaultPromisePolicy,
+      mayPromise: isOpen && actor.kind === "staff" && may(actor.roles, "order.accept"),
+    };
+  });
+
+export type OrderPromise = Awaited<ReturnType<typeof orderPromiseView>>;

@@ -11,6 +11,7 @@ import "@/app/_ui/css/form.css";
 import "@/app/_ui/css/speak.css";
 import "@/app/_ui/css/thread.css";
 import "@/app/_ui/css/figure.css";
+import "@/app/_ui/css/list.css";
 
 const sourceSans = localFont({
   src: [

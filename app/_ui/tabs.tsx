@@ -1,6 +1,6 @@
 import Link from "next/link";
 
-type Tab = { readonly label: string; readonly href: string; readonly count?: number };
+type Tab = { readonly label: string; readonly href: string; readonly count?: number | string };
 
 type Props = { readonly tabs: readonly Tab[]; readonly current: string; readonly label: string };
 

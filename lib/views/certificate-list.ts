@@ -1,4 +1,7 @@
+import { certificatePage } from "@/lib/data/sql/certificate-page";
 import { CertificateContent } from "@/lib/domain/certificate/content";
+import type { CertificateQuery } from "@/lib/domain/certificate/list-query";
+import { cutPage, turnOf } from "@/lib/domain/list/page";
 import type { Actor } from "@/lib/domain/staff/actor";
 import { answer } from "./view";
 
@@ -17,30 +20,46 @@ export type CertificateLine = {
   readonly exception: boolean;
 };
 
-/** Every certificate, the newest first; `search` finds number, serial, tag, customer or order. */
-export const certificateListView = (actor: Actor, search = "") =>
+type Row = { readonly content: string; readonly token: string; readonly files: readonly unknown[] };
+
+const lineOf = ({ content: text, token, files }: Row): CertificateLine => {
+  const content = CertificateContent.parse(JSON.parse(text));
+  return {
+    number: content.number,
+    tag: content.item.tag,
+    serial: content.item.serial,
+    typeLetter: content.item.typeLetter,
+    customer: content.customer.name,
+    order: content.order.number,
+    run: content.run.number,
+    issuedOn: content.issuedOn,
+    signedBy: content.authorisedBy.name,
+    isPending: files.length === 0,
+    href: `/api/certificates/${token}`,
+    exception: content.evidence.exception !== "",
+  };
+};
+
+/** One page of certificates, the newest first; `q` finds number, serial, tag, customer or order. */
+export const certificateListView = (actor: Actor, query: CertificateQuery) =>
   answer(actor, "certificate.read", async (tx) => {
+    const turn = turnOf(query);
+    const page = cutPage(await certificatePage(tx, query, turn), turn, ({ number }) => number);
     const rows = await tx.certificate.findMany({
-      orderBy: { number: "desc" },
-      where: search ? { content: { contains: search, mode: "insensitive" } } : {},
-      take: 200,
-      select: { content: true, token: true, files: { select: { id: true } } },
+      where: { id: { in: page.rows.map(({ id }) => id) } },
+      select: { id: true, content: true, token: true, files: { select: { id: true } } },
     });
-    return rows.map(({ content: text, token, files }): CertificateLine => {
-      const content = CertificateContent.parse(JSON.parse(text));
-      return {
-        number: content.number,
-        tag: content.item.tag,
-        serial: content.item.serial,
-        typeLetter: content.item.typeLetter,
-        customer: content.customer.name,
-        order: content.order.number,
-        run: content.run.number,
-        issuedOn: content.issuedOn,
-        signedBy: content.authorisedBy.name,
-        isPending: files.length === 0,
-        href: `/api/certificates/${token}`,
-        exception: content.evidence.exception !== "",
-      };
-    });
+    const byId = new Map(rows.map((row) => [row.id, row]));
+    const customer = query.customer
+      ? await tx.customer.findUnique({ where: { id: query.customer }, select: { name: true } })
+      : null;
+    return {
+      customer: customer?.name ?? null,
+      next: page.next,
+      previous: page.previous,
+      certificates: page.rows.flatMap(({ id }) => {
+        const row = byId.get(id);
+        return row ? [lineOf(row)] : [];
+      }),
+    };
   });

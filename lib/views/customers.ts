@@ -1,15 +1,12 @@
-import { loadCustomers } from "@/lib/data/customer/customer-store";
+import { customerPage } from "@/lib/data/sql/customer-page";
+import type { CustomerQuery } from "@/lib/domain/customer/list-query";
+import { cutPage, turnOf } from "@/lib/domain/list/page";
 import type { Actor } from "@/lib/domain/staff/actor";
 import { answer } from "./view";
 
-export const customersView = (actor: Actor) =>
-  answer(actor, "laboratory.read", async (tx) =>
-    (await loadCustomers(tx)).map((customer) => ({
-      id: customer.id,
-      name: customer.name,
-      contactName: customer.contactName,
-      email: customer.email,
-      orders: customer._count.orders,
-      people: customer._count.people,
-    })),
-  );
+/** One page of customers, by name. */
+export const customersView = (actor: Actor, query: CustomerQuery) =>
+  answer(actor, "laboratory.read", async (tx) => {
+    const turn = turnOf(query);
+    return cutPage(await customerPage(tx, query.find ?? "", turn), turn, ({ id }) => id);
+  });

@@ -2,26 +2,55 @@ import type { Metadata } from "next";
 import Link from "next/link";
 import { DataTable } from "@/app/_ui/data-table";
 import { EmptyState } from "@/app/_ui/empty-state";
+import { FilterLinks } from "@/app/_ui/filter-links";
+import { FindForm } from "@/app/_ui/find-form";
 import { Page } from "@/app/_ui/page";
+import { PageTurns } from "@/app/_ui/page-turns";
 import { StateMark } from "@/app/_ui/state-mark";
 import { TypeLetter } from "@/app/_ui/type-letter";
+import { readCertificateQuery } from "@/lib/domain/certificate/list-query";
+import { addressOf, changed } from "@/lib/domain/list/query";
 import { certificateListView } from "@/lib/views/certificate-list";
 import { requirePermission } from "@/lib/web/auth";
 import { load } from "@/lib/web/load";
-import { SearchForm } from "./search-form";
 
 export const metadata: Metadata = { title: "Certificates" };
 
-type Props = { readonly searchParams: Promise<{ readonly q?: string | string[] }> };
+type Props = {
+  readonly searchParams: Promise<Readonly<Record<string, string | string[] | undefined>>>;
+};
 
 export default async function CertificatesPage({ searchParams }: Props) {
   const actor = await requirePermission("certificate.read");
-  const { q } = await searchParams;
-  const search = typeof q === "string" ? q.trim().slice(0, 80) : "";
-  const certificates = await load(certificateListView(actor, search));
+  const query = readCertificateQuery(await searchParams);
+  const { certificates, next, previous, customer } = await load(certificateListView(actor, query));
+  const search = query.q ?? "";
+  const links = [
+    {
+      label: "Document pending",
+      isOn: query.only === "pending",
+      href: addressOf("/certificates", changed(query, { only: query.only ? undefined : "pending" })),
+    },
+    ...(query.customer
+      ? [
+          {
+            label: customer ?? "Customer",
+            isOn: true,
+            href: addressOf("/certificates", changed(query, { customer: undefined })),
+          },
+        ]
+      : []),
+  ];
   return (
     <Page title="Certificates" lead="What was signed off. Nothing here can be changed any more.">
-      <SearchForm search={search} />
+      <FindForm
+        path="/certificates"
+        name="q"
+        label="Number, serial, tag, customer or order"
+        value={search}
+        kept={{ customer: query.customer, only: query.only, from: query.from, to: query.to }}
+      />
+      <FilterLinks label="Only" links={links} />
       <DataTable
         caption="Certificates, the newest first"
         captionUnseen
@@ -65,6 +94,7 @@ export default async function CertificatesPage({ searchParams }: Props) {
           </EmptyState>
         }
       />
+      <PageTurns path="/certificates" query={query} next={next} previous={previous} of="certificates" />
     </Page>
   );
 }

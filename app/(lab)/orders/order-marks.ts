@@ -1,6 +1,6 @@
 import { orderStateLabels } from "@/lib/domain/order/labels";
+import type { OrderFilter } from "@/lib/domain/order/list-query";
 import { isOrderState, type OrderState } from "@/lib/domain/order/transitions";
-import type { OrderFilter } from "@/lib/views/order/orders";
 
 const marks = {
   requested: "open",

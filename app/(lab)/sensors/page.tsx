@@ -3,19 +3,21 @@ import { Button } from "@/app/_ui/button";
 import { DataTable } from "@/app/_ui/data-table";
 import { EmptyState } from "@/app/_ui/empty-state";
 import { Page } from "@/app/_ui/page";
+import { PageTurns } from "@/app/_ui/page-turns";
 import { StateMark } from "@/app/_ui/state-mark";
-import { Tabs } from "@/app/_ui/tabs";
 import { TextField } from "@/app/_ui/text-field.client";
 import { TypeLetter } from "@/app/_ui/type-letter";
-import { sensorStateLabels } from "@/lib/domain/sensor/labels";
-import { type SensorFilter, sensorFilters, sensorsView } from "@/lib/views/sensor/sensors";
+import { isoDay } from "@/lib/domain/calibration/due";
+import { countText } from "@/lib/domain/list/page";
+import { addressOf, changed } from "@/lib/domain/list/query";
+import { readSensorQuery } from "@/lib/domain/sensor/list-query";
+import { sensorsView } from "@/lib/views/sensor/sensors";
 import { requireStaff } from "@/lib/web/auth";
 import { load } from "@/lib/web/load";
+import { SensorFilters, sensorFilterLabels } from "./sensor-filters";
 import { sensorMarks } from "./sensor-marks";
 
 export const metadata = { title: "Sensors" };
-
-const labels: Readonly<Record<SensorFilter, string>> = { here: "Here", ...sensorStateLabels, all: "All" };
 
 const columns = [
   { key: "tag", header: "Sensor" },
@@ -27,48 +29,35 @@ const columns = [
   { key: "state", header: "State" },
 ];
 
-type Props = { readonly searchParams: Promise<{ readonly show?: string; readonly find?: string }> };
-
-const hrefOf = (filter: SensorFilter, find: string): string => {
-  const query = new URLSearchParams({
-    ...(filter === "here" ? {} : { show: filter }),
-    ...(find ? { find } : {}),
-  });
-  return query.size === 0 ? "/sensors" : `/sensors?${query}`;
+type Props = {
+  readonly searchParams: Promise<Readonly<Record<string, string | string[] | undefined>>>;
 };
 
 export default async function SensorsPage({ searchParams }: Props) {
   const actor = await requireStaff();
-  const { show, find } = await searchParams;
-  const filter = sensorFilters.find((name) => name === show) ?? "here";
-  const search = typeof find === "string" ? find.trim().slice(0, 120) : "";
-  const list = await load(sensorsView(actor, filter, search));
+  const query = readSensorQuery(await searchParams);
+  const list = await load(sensorsView(actor, query, isoDay(new Date())));
+  const { find, after: _, before: __, ...kept } = query;
   return (
     <Page title="Sensors" lead="What customers sent to be calibrated, by the laboratory’s own tag.">
       <search>
         <form action="/sensors" className="form-inline">
-          {filter === "here" ? null : <input type="hidden" name="show" value={filter} />}
+          {Object.entries(kept).map(([name, value]) => (
+            <input key={name} type="hidden" name={name} value={value} />
+          ))}
           <TextField
             name="find"
-            label="Serial or tag contains"
+            label="Serial begins or ends with, or tag begins with"
             type="search"
-            defaultValue={search}
+            defaultValue={find ?? ""}
             optional
           />
           <Button type="submit">Find</Button>
         </form>
       </search>
-      <Tabs
-        label="Sensors by state"
-        current={hrefOf(filter, search)}
-        tabs={list.filters.map(({ name, count }) => ({
-          label: labels[name],
-          href: hrefOf(name, search),
-          count,
-        }))}
-      />
+      <SensorFilters query={query} list={list} />
       <DataTable
-        caption={`Sensors: ${labels[filter].toLowerCase()}`}
+        caption={`Sensors: ${sensorFilterLabels[list.filter].toLowerCase()}`}
         captionUnseen
         columns={columns}
         rows={list.sensors.map((sensor) => ({
@@ -78,21 +67,30 @@ export default async function SensorsPage({ searchParams }: Props) {
             serial: sensor.serial,
             type: <TypeLetter letter={sensor.typeLetter} />,
             order: <Link href={`/orders/${sensor.order}`}>{sensor.order}</Link>,
-            customer: sensor.customer,
+            customer: (
+              <Link href={addressOf("/sensors", changed(query, { customer: sensor.customerId }))}>
+                {sensor.customer}
+              </Link>
+            ),
             received: sensor.receivedOn,
             state: <StateMark {...sensorMarks(sensor.state)} />,
           },
         }))}
         empty={
-          <EmptyState title={search ? `No sensor here contains “${search}”` : "No sensors here"}>
+          <EmptyState title={find ? `No sensor here begins or ends with “${find}”` : "No sensors here"}>
             Sensors appear here once they are taken in for an accepted order. Open the order, then Take
             sensors in.
           </EmptyState>
         }
       />
-      {list.leftOut > 0 ? (
-        <p className="quiet">{list.leftOut} more are not listed; narrow the search.</p>
-      ) : null}
+      <PageTurns
+        path="/sensors"
+        query={query}
+        next={list.next}
+        previous={list.previous}
+        of="sensors"
+        total={list.count > 0 ? `${countText(list.count)} sensor${list.count === 1 ? "" : "s"}` : undefined}
+      />
     </Page>
   );
 }

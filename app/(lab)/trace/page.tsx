@@ -2,28 +2,32 @@ import type { Metadata } from "next";
 import Link from "next/link";
 import { DataTable } from "@/app/_ui/data-table";
 import { EmptyState } from "@/app/_ui/empty-state";
+import { FindForm } from "@/app/_ui/find-form";
 import { Page } from "@/app/_ui/page";
+import { PageTurns } from "@/app/_ui/page-turns";
 import { TypeLetter } from "@/app/_ui/type-letter";
-import { SearchForm } from "@/app/(lab)/certificates/search-form";
+import { readCertificateQuery } from "@/lib/domain/certificate/list-query";
 import { certificateListView } from "@/lib/views/certificate-list";
 import { requirePermission } from "@/lib/web/auth";
 import { load } from "@/lib/web/load";
 
 export const metadata: Metadata = { title: "Traceability" };
 
-type Props = { readonly searchParams: Promise<{ readonly q?: string | string[] }> };
+type Props = {
+  readonly searchParams: Promise<Readonly<Record<string, string | string[] | undefined>>>;
+};
 
 export default async function TraceListPage({ searchParams }: Props) {
   const actor = await requirePermission("certificate.read");
-  const { q } = await searchParams;
-  const search = typeof q === "string" ? q.trim().slice(0, 80) : "";
-  const certificates = await load(certificateListView(actor, search));
+  const query = readCertificateQuery(await searchParams);
+  const { certificates, next, previous } = await load(certificateListView(actor, query));
+  const search = query.q ?? "";
   return (
     <Page
       title="Traceability"
       lead="From each result through its standards and their certificates to the SI. Choose a certificate."
     >
-      <SearchForm search={search} />
+      <FindForm path="/trace" name="q" label="Number, serial, tag, customer or order" value={search} />
       <DataTable
         caption="Certificates whose chain can be drawn"
         captionUnseen
@@ -55,6 +59,7 @@ export default async function TraceListPage({ searchParams }: Props) {
           </EmptyState>
         }
       />
+      <PageTurns path="/trace" query={query} next={next} previous={previous} of="certificates" />
     </Page>
   );
 }

@@ -1,28 +1,21 @@
+import { loadOutlooks } from "@/lib/data/board/load-outlooks";
 import type { Tx } from "@/lib/data/in-scope";
-import { isOrderState, type OrderState, orderStates } from "@/lib/domain/order/transitions";
+import { orderCount } from "@/lib/data/sql/order-count";
+import { orderPage } from "@/lib/data/sql/order-page";
+import { stateCounts } from "@/lib/data/sql/state-counts";
+import { cutPage, turnOf } from "@/lib/domain/list/page";
+import { type OrderQuery, orderFilters, orderStatesOf, shownOf } from "@/lib/domain/order/list-query";
+import { orderStates } from "@/lib/domain/order/transitions";
 import { isDone, isSensorState } from "@/lib/domain/sensor/transitions";
 import type { Actor } from "@/lib/domain/staff/actor";
 import { may } from "@/lib/domain/staff/permissions";
 import { answer } from "../view";
 
-/** open: what still asks for work. */
-export const orderFilters = ["open", ...orderStates, "all"] as const;
-export type OrderFilter = (typeof orderFilters)[number];
-
-const shown = 200;
-
-const statesOf = (filter: OrderFilter): readonly OrderState[] => {
-  if (filter === "open") return ["recorded", "accepted"];
-  return filter === "all" ? orderStates : [filter];
-};
-
-const loadOrders = (tx: Tx, filter: OrderFilter) =>
+const loadOrders = (tx: Tx, ids: readonly string[]) =>
   tx.order.findMany({
-    where: { state: { in: [...statesOf(filter)] } },
-    orderBy: [{ recordedAt: "desc" }, { number: "desc" }],
-    take: shown,
+    where: { id: { in: [...ids] } },
     include: {
-      customer: { select: { name: true } },
+      customer: { select: { id: true, name: true } },
       lines: {
         orderBy: { position: "asc" },
         select: { typeLetter: true, quantity: true, sensors: { select: { state: true } } },
@@ -32,36 +25,61 @@ const loadOrders = (tx: Tx, filter: OrderFilter) =>
 
 type Row = Awaited<ReturnType<typeof loadOrders>>[number];
 
-const summaryOf = (row: Row) => {
+const summaryOf = (row: Row, today: string) => {
   const states = row.lines.flatMap((line) => line.sensors.map(({ state }) => state)).filter(isSensorState);
+  const promisedOn = row.promisedOn?.toISOString().slice(0, 10) ?? null;
   return {
     number: row.number,
     customer: row.customer.name,
+    customerId: row.customer.id,
     purchaseOrder: row.purchaseOrder ?? "",
     state: row.state,
+    urgency: row.urgency,
+    ruleSet: row.ruleSet,
     types: [...new Set(row.lines.map(({ typeLetter }) => typeLetter))],
     quantity: row.lines.reduce((sum, line) => sum + line.quantity, 0),
     received: states.length,
     issued: states.filter(isDone).length,
     recordedAt: row.recordedAt.toISOString(),
+    promisedOn,
+    isLate: row.state === "accepted" && promisedOn !== null && promisedOn < today,
   };
 };
 
-/** The laboratory's orders, the newest first. */
-export const ordersView = (actor: Actor, filter: OrderFilter) =>
+const atRiskIds = async (tx: Tx, today: string): Promise<readonly string[]> =>
+  (await loadOutlooks(tx, today)).filter(({ outlook }) => outlook.kind === "risk").map(({ id }) => id);
+
+/** One page of the laboratory's orders, the newest first. Counts stop where nobody reads on. */
+export const ordersView = (actor: Actor, query: OrderQuery, today: string) =>
   answer(actor, "laboratory.read", async (tx) => {
-    const counted = await tx.order.groupBy({ by: ["state"], _count: true });
-    const count = (wanted: OrderFilter): number =>
-      counted
-        .filter(({ state }) => isOrderState(state) && statesOf(wanted).includes(state))
-        .reduce((sum, { _count }) => sum + _count, 0);
-    const orders = (await loadOrders(tx, filter)).map(summaryOf);
+    const asked = { query, today, atRisk: query.only === "risk" ? await atRiskIds(tx, today) : [] };
+    const turn = turnOf(query);
+    const page = cutPage(await orderPage(tx, asked, turn), turn, ({ number }) => number);
+    const loaded = await loadOrders(
+      tx,
+      page.rows.map(({ id }) => id),
+    );
+    const byId = new Map(loaded.map((row) => [row.id, row]));
+    const counts = await stateCounts(tx, "order", orderStates);
+    const customer = query.customer
+      ? await tx.customer.findUnique({ where: { id: query.customer }, select: { name: true } })
+      : null;
     return {
-      filter,
-      filters: orderFilters.map((name) => ({ name, count: count(name) })),
-      orders,
-      /** How many more there are than are shown. */
-      leftOut: count(filter) - orders.length,
+      filter: shownOf(query),
+      filters: orderFilters.map((name) => ({
+        name,
+        count: orderStatesOf(name).reduce((sum, state) => sum + (counts.get(state) ?? 0), 0),
+      })),
+      count: await orderCount(tx, asked),
+      customer: customer?.name ?? null,
+      orders: page.rows.flatMap(({ id }) => {
+        const row = byId.get(id);
+        return row ? [summaryOf(row, today)] : [];
+      }),
+      next: page.next,
+      previous: page.previous,
       mayRecord: actor.kind === "system" || may(actor.roles, "order.record"),
     };
   });
+
+export type OrdersView = Awaited<ReturnType<typeof ordersView>>;

@@ -1,34 +1,55 @@
-import { asRunState } from "@/lib/domain/run/states";
+import { runPage } from "@/lib/data/sql/run-page";
+import { stateCounts } from "@/lib/data/sql/state-counts";
+import { cutPage, turnOf } from "@/lib/domain/list/page";
+import { type RunQuery, runFilters, runStatesOf, shownRuns } from "@/lib/domain/run/list-query";
+import { asRunState, runStates } from "@/lib/domain/run/states";
 import type { Actor } from "@/lib/domain/staff/actor";
 import { answer } from "@/lib/views/view";
 
-/** All runs, the newest first; those that wait for the technician stand out by their state. */
-export const runsView = (actor: Actor) =>
+/** One page of runs, the newest first; those that wait for the technician stand out by their state. */
+export const runsView = (actor: Actor, query: RunQuery) =>
   answer(actor, "laboratory.read", async (tx) => {
+    const turn = turnOf(query);
+    const page = cutPage(await runPage(tx, query, turn), turn, ({ number }) => number);
     const rows = await tx.run.findMany({
-      orderBy: [{ createdAt: "desc" }, { number: "desc" }],
+      where: { id: { in: page.rows.map(({ id }) => id) } },
       include: { setpoints: { orderBy: { position: "asc" } }, places: { where: { kind: "sensor" } } },
     });
+    const byId = new Map(rows.map((row) => [row.id, row]));
     const configurations = await tx.furnaceConfiguration.findMany({ include: { furnace: true } });
-    const people = await tx.person.findMany({ select: { id: true, name: true } });
-    const waiting = await tx.sensor.count({
-      where: { state: "received", line: { order: { state: "accepted" } } },
+    const people = await tx.person.findMany({
+      where: { id: { in: [...new Set(rows.map(({ performerId }) => performerId))] } },
+      select: { id: true, name: true },
     });
+    const counts = await stateCounts(tx, "run", runStates);
+    const waiting = await stateCounts(tx, "sensor", ["received"]);
     return {
-      waiting,
-      runs: rows.map((run) => {
-        const configuration = configurations.find(({ id }) => id === run.configurationId);
-        return {
-          number: run.number,
-          state: asRunState(run.state),
-          furnace: configuration ? `${configuration.furnace.tag}, ${configuration.name}` : "",
-          sensors: run.places.length,
-          customers: new Set(run.places.map(({ customerId }) => customerId)).size,
-          setpointsCelsius: run.setpoints.map(({ celsius }) => celsius),
-          performer: people.find(({ id }) => id === run.performerId)?.name ?? "",
-          createdAt: run.createdAt.toISOString(),
-          startedAt: run.startedAt?.toISOString() ?? null,
-        };
+      waiting: waiting.get("received") ?? 0,
+      filter: shownRuns(query),
+      filters: runFilters.map((name) => ({
+        name,
+        count: runStatesOf(name).reduce((sum, state) => sum + (counts.get(state) ?? 0), 0),
+      })),
+      furnace: configurations.find(({ furnaceId }) => furnaceId === query.furnace)?.furnace.tag ?? null,
+      next: page.next,
+      previous: page.previous,
+      runs: page.rows.flatMap(({ id }) => {
+        const run = byId.get(id);
+        if (!run) return [];
+        const configuration = configurations.find((one) => one.id === run.configurationId);
+        return [
+          {
+            number: run.number,
+            state: asRunState(run.state),
+            furnace: configuration ? `${configuration.furnace.tag}, ${configuration.name}` : "",
+            sensors: run.places.length,
+            customers: new Set(run.places.map(({ customerId }) => customerId)).size,
+            setpointsCelsius: run.setpoints.map(({ celsius }) => celsius),
+            performer: people.find((one) => one.id === run.performerId)?.name ?? "",
+            createdAt: run.createdAt.toISOString(),
+            startedAt: run.startedAt?.toISOString() ?? null,
+          },
+        ];
       }),
     };
   });

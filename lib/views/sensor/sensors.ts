@@ -1,54 +1,70 @@
+import { sensorCount } from "@/lib/data/sql/sensor-count";
+import { sensorPage } from "@/lib/data/sql/sensor-page";
+import { stateCounts } from "@/lib/data/sql/state-counts";
+import { cutPage, turnOf } from "@/lib/domain/list/page";
+import {
+  type SensorFilter,
+  type SensorQuery,
+  sensorFilters,
+  shownSensors,
+} from "@/lib/domain/sensor/list-query";
 import { type SensorState, sensorStates } from "@/lib/domain/sensor/transitions";
 import type { Actor } from "@/lib/domain/staff/actor";
 import { answer } from "../view";
-
-/** here: all that have not been handed back. */
-export const sensorFilters = ["here", ...sensorStates, "all"] as const;
-export type SensorFilter = (typeof sensorFilters)[number];
-
-const shown = 300;
 
 const statesOf = (filter: SensorFilter): readonly SensorState[] => {
   if (filter === "here") return sensorStates.filter((state) => state !== "collected");
   return filter === "all" ? sensorStates : [filter];
 };
 
-const inOneRow = { select: { number: true, customer: { select: { name: true } } } } as const;
+const inOneRow = {
+  select: { number: true, promisedOn: true, customer: { select: { id: true, name: true } } },
+} as const;
 
-/** Sensors in the laboratory; `search` is part of a serial number or a tag. */
-export const sensorsView = (actor: Actor, filter: SensorFilter, search: string) =>
+/** One page of the sensors in the laboratory, the last tag first. Counts stop where nobody reads on. */
+export const sensorsView = (actor: Actor, query: SensorQuery, today: string) =>
   answer(actor, "laboratory.read", async (tx) => {
-    const counted = await tx.sensor.groupBy({ by: ["state"], _count: true });
-    const count = (wanted: SensorFilter): number =>
-      counted
-        .filter(({ state }) => statesOf(wanted).some((one) => one === state))
-        .reduce((sum, { _count }) => sum + _count, 0);
-    // The client passes % and _ on as wildcards.
-    const contains = { contains: search.replace(/[\\%_]/g, "\\$&"), mode: "insensitive" } as const;
-    const where = {
-      state: { in: [...statesOf(filter)] },
-      ...(search === "" ? {} : { OR: [{ serial: contains }, { tag: contains }] }),
-    };
-    const total = await tx.sensor.count({ where });
+    const asked = { query, today };
+    const turn = turnOf(query);
+    const page = cutPage(await sensorPage(tx, asked, turn), turn, ({ tag }) => tag);
     const rows = await tx.sensor.findMany({
-      where,
-      orderBy: { tag: "desc" },
-      take: shown,
+      where: { id: { in: page.rows.map(({ id }) => id) } },
       include: { line: { select: { order: inOneRow } }, intake: { select: { receivedOn: true } } },
     });
+    const byId = new Map(rows.map((row) => [row.id, row]));
+    const counts = await stateCounts(tx, "sensor", sensorStates);
+    const customer = query.customer
+      ? await tx.customer.findUnique({ where: { id: query.customer }, select: { name: true } })
+      : null;
     return {
-      filter,
-      search,
-      filters: sensorFilters.map((name) => ({ name, count: count(name) })),
-      leftOut: total - rows.length,
-      sensors: rows.map((row) => ({
-        tag: row.tag,
-        serial: row.serial,
-        typeLetter: row.typeLetter,
-        state: row.state,
-        order: row.line.order.number,
-        customer: row.line.order.customer.name,
-        receivedOn: row.intake?.receivedOn.toISOString().slice(0, 10) ?? "",
+      filter: shownSensors(query),
+      customer: customer?.name ?? null,
+      filters: sensorFilters.map((name) => ({
+        name,
+        count: statesOf(name).reduce((sum, state) => sum + (counts.get(state) ?? 0), 0),
       })),
+      count: await sensorCount(tx, asked),
+      next: page.next,
+      previous: page.previous,
+      sensors: page.rows.flatMap(({ id }) => {
+        const row = byId.get(id);
+        return row
+          ? [
+              {
+                tag: row.tag,
+                serial: row.serial,
+                typeLetter: row.typeLetter,
+                state: row.state,
+                order: row.line.order.number,
+                customer: row.line.order.customer.name,
+                customerId: row.line.order.customer.id,
+                receivedOn: row.intake?.receivedOn.toISOString().slice(0, 10) ?? "",
+                promisedOn: row.line.order.promisedOn?.toISOString().slice(0, 10) ?? null,
+              },
+            ]
+          : [];
+      }),
     };
   });
+
+export type SensorsView = Awaited<ReturnType<typeof sensorsView>>;

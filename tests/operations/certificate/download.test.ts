@@ -140,7 +140,7 @@ describe("who may see what", () => {
       reviewQueueView(world.people.north),
       reviewRunView(world.people.north, built.run.number),
       reviewResultView(world.people.north, built.run.number, built.sensors[0]!.tag, 1),
-      certificateListView(world.people.north),
+      certificateListView(world.people.north, {}),
       certificatePageView(world.people.north, number),
       tracePageView(world.people.north, number, today),
     ])
@@ -157,9 +157,9 @@ describe("who may see what", () => {
     );
     expect(await codeOf(certificatePageView(staff, "C-2026-9999"))).toBe("not-found");
     expect(await codeOf(tracePageView(staff, "C-2026-9999", today))).toBe("not-found");
-    expect((await certificateListView(staff, built.sensors[1]!.serial)).map(({ tag }) => tag)).toEqual([
-      built.sensors[1]!.tag,
-    ]);
+    expect(
+      (await certificateListView(staff, { q: built.sensors[1]!.serial })).certificates.map(({ tag }) => tag),
+    ).toEqual([built.sensors[1]!.tag]);
     const result = await reviewResultView(staff, built.run.number, built.sensors[0]!.tag, 1);
     expect(result.neighbours).toMatchObject({ place: 1, of: 4, previous: null });
     expect(result.dominant).toBe("Reference calibration");

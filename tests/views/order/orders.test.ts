@@ -11,6 +11,8 @@ import { sensorsView } from "@/lib/views/sensor/sensors";
 import { clock, type FrontDesk, openFrontDesk, refusalOf } from "../../support/front-desk";
 import { accepted, lineInput, orderInput, received, recorded } from "../../support/orders";
 
+const today = "2026-03-04";
+
 let desk: FrontDesk;
 let north: string;
 let south: string;
@@ -30,13 +32,13 @@ afterAll(() => desk.close());
 
 describe("the laboratory's orders", () => {
   it("are listed by state, with counts", async () => {
-    const open = await ordersView(desk.technician, "open");
+    const open = await ordersView(desk.technician, {}, today);
     expect(open.orders.map(({ number }) => number)).toEqual([south, north]);
     expect(open.orders[1]).toMatchObject({ quantity: 4, received: 2, issued: 0, types: ["K"] });
     expect(open.mayRecord).toBe(false);
-    expect((await ordersView(desk.frontDesk, "accepted")).orders.map(({ number }) => number)).toEqual([
-      north,
-    ]);
+    expect(
+      (await ordersView(desk.frontDesk, { show: "accepted" }, today)).orders.map(({ number }) => number),
+    ).toEqual([north]);
     expect(Object.fromEntries(open.filters.map(({ name, count }) => [name, count]))).toMatchObject({
       open: 2,
       recorded: 1,
@@ -86,9 +88,9 @@ describe("the laboratory's orders", () => {
   it("are not there for those who may not see them, and under a number that is none", async () => {
     const customer = desk.northern.actor;
     for (const question of [
-      () => ordersView(customer, "all"),
+      () => ordersView(customer, { show: "all" }, today),
       () => orderView(customer, north, clock()),
-      () => sensorsView(customer, "all", ""),
+      () => sensorsView(customer, { show: "all" }, today),
       () => sensorView(customer, tags[0]!),
       () => receivableView(desk.signatory, north),
       () => orderFormView(desk.technician, south, clock()),
@@ -114,14 +116,14 @@ describe("a customer's orders", () => {
 });
 
 describe("sensors", () => {
-  it("are found by state, and by a part of their serial or tag", async () => {
-    expect((await sensorsView(desk.technician, "here", "")).sensors).toHaveLength(2);
-    expect((await sensorsView(desk.technician, "here", "b2")).sensors.map(({ tag }) => tag)).toEqual([
-      tags[1],
-    ]);
-    expect((await sensorsView(desk.technician, "issued", "")).sensors).toEqual([]);
+  it("are found by state, and by the beginning or end of their serial or tag", async () => {
+    expect((await sensorsView(desk.technician, {}, today)).sensors).toHaveLength(2);
+    expect((await sensorsView(desk.technician, { find: "b2" }, today)).sensors.map(({ tag }) => tag)).toEqual(
+      [tags[1]],
+    );
+    expect((await sensorsView(desk.technician, { show: "issued" }, today)).sensors).toEqual([]);
     // A wildcard of the database is only a character here.
-    expect((await sensorsView(desk.technician, "all", "%")).sensors).toEqual([]);
+    expect((await sensorsView(desk.technician, { show: "all", find: "%" }, today)).sensors).toEqual([]);
   });
 
   it("show how they came and where they stand, to the end", async () => {

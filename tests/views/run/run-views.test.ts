@@ -25,7 +25,7 @@ describe("the pages of a run", () => {
   it("are the laboratory's alone: a customer is not told that there is a run", async () => {
     const customer = bench.northern.actor;
     const views = [
-      runsView(customer),
+      runsView(customer, {}),
       runLoadView(customer, run),
       runReadingsView(customer, run),
       runWindowsView(customer, run),
@@ -104,6 +104,6 @@ describe("the pages of a run", () => {
       ["REF-S-01", "in-date"],
       ["REF-S-02", "in-date"],
     ]);
-    expect((await runsView(bench.signatory)).runs.map(({ number }) => number)).toEqual([run]);
+    expect((await runsView(bench.signatory, {})).runs.map(({ number }) => number)).toEqual([run]);
   });
 });

@@ -1,0 +1,76 @@
+import { type OrderFilter, type OrderQuery, shownOf } from "@/lib/domain/order/list-query";
+import { Prisma } from "@/lib/generated/prisma/client";
+import { beginsWith, keyOf, tailOf } from "./page-fragments";
+
+const inWork = Prisma.sql`o.state IN ('requested', 'recorded', 'accepted')`;
+
+/** Written out, not handed over: only so does the planner see that the index of open orders has them all. */
+const stateCondition = (filter: OrderFilter): readonly Prisma.Sql[] => {
+  if (filter === "all") return [];
+  return [filter === "open" ? inWork : Prisma.sql`o.state = ${filter}`];
+};
+
+/** Questions without an answer and offers without one, of an order in work. */
+const waiting = Prisma.sql`(${inWork} AND (
+  EXISTS (SELECT FROM question q WHERE q.order_id = o.id
+           AND NOT EXISTS (SELECT FROM answer a WHERE a.question_id = q.id))
+  OR (o.state <> 'accepted' AND EXISTS (SELECT FROM quotation t WHERE t.order_id = o.id
+           AND NOT EXISTS (SELECT FROM agreement g WHERE g.order_id = o.id)))))`;
+
+const held = Prisma.sql`(${inWork} AND EXISTS (
+  SELECT FROM hold h WHERE h.order_id = o.id AND NOT EXISTS (SELECT FROM hold_release r WHERE r.hold_id = h.id)))`;
+
+const expected = Prisma.sql`(o.state = 'accepted' AND
+  (SELECT sum(l.quantity) FROM order_line l WHERE l.order_id = o.id) >
+  (SELECT count(*) FROM order_line l JOIN sensor s ON s.order_line_id = l.id WHERE l.order_id = o.id))`;
+
+const toSend = Prisma.sql`o.id IN (
+  SELECT l.order_id FROM sensor s JOIN order_line l ON l.id = s.order_line_id WHERE s.state = 'issued')`;
+
+type Asked = { readonly query: OrderQuery; readonly today: string; readonly atRisk: readonly string[] };
+
+const onlyCondition = ({ query, today, atRisk }: Asked): readonly Prisma.Sql[] => {
+  switch (query.only) {
+    case "expected":
+      return [expected];
+    case "late":
+      return [Prisma.sql`o.state = 'accepted' AND o.promised_on < ${today}::date`];
+    case "risk":
+      return [Prisma.sql`o.id = ANY (${[...atRisk]}::uuid[])`];
+    case "send":
+      return [toSend];
+    case "waiting":
+      return [waiting];
+    case "held":
+      return [held];
+    default:
+      return [];
+  }
+};
+
+const wordCondition = (text: string): Prisma.Sql => Prisma.sql`(
+  ${beginsWith(Prisma.sql`o.number`, Prisma.sql`upper(${text}::text)`)}
+  OR ${beginsWith(Prisma.sql`o.purchase_order_key`, keyOf(text))}
+  OR ${beginsWith(Prisma.sql`o.purchase_order_tail`, tailOf(text))}
+  OR o.customer_id IN (SELECT c.id FROM customer c WHERE position(lower(${text}::text) IN lower(c.name)) > 0))`;
+
+/** What an order must be to stand in the list; `o` is the order. */
+export const orderConditions = (asked: Asked): readonly Prisma.Sql[] => {
+  const { query } = asked;
+  return [
+    ...stateCondition(shownOf(query)),
+    ...onlyCondition(asked),
+    ...(query.customer ? [Prisma.sql`o.customer_id = ${query.customer}::uuid`] : []),
+    ...(query.urgency === "express" ? [Prisma.sql`o.urgency = 'express'`] : []),
+    ...(query.urgency === "standard" ? [Prisma.sql`o.urgency = 'standard'`] : []),
+    ...(query.rules === "none" ? [Prisma.sql`o.rule_set = 'none'`] : []),
+    ...(query.rules && query.rules !== "none"
+      ? [Prisma.sql`o.rule_set <> 'none' AND o.rule_set = ${query.rules}`]
+      : []),
+    ...(query.from ? [Prisma.sql`o.recorded_at >= ${query.from}::date`] : []),
+    ...(query.to ? [Prisma.sql`o.recorded_at < ${query.to}::date + 1`] : []),
+    ...(query.due ? [Prisma.sql`o.promised_on <= ${query.due}::date`] : []),
+    ...(query.q ? [wordCondition(query.q)] : []),
+  ];
+};
+export type OrderAsked = Asked;

@@ -1,0 +1,41 @@
+import { countedUpTo } from "@/lib/domain/list/page";
+import type { Tx } from "../in-scope";
+
+export type PromisedWorkRow = {
+  readonly id: string;
+  readonly number: string;
+  readonly customer: string;
+  readonly promisedOn: string;
+  readonly ordered: number;
+  readonly toMeasure: number;
+  readonly toIssue: number;
+  readonly done: number;
+  readonly furnaceUntil: string | null;
+  readonly isWaiting: boolean;
+};
+
+/** Accepted orders promised up to a day, the nearest first, with what is still to be done for each. */
+export const promisedWork = (tx: Tx, until: string): Promise<PromisedWorkRow[]> =>
+  tx.$queryRaw<PromisedWorkRow[]>`
+    SELECT o.id::text AS id, o.number, c.name AS customer, o.promised_on::text AS "promisedOn",
+           work.ordered, work."toMeasure", work."toIssue", work.done, slot.until AS "furnaceUntil",
+           (EXISTS (SELECT FROM question q WHERE q.order_id = o.id
+                     AND NOT EXISTS (SELECT FROM answer a WHERE a.question_id = q.id))
+            OR EXISTS (SELECT FROM hold h WHERE h.order_id = o.id
+                     AND NOT EXISTS (SELECT FROM hold_release r WHERE r.hold_id = h.id))) AS "isWaiting"
+      FROM (SELECT id, number, customer_id, promised_on FROM customer_order
+             WHERE state = 'accepted' AND promised_on <= ${until}::date
+             ORDER BY promised_on, id LIMIT ${countedUpTo + 1}) AS o
+      JOIN customer c ON c.id = o.customer_id
+      CROSS JOIN LATERAL (
+        SELECT sum(l.quantity)::int AS ordered, coalesce(sum(s."toMeasure"), 0)::int AS "toMeasure",
+               coalesce(sum(s."toIssue"), 0)::int AS "toIssue", coalesce(sum(s.done), 0)::int AS done
+          FROM order_line l CROSS JOIN LATERAL (
+            SELECT count(*) FILTER (WHERE state IN ('received', 'loaded')) AS "toMeasure",
+                   count(*) FILTER (WHERE state IN ('measured', 'evaluated', 'in-review')) AS "toIssue",
+                   count(*) FILTER (WHERE state IN ('issued', 'collected')) AS done
+              FROM sensor WHERE order_line_id = l.id) AS s
+         WHERE l.order_id = o.id) AS work
+      LEFT JOIN LATERAL (SELECT max(f.ends_at)::date::text AS until FROM furnace_slot f
+                          WHERE f.order_id = o.id AND NOT f.is_released) AS slot ON true
+     ORDER BY o.promised_on, o.number`;

@@ -1,0 +1,48 @@
+import { type SensorFilter, type SensorQuery, shownSensors } from "@/lib/domain/sensor/list-query";
+import { Prisma } from "@/lib/generated/prisma/client";
+import { beginsWith, keyOf, tailOf } from "./page-fragments";
+
+export type SensorAsked = { readonly query: SensorQuery; readonly today: string };
+
+/** "here" is written out: only so does the planner see that the index of what is here has them all. */
+const stateCondition = (filter: SensorFilter): readonly Prisma.Sql[] => {
+  if (filter === "all") return [];
+  return [filter === "here" ? Prisma.sql`s.state <> 'collected'` : Prisma.sql`s.state = ${filter}`];
+};
+
+const onlyCondition = ({ query, today }: SensorAsked): readonly Prisma.Sql[] => {
+  switch (query.only) {
+    case "late":
+      return [
+        Prisma.sql`s.state NOT IN ('issued', 'collected') AND s.order_line_id IN (
+          SELECT l.id FROM customer_order o JOIN order_line l ON l.order_id = o.id
+           WHERE o.state = 'accepted' AND o.promised_on < ${today}::date)`,
+      ];
+    case "held":
+      return [
+        Prisma.sql`EXISTS (SELECT FROM order_line l JOIN hold h ON h.order_id = l.order_id
+           WHERE l.id = s.order_line_id AND (h.sensor_id IS NULL OR h.sensor_id = s.id)
+             AND NOT EXISTS (SELECT FROM hold_release r WHERE r.hold_id = h.id))`,
+      ];
+    default:
+      return [];
+  }
+};
+
+/** A serial by its beginning or its end, without regard to case, spaces and dashes; a tag by its beginning. */
+const wordCondition = (text: string): Prisma.Sql => Prisma.sql`(
+  ${beginsWith(Prisma.sql`s.serial_key`, keyOf(text))}
+  OR ${beginsWith(Prisma.sql`s.serial_tail`, tailOf(text))}
+  OR ${beginsWith(Prisma.sql`s.tag`, Prisma.sql`upper(${text}::text)`)})`;
+
+/** What a sensor must be to stand in the list; `s` is the sensor. */
+export const sensorConditions = (asked: SensorAsked): readonly Prisma.Sql[] => {
+  const { query } = asked;
+  return [
+    ...stateCondition(shownSensors(query)),
+    ...onlyCondition(asked),
+    ...(query.customer ? [Prisma.sql`s.customer_id = ${query.customer}::uuid`] : []),
+    ...(query.type ? [Prisma.sql`s.type_letter = ${query.type}`] : []),
+    ...(query.find ? [wordCondition(query.find)] : []),
+  ];
+};

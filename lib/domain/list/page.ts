@@ -1,0 +1,52 @@
+/** Rows of a list's page; and where counting stops, since nobody reads "8 214" off a list but "more than 500". */
+export const pageSize = 50;
+export const countedUpTo = 500;
+
+/** Which page: by the name of the row it begins behind or ends before, so that it stands still while rows are added. */
+export type Turn =
+  | { readonly kind: "first" }
+  | { readonly kind: "after"; readonly anchor: string }
+  | { readonly kind: "before"; readonly anchor: string };
+
+export const turnOf = (query: { readonly after?: string; readonly before?: string }): Turn => {
+  if (query.after) return { kind: "after", anchor: query.after };
+  return query.before ? { kind: "before", anchor: query.before } : { kind: "first" };
+};
+
+export type Page<R> = {
+  readonly rows: readonly R[];
+  /** Anchors of the neighbouring pages; null = there is none. */
+  readonly next: string | null;
+  readonly previous: string | null;
+};
+
+/**
+ * Cuts a page from rows asked for with one more than fits. A page before an anchor is asked for backwards: its rows come
+ * nearest first, and are turned round.
+ */
+export const cutPage = <R>(
+  found: readonly R[],
+  turn: Turn,
+  nameOf: (row: R) => string,
+  size = pageSize,
+): Page<R> => {
+  const more = found.length > size;
+  const kept = found.slice(0, size);
+  const rows = turn.kind === "before" ? kept.reverse() : kept;
+  const [first, last] = [rows.at(0), rows.at(-1)];
+  const nextOpen = turn.kind === "before" || more;
+  const previousOpen = turn.kind === "before" ? more : turn.kind === "after";
+  return {
+    rows,
+    next: nextOpen && last !== undefined ? nameOf(last) : null,
+    previous: previousOpen && first !== undefined ? nameOf(first) : null,
+  };
+};
+
+/** "12", and past the limit "more than 500". */
+export const countText = (count: number): string =>
+  count > countedUpTo ? `more than ${countedUpTo}` : String(count);
+
+/** The same where there is little room. */
+export const shortCount = (count: number): string =>
+  count > countedUpTo ? `${countedUpTo}+` : String(count);

@@ -1,10 +1,11 @@
 import { scaledDifference } from "../../metrology/quality/normalized-error";
-import type { CertificateContent } from "../certificate/content";
+import type { ResultSet } from "./sets-of";
 
 /** One certificate's result at one setpoint, with how it differs from the one before. */
 export type HistoryPoint = {
   readonly certificate: string;
   readonly performedOn: string;
+  readonly set: ResultSet["set"];
   readonly setpoint: string;
   /** As on the certificate. */
   readonly error: string;
@@ -27,7 +28,7 @@ export type HistorySeries = {
   readonly points: readonly HistoryPoint[];
 };
 
-type Past = Pick<CertificateContent, "number" | "performedTo" | "rows">;
+type Past = Pick<ResultSet, "certificate" | "performedTo" | "rows" | "set">;
 
 const root = (value: number): number => Math.sqrt(value);
 
@@ -53,13 +54,14 @@ const changeBetween = (
   };
 };
 
-/** The errors a sensor had at each setpoint, from its certificates, the oldest first. Figures as they were printed. */
-export const sensorHistory = (certificates: readonly Past[]): readonly HistorySeries[] => {
+/** The errors a sensor had at each setpoint, from its sets of results, the oldest first. Figures as they were printed. */
+export const sensorHistory = (sets: readonly Past[]): readonly HistorySeries[] => {
   const series = new Map<number, { setpoint: string; points: HistoryPoint[] }>();
-  const past = certificates.toSorted(
-    (a, b) => a.performedTo.localeCompare(b.performedTo, "en") || a.number.localeCompare(b.number, "en"),
+  const past = sets.toSorted(
+    (a, b) =>
+      a.performedTo.localeCompare(b.performedTo, "en") || a.certificate.localeCompare(b.certificate, "en"),
   );
-  for (const { number, performedTo, rows } of past)
+  for (const { certificate, performedTo, set, rows } of past)
     for (const row of rows) {
       const errorCelsius = Number(row.errorCelsius.replace("\u2212", "-"));
       const expandedCelsius = Number(row.expandedCelsius);
@@ -69,8 +71,9 @@ export const sensorHistory = (certificates: readonly Past[]): readonly HistorySe
       const known = series.get(nominal) ?? { setpoint: row.setpoint, points: [] };
       const before = known.points.at(-1);
       known.points.push({
-        certificate: number,
+        certificate,
         performedOn: performedTo,
+        set,
         setpoint: row.setpoint,
         error: row.errorCelsius,
         expanded: row.expandedCelsius,

@@ -1,6 +1,7 @@
 import { loadIntervals } from "@/lib/data/portal/recall-store";
 import { loadSensorCertificates } from "@/lib/data/portal/sensor-certificates";
 import { sensorHistory } from "@/lib/domain/history/sensor-history";
+import { setsOf } from "@/lib/domain/history/sets-of";
 import { plainSensorStates } from "@/lib/domain/order/progress";
 import { intervalOf } from "@/lib/domain/recall/sensors-due";
 import { isSensorState } from "@/lib/domain/sensor/transitions";
@@ -14,7 +15,13 @@ export const portalSensorHistoryView = (actor: Actor, serial: string) =>
     const customerId = customerIdOf(actor);
     const { sensors, certificates } = await loadSensorCertificates(tx, customerId, serial);
     const latest = found(sensors.at(-1));
-    const own = certificates.filter(({ content }) => content.item.typeLetter === latest.typeLetter);
+    const own = certificates.flatMap(({ content, token }) => {
+      const sets = setsOf(content).filter(
+        ({ item }) => item.serial === serial && item.typeLetter === latest.typeLetter,
+      );
+      const [first] = sets;
+      return first ? [{ content, token, sets, tag: first.item.tag }] : [];
+    });
     const { months, noticeDays, from } = intervalOf(await loadIntervals(tx, customerId), serial);
     return {
       serial,
@@ -22,15 +29,15 @@ export const portalSensorHistoryView = (actor: Actor, serial: string) =>
       construction: latest.construction,
       where: isSensorState(latest.state) ? plainSensorStates[latest.state] : "",
       interval: { months, noticeDays, from },
-      certificates: own.map(({ content, token }) => ({
+      certificates: own.map(({ content, token, tag }) => ({
         number: content.number,
-        tag: content.item.tag,
+        tag,
         order: content.order.number,
         performedOn: content.performedTo,
         issuedOn: content.issuedOn,
         href: `/api/certificates/${token}`,
       })),
-      series: sensorHistory(own.map(({ content }) => content)),
+      series: sensorHistory(own.flatMap(({ sets }) => sets)),
     };
   });
 

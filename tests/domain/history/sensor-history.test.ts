@@ -7,9 +7,12 @@ const row = (nominalCelsius: string, errorCelsius: string, expandedCelsius: stri
     ...{ state: "measured", setpoint: `${nominalCelsius} °C`, nominalCelsius, errorCelsius, expandedCelsius },
     ...more,
   }) as CertificateRow;
-const past = (number: string, performedTo: string, rows: readonly CertificateRow[]) => ({
-  ...{ number, performedTo, rows: [...rows] },
-});
+const past = (
+  certificate: string,
+  performedTo: string,
+  rows: readonly CertificateRow[],
+  set: "" | "as-received" | "after-anneal" = "",
+) => ({ certificate, performedTo, rows, set });
 
 it("follows each setpoint through the certificates, the oldest first", () => {
   const series = sensorHistory([
@@ -45,4 +48,15 @@ it("holds a change that equals its uncertainty for no more than it", () => {
     past("C-2", "2027-03-01", [row("600", "5.0", "4.0")]),
   ]);
   expect(series[0]!.points[1]!.change).toMatchObject({ expandedCelsius: 5, isMore: false });
+});
+
+it("puts what came before an anneal before what came after it, on one certificate", () => {
+  const series = sensorHistory([
+    past("C-1", "2026-03-01", [row("600", "2.0", "0.5")], "as-received"),
+    past("C-1", "2026-03-01", [row("600", "0.2", "0.5")], "after-anneal"),
+  ]);
+  expect(series[0]!.points.map(({ set, change }) => `${set} ${change?.isMore ?? "first"}`)).toEqual([
+    "as-received first",
+    "after-anneal true",
+  ]);
 });

@@ -24,21 +24,25 @@ export function SetpointHistory({ series }: { readonly series: HistorySeries }) 
         caption={`Results at ${series.setpoint}`}
         captionUnseen
         columns={columns}
-        rows={series.points.toReversed().map(({ certificate, performedOn, error, expanded, change }) => ({
-          key: certificate,
-          cells: {
-            certificate,
-            measured: performedOn,
-            error,
-            expanded,
-            change: change ? `${signed(change.celsius)} ± ${change.expandedCelsius.toFixed(2)}` : "–",
-            said: !change
-              ? "The first"
-              : change.isMore
-                ? "Changed: more than both uncertainties explain"
-                : "No more than both uncertainties explain",
-          },
-        }))}
+        rows={series.points
+          .toReversed()
+          .map(({ certificate, performedOn, set, error, expanded, change }) => ({
+            key: `${certificate} ${performedOn} ${set}`,
+            cells: {
+              certificate: set
+                ? `${certificate}, ${set === "as-received" ? "as received" : "after annealing"}`
+                : certificate,
+              measured: performedOn,
+              error,
+              expanded,
+              change: change ? `${signed(change.celsius)} ± ${change.expandedCelsius.toFixed(2)}` : "–",
+              said: !change
+                ? "The first"
+                : change.isMore
+                  ? "Changed: more than both uncertainties explain"
+                  : "No more than both uncertainties explain",
+            },
+          }))}
       />
     </div>
   );

@@ -1,0 +1,19 @@
+import type { Tx } from "@/lib/data/in-scope";
+
+export type CertificateSizeRow = {
+  readonly number: string;
+  readonly token: string;
+  /** null: the document is still to be made. */
+  readonly size: number | null;
+};
+
+/** The certificates this scope sees, of one order or of all, with the length of their documents and without the bytes. */
+export const certificateSizeRows = (tx: Tx, orderId: string | null): Promise<CertificateSizeRow[]> =>
+  tx.$queryRaw<CertificateSizeRow[]>`
+    SELECT certificate.number, certificate.token,
+           (SELECT octet_length(file.bytes) FROM certificate_file file
+             WHERE file.certificate_id = certificate.id AND file.media_type = 'application/pdf'
+             ORDER BY file.rendered_at LIMIT 1) AS size
+      FROM certificate
+     WHERE ${orderId}::uuid IS NULL OR certificate.order_id = ${orderId}::uuid
+     ORDER BY certificate.number`;

@@ -1,0 +1,42 @@
+import { inScope } from "@/lib/data/in-scope";
+import { CertificateContent } from "@/lib/domain/certificate/content";
+import { resultRows } from "@/lib/domain/history/results-table";
+import { Refused } from "@/lib/domain/refusal";
+import { type Actor, scopeOf } from "@/lib/domain/staff/actor";
+import { may } from "@/lib/domain/staff/permissions";
+import { found } from "../view";
+
+const batchSize = 100;
+
+/**
+ * The results of one order of the customer, or of all of theirs, a hundred certificates at a time: however many there
+ * are, only those are in memory.
+ */
+export async function* portalResults(
+  actor: Actor,
+  orderNumber: string | null,
+): AsyncGenerator<readonly (readonly string[])[]> {
+  if (actor.kind !== "customer" || !may(actor.roles, "portal.read"))
+    throw new Refused({ code: "not-permitted", message: "Your roles do not allow this." });
+  const scope = scopeOf(actor);
+  const orderId =
+    orderNumber === null
+      ? undefined
+      : await inScope(scope, async (tx) =>
+          found(await tx.order.findUnique({ where: { number: orderNumber }, select: { id: true } })),
+        ).then(({ id }) => id);
+  let after = "";
+  for (;;) {
+    const rows = await inScope(scope, (tx) =>
+      tx.certificate.findMany({
+        where: { number: { gt: after }, ...(orderId ? { orderId } : {}) },
+        select: { number: true, content: true },
+        orderBy: { number: "asc" },
+        take: batchSize,
+      }),
+    );
+    yield rows.flatMap(({ content }) => resultRows(CertificateContent.parse(JSON.parse(content))));
+    if (rows.length < batchSize) return;
+    after = rows.at(-1)?.number ?? "";
+  }
+}

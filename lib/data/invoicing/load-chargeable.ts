@@ -1,0 +1,99 @@
+import type { Tx } from "@/lib/data/in-scope";
+import { loadPrices } from "@/lib/data/price/price-store";
+import { loadAgreedOffer } from "@/lib/data/quotation/load-agreed-offer";
+import { sha256Hex } from "@/lib/data/quotation/load-offer-parts";
+import { loadOfferedOrder } from "@/lib/data/quotation/load-offered-order";
+import { uninvoicedOrders } from "@/lib/data/sql/uninvoiced-orders";
+import { isoDay } from "@/lib/domain/calibration/due";
+import { chargeKey, chargesOf } from "@/lib/domain/invoicing/charges";
+import type { InvoicedOrder } from "@/lib/domain/invoicing/compose-file";
+import { composePrice, type PriceLine } from "@/lib/domain/price/compose-price";
+import type { Price } from "@/lib/domain/price/price";
+import { chargedOrder, type OfferedOrder, termsText } from "@/lib/domain/quotation/offered-order";
+
+/** Orders of one file at most: the next one takes the others. */
+export const mostOrders = 500;
+
+export type Chargeable =
+  | (InvoicedOrder & { readonly kind: "priced"; readonly orderId: string })
+  /** Left out, and said: something of it has no price. */
+  | { readonly kind: "unpriced"; readonly number: string; readonly missing: readonly string[] };
+
+/** As agreed; where nothing was agreed for the work as it stands, by the list of the day it was accepted. */
+const priceOf = async (tx: Tx, order: OfferedOrder, list: readonly Price[], today: string) => {
+  const agreed = await loadAgreedOffer(tx, order.id, sha256Hex(termsText(order)));
+  if (agreed?.price) return { lines: agreed.price.lines as readonly PriceLine[], missing: [] };
+  const on = order.acceptedAt ? isoDay(order.acceptedAt) : today;
+  const first = composePrice(chargedOrder(order), list, on);
+  // A list that began after the order: its first prices are the only ones there are.
+  return first.missing.length === 0 ? first : composePrice(chargedOrder(order), list, today);
+};
+
+const finishedOf = async (tx: Tx, order: OfferedOrder): Promise<ReadonlySet<string>> => {
+  const ids = order.lines
+    .flatMap(({ sensors }) => sensors)
+    .filter(({ state }) => state === "issued" || state === "collected")
+    .map(({ id }) => id);
+  const own = await tx.certificate.findMany({ where: { sensorId: { in: ids } }, select: { sensorId: true } });
+  const parts = await tx.certificatePart.findMany({
+    where: { sensorId: { in: ids } },
+    select: { sensorId: true },
+  });
+  return new Set([...own, ...parts].map(({ sensorId }) => sensorId));
+};
+
+const addressOf = async (tx: Tx, order: OfferedOrder): Promise<{ customer: string; address: string }> => {
+  const row = await tx.order.findUniqueOrThrow({
+    where: { id: order.id },
+    select: { invoiceAddressId: true, customer: { select: { name: true, addressLines: true } } },
+  });
+  const other = row.invoiceAddressId
+    ? await tx.customerAddress.findUnique({ where: { id: row.invoiceAddressId } })
+    : null;
+  return { customer: row.customer.name, address: other?.addressLines ?? row.customer.addressLines };
+};
+
+const chargeableOf = async (
+  tx: Tx,
+  order: OfferedOrder,
+  list: readonly Price[],
+  today: string,
+): Promise<Chargeable> => {
+  const price = await priceOf(tx, order, list, today);
+  if (price.missing.length > 0) return { kind: "unpriced", number: order.number, missing: price.missing };
+  const finished = await finishedOf(tx, order);
+  const before = await tx.invoicingRow.findMany({
+    where: { orderId: order.id },
+    select: { sensorId: true, key: true },
+  });
+  const charges = chargesOf({
+    id: order.id,
+    number: order.number,
+    price: price.lines,
+    lines: order.lines.map(({ position, quantity, typeLetter, sensors }) => ({
+      ...{ position, quantity, typeLetter },
+      finished: sensors.filter(({ id }) => finished.has(id)),
+    })),
+    handedOver: new Set(before.map(({ sensorId, key }) => chargeKey(sensorId, key))),
+  });
+  const whose = await addressOf(tx, order);
+  return {
+    kind: "priced",
+    orderId: order.id,
+    number: order.number,
+    ...whose,
+    purchaseOrder: order.purchaseOrder ?? "",
+    charges,
+  };
+};
+
+/** What can be handed to invoicing now, order by order. */
+export const loadChargeable = async (tx: Tx, now: Date): Promise<readonly Chargeable[]> => {
+  const list = await loadPrices(tx);
+  const found: Chargeable[] = [];
+  for (const { number } of await uninvoicedOrders(tx, mostOrders)) {
+    const order = await loadOfferedOrder(tx, number);
+    if (order) found.push(await chargeableOf(tx, order, list, isoDay(now)));
+  }
+  return found;
+};

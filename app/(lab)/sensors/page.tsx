@@ -2,6 +2,7 @@ import Link from "next/link";
 import { Button } from "@/app/_ui/button";
 import { DataTable } from "@/app/_ui/data-table";
 import { EmptyState } from "@/app/_ui/empty-state";
+import { LinkButton } from "@/app/_ui/link-button";
 import { Page } from "@/app/_ui/page";
 import { PageTurns } from "@/app/_ui/page-turns";
 import { StateMark } from "@/app/_ui/state-mark";
@@ -39,7 +40,19 @@ export default async function SensorsPage({ searchParams }: Props) {
   const list = await load(sensorsView(actor, query, isoDay(new Date())));
   const { find, after: _, before: __, ...kept } = query;
   return (
-    <Page title="Sensors" lead="What customers sent to be calibrated, by the laboratory’s own tag.">
+    <Page
+      title="Sensors"
+      lead="What customers sent to be calibrated, by the laboratory’s own tag."
+      actions={
+        <>
+          {/* Loaded, not routed to: only then may that page use the camera. */}
+          <a className="button" data-kind="quiet" href="/sensors/find">
+            Find by label
+          </a>
+          <LinkButton href="/sensors/policy">Limits of intake</LinkButton>
+        </>
+      }
+    >
       <search>
         <form action="/sensors" className="form-inline">
           {Object.entries(kept).map(([name, value]) => (

@@ -1,12 +1,14 @@
-import { certificateParts } from "@/lib/data/certificate/certificate-parts";
+import { loadBundle } from "@/lib/data/certificate/load-bundle";
 import { loadInDoubt } from "@/lib/data/equipment/in-doubt";
 import { hex } from "@/lib/data/hex";
+import type { Tx } from "@/lib/data/in-scope";
 import { loadReviewRun, type ReviewRun } from "@/lib/data/review/load-review-run";
 import { exceptionsOf, resultHref, submissionOf } from "@/lib/data/review/review-summary";
 import { sha256 } from "@/lib/data/sha256";
-import { composeCertificate } from "@/lib/domain/certificate/compose-certificate";
+import { composeBundle } from "@/lib/domain/certificate/compose-bundle";
 import { contentHash } from "@/lib/domain/certificate/content-hash";
 import type { EvaluatedPoint } from "@/lib/domain/evidence/evaluation";
+import { readLineOptions } from "@/lib/domain/order/options";
 import { dominantLabel } from "@/lib/domain/review/dominant-label";
 import { type Actor, actorIdOf } from "@/lib/domain/staff/actor";
 import { may } from "@/lib/domain/staff/permissions";
@@ -46,9 +48,16 @@ const cellOf = (point: EvaluatedPoint, href: string): ReviewCell =>
         reason: point.reason,
       };
 
-const sensorOf = (review: ReviewRun, sensor: ReviewRun["sensors"][number]) => {
-  const parts = certificateParts(review, sensor.id);
-  const content = parts.ok ? composeCertificate(parts.value, null) : parts;
+/** Why nothing can be signed for it here, where it left; its certificate may come from another run. */
+const leftBecause = (review: ReviewRun, sensorId: string) =>
+  review.decisions.findLast(
+    (one) => one.sensorId === sensorId && (one.decision === "kept" || one.decision === "put-back"),
+  );
+
+const sensorOf = async (tx: Tx, review: ReviewRun, sensor: ReviewRun["sensors"][number]) => {
+  const bundle = await loadBundle(tx, review, [sensor.id]);
+  const content = bundle.ok ? composeBundle(bundle.value, null) : bundle;
+  const left = leftBecause(review, sensor.id);
   const results = review.evaluation?.results.filter(({ sensorId }) => sensorId === sensor.id) ?? [];
   return {
     id: sensor.id,
@@ -60,6 +69,11 @@ const sensorOf = (review: ReviewRun, sensor: ReviewRun["sensors"][number]) => {
     state: sensor.state,
     /** Hash of what the certificate would say; sent back at sign-off. */
     reviewedHash: content.ok ? hex(contentHash(content.value, sha256)) : null,
+    /** What a repeat has found, for the signatory. */
+    findings: bundle.ok ? bundle.value.findings : [],
+    left: left ? { results: left.decision as "kept" | "put-back", reason: left.reason } : null,
+    lineId: sensor.line.id,
+    isPerLot: readLineOptions(sensor.line.options).report === "per-lot",
     obstacle: content.ok ? "" : content.refusal.message,
     certificate: review.certificates.find(({ sensorId }) => sensorId === sensor.id)?.number ?? null,
     cells: review.run.setpoints.map((setpoint) => {
@@ -67,6 +81,34 @@ const sensorOf = (review: ReviewRun, sensor: ReviewRun["sensors"][number]) => {
       return result ? cellOf(result.point, resultHref(review, sensor.id, setpoint.id)) : null;
     }),
   };
+};
+
+/** One certificate for all sensors of a line that are still open here, where the order asks for it. */
+const lotsOf = async (
+  tx: Tx,
+  review: ReviewRun,
+  sensors: readonly Awaited<ReturnType<typeof sensorOf>>[],
+) => {
+  const open = sensors.filter((one) => one.isPerLot && !one.certificate && one.reviewedHash);
+  const lots = [];
+  for (const lineId of new Set(open.map((one) => one.lineId))) {
+    const own = open.filter((one) => one.lineId === lineId);
+    if (own.length < 2) continue;
+    const bundle = await loadBundle(
+      tx,
+      review,
+      own.map(({ id }) => id),
+    );
+    const content = bundle.ok ? composeBundle(bundle.value, null) : bundle;
+    lots.push({
+      lineId,
+      sensorIds: own.map(({ id }) => id),
+      label: `${own.map(({ tag }) => tag).join(", ")} (${own[0]?.customer ?? ""}), one certificate for the lot`,
+      reviewedHash: content.ok ? hex(contentHash(content.value, sha256)) : null,
+      obstacle: content.ok ? "" : content.refusal.message,
+    });
+  }
+  return lots;
 };
 
 /** May this person sign here: as anybody, only with a reason by policy, or not at all. */
@@ -94,6 +136,8 @@ export const reviewRunView = (actor: Actor, number: string) =>
     const run = found(await tx.run.findUnique({ where: { number }, select: { id: true } }));
     const review = found(await loadReviewRun(tx, run.id));
     const evaluation = found(review.evaluation);
+    const sensors = [];
+    for (const sensor of review.sensors) sensors.push(await sensorOf(tx, review, sensor));
     const tagOf = (id: string | null) => review.sensors.find((sensor) => sensor.id === id)?.tag ?? null;
     return {
       runId: review.run.id,
@@ -116,7 +160,8 @@ export const reviewRunView = (actor: Actor, number: string) =>
       })),
       exceptions: exceptionLines(review),
       inDoubt: review.run.state === "signed-off" ? [] : await loadInDoubt(tx, review.run),
-      sensors: review.sensors.map((sensor) => sensorOf(review, sensor)),
+      sensors,
+      lots: await lotsOf(tx, review, sensors),
       decisions: review.decisions.map((decision) => ({
         key: String(decision.id),
         decision: decision.decision,

@@ -1,8 +1,8 @@
-import { certificateParts } from "@/lib/data/certificate/certificate-parts";
+import { loadBundle } from "@/lib/data/certificate/load-bundle";
 import { inScope } from "@/lib/data/in-scope";
 import { loadReviewRun, type ReviewRun } from "@/lib/data/review/load-review-run";
 import { sha256 } from "@/lib/data/sha256";
-import { composeCertificate } from "@/lib/domain/certificate/compose-certificate";
+import { composeBundle } from "@/lib/domain/certificate/compose-bundle";
 import { contentHash } from "@/lib/domain/certificate/content-hash";
 import { demand } from "@/lib/domain/refusal";
 import { renderPending } from "@/lib/operations/certificate/render-pending";
@@ -36,13 +36,15 @@ const sign = async (
   which: (sensor: Review) => boolean,
 ): Promise<readonly string[]> => {
   const review = await loadReview(runNumber);
-  const items = review.sensors.filter(which).map((sensor) => {
-    const reviewed = demand(composeCertificate(demand(certificateParts(review, sensor.id)), null));
-    return {
-      sensorId: sensor.id,
+  const items: { sensorId: string; reviewedHash: string }[] = [];
+  for (const { id } of review.sensors.filter(which)) {
+    const bundle = await inScope({ kind: "laboratory" }, (tx) => loadBundle(tx, review, [id]));
+    const reviewed = demand(composeBundle(demand(bundle), null));
+    items.push({
+      sensorId: id,
       reviewedHash: Buffer.from(contentHash(reviewed, sha256)).toString("hex"),
-    };
-  });
+    });
+  }
   const evaluationId = review.evaluation?.id;
   if (!evaluationId) throw new Error(`run ${runNumber} has no evaluation`);
   const { certificates } = await tell(signOff, signatory, at(days, "10:15"), {

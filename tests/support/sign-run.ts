@@ -1,9 +1,9 @@
-import { certificateParts } from "@/lib/data/certificate/certificate-parts";
+import { loadBundle } from "@/lib/data/certificate/load-bundle";
 import { hex } from "@/lib/data/hex";
 import { inScope } from "@/lib/data/in-scope";
 import { loadReviewRun } from "@/lib/data/review/load-review-run";
 import { sha256 } from "@/lib/data/sha256";
-import { composeCertificate } from "@/lib/domain/certificate/compose-certificate";
+import { composeBundle } from "@/lib/domain/certificate/compose-bundle";
 import { contentHash } from "@/lib/domain/certificate/content-hash";
 import { demand } from "@/lib/domain/refusal";
 import type { Actor } from "@/lib/domain/staff/actor";
@@ -12,11 +12,11 @@ import { execute } from "@/lib/operations/execute";
 
 export const signClock = () => new Date("2026-03-05T10:00:00Z");
 
-/** The hash the review page shows for one sensor. */
-export const reviewedHash = (runId: string, sensorId: string): Promise<string> =>
+/** The hash the review page shows for one sensor, or for a lot. */
+export const reviewedHash = (runId: string, ...sensorIds: readonly string[]): Promise<string> =>
   inScope({ kind: "laboratory" }, async (tx) => {
-    const parts = demand(certificateParts((await loadReviewRun(tx, runId))!, sensorId));
-    return hex(contentHash(demand(composeCertificate(parts, null)), sha256));
+    const bundle = demand(await loadBundle(tx, (await loadReviewRun(tx, runId))!, sensorIds));
+    return hex(contentHash(demand(composeBundle(bundle, null)), sha256));
   });
 
 type Built = {

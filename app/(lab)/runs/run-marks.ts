@@ -6,6 +6,7 @@ const shapes = {
   submitted: { state: "waiting", tone: "plain" },
   returned: { state: "returned", tone: "watch" },
   "signed-off": { state: "done", tone: "good" },
+  abandoned: { state: "cancelled", tone: "rest" },
 } as const;
 
 /** How a run's state is shown: shape, word, colour. */

@@ -1,5 +1,5 @@
 import { hex } from "@/lib/data/hex";
-import { inScope } from "@/lib/data/in-scope";
+import { inScope, type Tx } from "@/lib/data/in-scope";
 import { loadMarkBytes } from "@/lib/data/laboratory/load-mark";
 import { sha256 } from "@/lib/data/sha256";
 import {
@@ -13,22 +13,34 @@ import type { EvaluatedPoint, MeasuredPoint } from "@/lib/domain/evidence/evalua
 import { certificateFact, documentFact } from "./facts";
 import { Broken, counted, type Facts, laboratory } from "./step";
 
+type Named = { readonly evaluationId: string; readonly sensorId: string; readonly runId: string };
+
+/** The evaluation that a certificate, or one part of it, names, with its points in the order of the run. */
+const loadMeasured = async (tx: Tx, { evaluationId, sensorId, runId }: Named) => {
+  const evaluation = await tx.evaluation.findUniqueOrThrow({ where: { id: evaluationId } });
+  const results = await tx.result.findMany({ where: { evaluationId, sensorId } });
+  const setpoints = await tx.runSetpoint.findMany({ where: { runId }, orderBy: { position: "asc" } });
+  const points = setpoints.flatMap(({ id: setpointId }) =>
+    results
+      .filter((row) => row.setpointId === setpointId)
+      .map((row) => JSON.parse(row.point) as EvaluatedPoint),
+  );
+  return { evaluation, points };
+};
+
 const loadCertificate = (id: string) =>
   inScope(laboratory, async (tx) => {
     const certificate = await tx.certificate.findUniqueOrThrow({
       where: { id },
       include: { files: { orderBy: { renderedAt: "asc" } } },
     });
-    const { evaluationId, sensorId, runId } = certificate;
-    const evaluation = await tx.evaluation.findUniqueOrThrow({ where: { id: evaluationId } });
-    const results = await tx.result.findMany({ where: { evaluationId, sensorId } });
-    const setpoints = await tx.runSetpoint.findMany({ where: { runId }, orderBy: { position: "asc" } });
-    const points = setpoints.flatMap(({ id: setpointId }) =>
-      results
-        .filter((row) => row.setpointId === setpointId)
-        .map((row) => JSON.parse(row.point) as EvaluatedPoint),
-    );
-    return { ...certificate, evaluation, points };
+    const parts = await tx.certificatePart.findMany({
+      where: { certificateId: id },
+      orderBy: { position: "asc" },
+    });
+    const measured = [];
+    for (const part of parts) measured.push(await loadMeasured(tx, part));
+    return { ...certificate, ...(await loadMeasured(tx, certificate)), parts: measured };
   });
 
 type StoredCertificate = Awaited<ReturnType<typeof loadCertificate>>;
@@ -45,18 +57,32 @@ const statesPoint = (row: CertificateRow, point: EvaluatedPoint | undefined): bo
   return Object.entries(printed).every(([name, text]) => row[name as keyof typeof printed] === text);
 };
 
+type Measured = Awaited<ReturnType<typeof loadMeasured>>;
+type Said = Pick<CertificateContent, "rows"> & { readonly evidence: { readonly inputsDigest: string } };
+
+const demandMeasured = (record: string, { rows, evidence }: Said, { evaluation, points }: Measured): void => {
+  if (evidence.inputsDigest !== hex(evaluation.inputsDigest))
+    throw new Broken(record, "its content names other inputs than its evaluation's");
+  if (rows.length !== points.length || !rows.every((row, at) => statesPoint(row, points[at])))
+    throw new Broken(record, "its content states other results than its evaluation's");
+};
+
 const demandContent = (record: string, stored: StoredCertificate): CertificateContent => {
   if (!sameBytes(sha256(new TextEncoder().encode(stored.content)), stored.contentHash))
     throw new Broken(record, "its content is not what was signed");
   const content = CertificateContent.safeParse(JSON.parse(stored.content));
   if (!content.success || canonicalContent(content.data) !== stored.content)
     throw new Broken(record, "its content is not of the form this version knows");
-  const { evidence, number, rows } = content.data;
+  const { number, sets = [] } = content.data;
   if (number !== stored.number) throw new Broken(record, `its content states the number ${number}`);
-  if (evidence.inputsDigest !== hex(stored.evaluation.inputsDigest))
-    throw new Broken(record, "its content names other inputs than its evaluation's");
-  if (rows.length !== stored.points.length || !rows.every((row, at) => statesPoint(row, stored.points[at])))
-    throw new Broken(record, "its content states other results than its evaluation's");
+  demandMeasured(record, content.data, stored);
+  if (sets.length !== stored.parts.length)
+    throw new Broken(
+      record,
+      `its content states ${sets.length} sets, and ${stored.parts.length} are recorded`,
+    );
+  for (const [at, set] of sets.entries())
+    demandMeasured(`${record}, set ${at + 1}`, set, stored.parts[at] as Measured);
   return content.data;
 };
 

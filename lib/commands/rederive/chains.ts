@@ -1,5 +1,5 @@
 import { inScope, type Tx } from "@/lib/data/in-scope";
-import { loadTraceParts } from "@/lib/data/trace/load-trace-parts";
+import { loadTraceParts, tracePositions } from "@/lib/data/trace/load-trace-parts";
 import { readChain } from "@/lib/data/trace/read-chain";
 import { canonical } from "@/lib/domain/audit/canonical";
 import { type Chain, type ChainEdge, type ChainNode, keyOf } from "@/lib/domain/trace/chain";
@@ -31,8 +31,8 @@ const demandSame = (record: string, composed: Chain, frozen: Chain): void => {
   }
 };
 
-const compare = async (tx: Tx, id: string, number: string): Promise<number> => {
-  const { parts } = await loadTraceParts(tx, id);
+const comparePart = async (tx: Tx, id: string, number: string, position: number | null): Promise<number> => {
+  const { parts } = await loadTraceParts(tx, id, position);
   if (parts.results.length === 0) return 0;
   const frozen = await readChain(
     tx,
@@ -42,6 +42,12 @@ const compare = async (tx: Tx, id: string, number: string): Promise<number> => {
   if (frozen.nodes.length === 0) return 0;
   demandSame(`chain of certificate ${number}`, composeTrace(parts), frozen);
   return parts.results.length;
+};
+
+const compare = async (tx: Tx, id: string, number: string): Promise<number> => {
+  let results = 0;
+  for (const position of await tracePositions(tx, id)) results += await comparePart(tx, id, number, position);
+  return results;
 };
 
 /** Composes the chain of every certificate anew from the records it rests on, and compares it with what was frozen. */

@@ -1,12 +1,16 @@
 import type { CertificateStandard } from "@/lib/domain/certificate/content";
 import type { CertificateParts } from "@/lib/domain/certificate/parts";
 import type { EvaluatedPoint } from "@/lib/domain/evidence/evaluation";
+import { defaultFunctionChoice } from "@/lib/domain/evidence/function-choice";
 import { TypeLetter } from "@/lib/domain/evidence/schema";
 import { defaultTable, sensorFunction } from "@/lib/domain/evidence/sensor-function";
 import { sensorScope } from "@/lib/domain/evidence/sensor-scope";
 import { certificateLines } from "@/lib/domain/gate/certificate-lines";
+import { readLineOptions } from "@/lib/domain/order/options";
+import { asSetKind } from "@/lib/domain/parts/decide-set";
 import { ok, type Result, refuse } from "@/lib/domain/refusal";
 import { decisionRuleOf } from "@/lib/domain/run/decision-rule-of";
+import { readBuild, rollEndLabels } from "@/lib/domain/sensor/build";
 import type { ReviewRun, ReviewSensor } from "../review/load-review-run";
 import { certificateStandards } from "./certificate-standards";
 
@@ -97,7 +101,14 @@ const functionOf = (
   points: readonly EvaluatedPoint[],
 ): CertificateParts["deviationFunction"] => {
   const evaluated = head.sensors.find(({ id }) => id === sensor.tag);
-  const choice = evaluated?.deviationFunction;
+  const options = readLineOptions(sensor.line.options);
+  const asked = options.correctionTable !== undefined || options.coefficients;
+  // What the line asks for never leaves the calibrated setpoints, whatever the procedure allows below them.
+  const choice = evaluated?.deviationFunction
+    ? { ...evaluated.deviationFunction, ...(asked ? { allowBelow: null } : {}) }
+    : asked
+      ? defaultFunctionChoice
+      : null;
   if (!choice) return null;
   const unit = sensor.line.temperatureUnit === "F" ? "fahrenheit" : "celsius";
   return sensorFunction({
@@ -107,10 +118,35 @@ const functionOf = (
       .flatMap((point) => (point.state === "measured" ? [point] : []))
       .sort((a, b) => a.nominalCelsius - b.nominalCelsius),
     choice,
-    table: choice.table ?? { ...defaultTable, unit },
-    digits: evaluated.uncertaintyDigits ?? head.rounding.uncertaintyDigits,
+    table: options.correctionTable
+      ? { unit, step: options.correctionTable.step }
+      : (evaluated?.deviationFunction?.table ?? { ...defaultTable, unit }),
+    digits: evaluated?.uncertaintyDigits ?? head.rounding.uncertaintyDigits,
     scope: sensorScope(head.scope, evaluated),
   });
+};
+
+/** Lot, roll and end as the customer is audited by them. */
+const materialOf = ({ build }: ReviewSensor): { readonly material?: string } => {
+  const { lot, roll, end } = readBuild(build);
+  const said = [
+    ...(lot ? [`Lot ${lot}`] : []),
+    ...(roll ? [`roll ${roll}`] : []),
+    ...(end ? [rollEndLabels[end].toLowerCase()] : []),
+  ].join(", ");
+  return said ? { material: said } : {};
+};
+
+/** 7.8.2.1 c, p: as the line says. */
+const whereAndBy = (
+  review: ReviewRun,
+  { line }: ReviewSensor,
+): Pick<CertificateParts, "site" | "provider"> => {
+  const provider = review.providers.get(line.providerId ?? "");
+  return {
+    ...(line.performedAt === "customer-site" ? { site: line.siteAddress } : {}),
+    ...(provider ? { provider } : {}),
+  };
 };
 
 /** What the certificate of one sensor of a run is composed from. */
@@ -150,9 +186,13 @@ export const certificateParts = (review: ReviewRun, sensorId: string): Result<Ce
       typeLetter: sensor.typeLetter,
       construction: sensor.construction,
       protection: sensor.protection,
+      ...materialOf(sensor),
     },
     intake: intakePart(sensor.intake),
     disclaimers: review.disclaimers.get(sensorId) ?? [],
+    anneals: review.anneals.get(sensorId) ?? [],
+    set: asSetKind(place.setKind),
+    ...whereAndBy(review, sensor),
     run: runPart(review, place),
     evaluation: {
       sequence: evaluation.sequence,

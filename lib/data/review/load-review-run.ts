@@ -5,6 +5,9 @@ import { readEvidenceHead } from "@/lib/domain/review/evidence-head";
 import { disclaimersOf } from "../hold/disclaimers-of";
 import type { Tx } from "../in-scope";
 import { loadMark } from "../laboratory/load-mark";
+import { annealsOf } from "../parts/anneals-of";
+import { certificatesOfSensors } from "../parts/certificates-of-sensors";
+import { providersOf } from "../parts/providers-of";
 import { loadPeopleNames } from "./load-people-names";
 import { loadRunStandards } from "./load-run-standards";
 
@@ -18,9 +21,9 @@ const loadRun = (tx: Tx, runId: string) =>
     include: { setpoints: { orderBy: { position: "asc" } }, places: { orderBy: { place: "asc" } } },
   });
 
-const loadEvaluation = async (tx: Tx, runId: string) => {
+const loadEvaluation = async (tx: Tx, runId: string, id?: string) => {
   const row = await tx.evaluation.findFirst({
-    where: { runId },
+    where: { runId, ...(id ? { id } : {}) },
     orderBy: { sequence: "desc" },
     include: { results: true },
   });
@@ -52,8 +55,8 @@ const loadSensors = (tx: Tx, ids: readonly string[]) =>
     orderBy: { tag: "asc" },
   });
 
-/** Everything the review of a run rests on, but its readings. Null where there is no such run. */
-export const loadReviewRun = async (tx: Tx, runId: string) => {
+/** Everything the review of a run rests on, but its readings; by its last evaluation, or the one named. Null: no such run. */
+export const loadReviewRun = async (tx: Tx, runId: string, evaluationId?: string) => {
   const run = await loadRun(tx, runId);
   if (!run) return null;
   const { configurationId } = run;
@@ -61,12 +64,17 @@ export const loadReviewRun = async (tx: Tx, runId: string) => {
     where: { id: configurationId },
     include: { furnace: true },
   });
-  const evaluation = await loadEvaluation(tx, runId);
+  const evaluation = await loadEvaluation(tx, runId, evaluationId);
   const sensors = await loadSensors(
     tx,
     run.places.flatMap((place) => place.sensorId ?? []),
   );
   const disclaimers = await disclaimersOf(tx, sensors);
+  const anneals = await annealsOf(
+    tx,
+    sensors.map(({ id }) => id),
+  );
+  const providers = await providersOf(tx, sensors);
   const windows = await tx.stabilityWindow.findMany({ where: { runId }, orderBy: { id: "asc" } });
   const tipChecks = await tx.tipCheck.findMany({ where: { runId }, orderBy: { id: "asc" } });
   const blocks = await tx.scanBlock.findMany({
@@ -80,10 +88,10 @@ export const loadReviewRun = async (tx: Tx, runId: string) => {
   });
   const benchChecks = await tx.benchCheck.findMany({ where: { runId }, select: { checkedById: true } });
   const decisions = await tx.reviewDecision.findMany({ where: { runId }, orderBy: { id: "asc" } });
-  const certificates = await tx.certificate.findMany({
-    where: { runId },
-    select: { id: true, number: true, sensorId: true, token: true, signedById: true, signedAt: true },
-  });
+  const certificates = await certificatesOfSensors(
+    tx,
+    sensors.map(({ id }) => id),
+  );
   const standards = await loadRunStandards(tx, run);
   const laboratory = await tx.laboratory.findFirstOrThrow();
   const accreditationMark = await loadMark(tx, laboratory.accreditationMarkId);
@@ -108,6 +116,8 @@ export const loadReviewRun = async (tx: Tx, runId: string) => {
     evaluation,
     sensors,
     disclaimers,
+    anneals,
+    providers,
     windows: lastPer(windows, (window) => window.setpointId),
     tipChecks: lastPer(tipChecks, (check) => check.loadPlaceId),
     blocks,

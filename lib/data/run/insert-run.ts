@@ -32,6 +32,7 @@ const placeRow = (place: CreateRunInput["places"][number], candidates: LoadCandi
     junctionCelsius: place.junctionCelsius ?? junction?.celsius ?? 0,
     immersionMillimetre: place.immersionMillimetre ?? null,
     leadId: place.leadId ?? null,
+    setKind: sensor?.nextSet ?? "as-received",
   };
 };
 

@@ -11,6 +11,7 @@ import type {
 import type { CreateRunInput } from "@/lib/domain/run/schema";
 import { loadFurnaceProblem } from "../equipment/furnace-problem";
 import type { Tx } from "../in-scope";
+import { setStanding } from "../parts/set-standing";
 import { lockSensors } from "../sql/lock-sensors";
 import { equipmentCandidate, referenceCandidate } from "./equipment-candidate";
 import { loadConfigurationOn } from "./load-configuration";
@@ -31,6 +32,7 @@ const loadSensors = async (tx: Tx, tags: readonly string[]): Promise<SensorCandi
       )
     ).map((row) => [row.id, row.state]),
   );
+  const standing = await setStanding(tx, rows);
   return rows.map(({ line, ...row }) => ({
     id: row.id,
     tag: row.tag,
@@ -42,6 +44,7 @@ const loadSensors = async (tx: Tx, tags: readonly string[]): Promise<SensorCandi
     orderState: line.order.state,
     orderedCelsius: line.setpoints.map(({ celsius }) => celsius),
     maximumCelsius: line.maximumCelsius,
+    nextSet: standing.get(row.id)?.next ?? null,
   }));
 };
 

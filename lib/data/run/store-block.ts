@@ -3,6 +3,7 @@ import type { PlacedBlock } from "@/lib/domain/run/place-block";
 import type { SensorState } from "@/lib/domain/sensor/transitions";
 import { insertScanBlock, type StoredBlock } from "../evidence/insert-scan-block";
 import type { Tx } from "../in-scope";
+import { sensorsGone } from "../parts/sensors-gone";
 import { setSensorState } from "../sensor/set-state";
 import type { Run } from "./load-run";
 
@@ -64,7 +65,10 @@ export const storeBlock = async (tx: Tx, incoming: Incoming): Promise<StoredBloc
     select: { id: true, state: true },
   });
   // What is signed off in a returned run stays so.
-  const open = sensors.filter(({ state }) => !settled.some((one) => one === state)).map(({ id }) => id);
+  const gone = await sensorsGone(tx, run.id);
+  const open = sensors
+    .filter(({ id, state }) => !gone.has(id) && !settled.some((one) => one === state))
+    .map(({ id }) => id);
   if (open.length > 0) await setSensorState(tx, open, ["loaded", "measured", "evaluated"], "measured");
   return stored;
 };

@@ -3,7 +3,7 @@ import { composeTrace } from "@/lib/domain/trace/compose-trace";
 import type { Tx } from "../in-scope";
 import { freezeNodes } from "../sql/freeze-nodes";
 import { traceNodesByKey } from "../sql/trace-nodes-by-key";
-import { loadTraceParts } from "./load-trace-parts";
+import { loadTraceParts, tracePositions } from "./load-trace-parts";
 
 const dateOf = (day: string | null): Date | null => (day === null ? null : new Date(`${day}T00:00:00Z`));
 
@@ -25,20 +25,33 @@ const edgeRow = (edge: ChainEdge, idOf: ReadonlyMap<string, string>, frozenAt: D
 };
 
 /** The parts of a certificate, once every certificate of ours that its standards stand on is frozen. */
-const partsOf = async (tx: Tx, certificateId: string, frozenAt: Date) => {
-  const { parts, inHouse } = await loadTraceParts(tx, certificateId);
+const partsOf = async (tx: Tx, certificateId: string, position: number | null, frozenAt: Date) => {
+  const { parts, inHouse } = await loadTraceParts(tx, certificateId, position);
   if (inHouse.length === 0) return parts;
   // A working standard's certificate is older than any that uses it: this comes to an end.
   for (const own of inHouse) await freezeChain(tx, own, frozenAt);
-  return (await loadTraceParts(tx, certificateId)).parts;
+  return (await loadTraceParts(tx, certificateId, position)).parts;
+};
+
+/** Freezes the chain of every part of a certificate. Returns how many results were new. */
+export const freezeChain = async (tx: Tx, certificateId: string, frozenAt: Date): Promise<number> => {
+  let fresh = 0;
+  for (const position of await tracePositions(tx, certificateId))
+    fresh += await freezePart(tx, certificateId, position, frozenAt);
+  return fresh;
 };
 
 /**
- * Freezes the chain of one certificate: what is not there yet is written with all that it stands on, what is there
+ * Freezes the chain of one part: what is not there yet is written with all that it stands on, what is there
  * stays as it was. In the transaction of sign-off; again, it does nothing. Returns how many results were new.
  */
-export const freezeChain = async (tx: Tx, certificateId: string, frozenAt: Date): Promise<number> => {
-  const { nodes, edges } = composeTrace(await partsOf(tx, certificateId, frozenAt));
+const freezePart = async (
+  tx: Tx,
+  certificateId: string,
+  position: number | null,
+  frozenAt: Date,
+): Promise<number> => {
+  const { nodes, edges } = composeTrace(await partsOf(tx, certificateId, position, frozenAt));
   const fresh = await freezeNodes(tx, nodes as ChainNode[], frozenAt);
   if (fresh.length === 0) return 0;
   const freshKeys = new Set(fresh.map((row) => keyOf(row as Pick<ChainNode, "kind" | "recordId">)));

@@ -12,8 +12,36 @@ import {
   type UsedEquipment,
 } from "./load-used-equipment";
 
-const loadCertificate = async (tx: Tx, certificateId: string) => {
-  const certificate = await tx.certificate.findUniqueOrThrow({ where: { id: certificateId } });
+/** Positions of what a certificate speaks of; of one measurement of one sensor: null alone. */
+export const tracePositions = async (tx: Tx, certificateId: string): Promise<readonly (number | null)[]> => {
+  const parts = await tx.certificatePart.findMany({
+    where: { certificateId },
+    select: { position: true },
+    orderBy: { position: "asc" },
+  });
+  return parts.length === 0 ? [null] : parts.map(({ position }) => position);
+};
+
+/** A certificate as if it spoke of one of its parts alone: the set's own fields stand for the certificate's. */
+const loadPart = async (tx: Tx, certificateId: string, position: number | null) => {
+  const { content: stored, ...certificate } = await tx.certificate.findUniqueOrThrow({
+    where: { id: certificateId },
+  });
+  const content = CertificateContent.parse(JSON.parse(stored));
+  if (position === null) return { ...certificate, content };
+  const part = await tx.certificatePart.findUniqueOrThrow({
+    where: { certificateId_position: { certificateId, position } },
+  });
+  const { sensorId, runId, evaluationId } = part;
+  const set = content.sets?.[position - 1];
+  if (!set) throw new Error(`certificate ${certificate.number} states no set ${position}`);
+  const { item, receivedOn, performedFrom, performedTo, run, conditions, rows, standards } = set;
+  const own = { item, receivedOn, performedFrom, performedTo, run, conditions, rows, standards };
+  return { ...certificate, sensorId, runId, evaluationId, content: { ...content, ...own } };
+};
+
+const loadCertificate = async (tx: Tx, certificateId: string, position: number | null) => {
+  const certificate = await loadPart(tx, certificateId, position);
   const evaluation = await tx.evaluation.findUniqueOrThrow({ where: { id: certificate.evaluationId } });
   const run = await tx.run.findUniqueOrThrow({
     where: { id: certificate.runId },
@@ -21,7 +49,6 @@ const loadCertificate = async (tx: Tx, certificateId: string) => {
   });
   return {
     ...certificate,
-    content: CertificateContent.parse(JSON.parse(certificate.content)),
     head: readEvidenceHead(evaluation.evidence),
     run,
   };
@@ -117,12 +144,13 @@ const equipmentOf = async (tx: Tx, certificate: Certificate) => {
   return { place, thermometers, byId, byTag, referenceJunctions };
 };
 
-/** What a certificate's chain is composed from; `inHouse`: our own certificates that its standards stand on. */
+/** What a certificate's chain is composed from, of one of its parts where it has several; `inHouse`: our own certificates that its standards stand on. */
 export const loadTraceParts = async (
   tx: Tx,
   certificateId: string,
+  position: number | null = null,
 ): Promise<{ readonly parts: TraceParts; readonly inHouse: readonly string[] }> => {
-  const certificate = await loadCertificate(tx, certificateId);
+  const certificate = await loadCertificate(tx, certificateId, position);
   const { content, run, head, signedAt } = certificate;
   const { place, thermometers, byId, byTag, referenceJunctions } = await equipmentOf(tx, certificate);
   const used = (role: TraceRole, equipment: UsedEquipment | undefined): Used[] =>

@@ -10,6 +10,14 @@ import type { CertificateIssue, CertificateParts } from "./parts";
 import { referenceSource } from "./reference-source";
 import { unissued } from "./reviewed-form";
 import * as texts from "./texts";
+import {
+  annealed,
+  atCustomerSite,
+  beforeAndAfter,
+  fromProvider,
+  onlyAfter,
+  relatesAnnealed,
+} from "./texts-of-parts";
 import { uncertaintyStatement } from "./uncertainty-statement";
 
 const sameRule = (left: DecisionRule, right: DecisionRule): boolean => {
@@ -95,6 +103,7 @@ const item = ({ sensor, intake }: CertificateParts): CertificateContent["item"] 
       ? "As described in the order"
       : `Deviates: ${intake.conditionNote || "no details recorded"}`,
   checks: checks(intake),
+  ...(sensor.material ? { material: sensor.material } : {}),
 });
 
 /**
@@ -107,12 +116,23 @@ const laboratorySection = (parts: CertificateParts): CertificateContent["laborat
   return {
     ...laboratory,
     addressLines: [...laboratory.addressLines],
-    placeOfPerformance: "At the laboratory's address",
+    placeOfPerformance: parts.site === undefined ? "At the laboratory's address" : atCustomerSite(parts.site),
     accreditation: isClaimed ? accreditation : "",
     ...(isClaimed && accreditationNumber ? { accreditationNumber } : {}),
     ...(isClaimed && accreditationMark ? { accreditationMark } : {}),
   };
 };
+
+/** 7.8.4.1 d: before or after what was done to it; "as received" where nothing was. */
+const adjustment = ({ anneals = [], set, hasOtherSet }: CertificateParts): string =>
+  anneals.length === 0 || (set !== "after-anneal" && !hasOtherSet)
+    ? texts.adjustment
+    : [...anneals.map(annealed), hasOtherSet ? beforeAndAfter : onlyAfter].join(" ");
+
+const statementsOf = ({ anneals = [], set, hasOtherSet }: CertificateParts): readonly string[] =>
+  anneals.length === 0 || (set !== "after-anneal" && !hasOtherSet)
+    ? texts.statements
+    : [relatesAnnealed, ...texts.statements.slice(1)];
 
 const scopeStatement = (parts: CertificateParts): Pick<CertificateContent, "scopeStatement"> => {
   const states = measuredOf(parts).map(({ scope }) => scope.state);
@@ -189,11 +209,11 @@ export const composeCertificate = (
       parts.standards.filter((standard) => standard.calibrationCertificate === "").map(({ tag }) => tag),
     ),
     standards: [...parts.standards],
-    adjustment: texts.adjustment,
+    adjustment: adjustment(parts),
     deviations: deviations(parts),
     sampling: texts.sampling,
-    externalResults: texts.externalResults,
-    statements: [...texts.statements, ...(laboratory.demonstration ? [texts.demonstration] : [])],
+    externalResults: parts.provider ? fromProvider(parts.provider) : texts.externalResults,
+    statements: [...statementsOf(parts), ...(laboratory.demonstration ? [texts.demonstration] : [])],
     authorisedBy: issue
       ? { name: issue.signatory.name, role: issue.signatory.role, on: issue.issuedOn }
       : unissued.authorisedBy,

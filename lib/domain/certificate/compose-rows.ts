@@ -81,8 +81,9 @@ export const missingSetpoints = (parts: CertificateParts): string[] =>
   parts.order.setpoints
     .filter(
       (ordered) =>
-        !parts.points.some(
-          (point) => Math.abs(point.nominalCelsius - ordered.celsius) <= sameTemperatureCelsius,
-        ),
+        ![
+          ...parts.points.map(({ nominalCelsius }) => nominalCelsius),
+          ...(parts.elsewhereCelsius ?? []),
+        ].some((celsius) => Math.abs(celsius - ordered.celsius) <= sameTemperatureCelsius),
     )
     .map((ordered) => `${ordered.typed} °${parts.order.temperatureUnit}`);

@@ -91,6 +91,89 @@ export const CertificateFunction = z.strictObject({
 });
 export type CertificateFunction = z.infer<typeof CertificateFunction>;
 
+/** What a certificate says of one item, one set and one run; the certificate's own fields say it of the first or only one. */
+const Measured = {
+  /** g */ item: z.strictObject({
+    tag: text,
+    serial: text,
+    typeLetter: text,
+    construction: text,
+    protection: text,
+    condition: text,
+    /** Electrical checks at intake, one line each, with their figures and units. */
+    checks: z.array(z.string()),
+    /** Lot, roll and end, where the customer is audited by them. */
+    material: text.optional(),
+  }),
+  /** h */ receivedOn: text,
+  /** i */ performedFrom: text,
+  performedTo: text,
+  run: z.strictObject({
+    number: text,
+    furnace: text,
+    configuration: text,
+    place: text,
+    immersion: z.string(),
+    junctionCelsius: z.string(),
+  }),
+  /** 7.8.4.1 b: conditions that influence the results. */
+  conditions: z.array(text).min(1),
+  /** m */ rows: z.array(CertificateRow).min(1),
+  standards: z.array(CertificateStandard).min(1),
+};
+
+/** A set of results of one sensor from one run, on a certificate that carries several. */
+export const CertificateSet = z.strictObject({
+  kind: z.enum(["as-received", "after-anneal"]),
+  ...Measured,
+  /** Deviations of this item or run alone. */
+  deviations: z.array(text),
+  performedBy: text,
+  evidence: z.strictObject({
+    engineVersion: text,
+    inputsDigest: text,
+    evaluation: z.number().int().positive(),
+  }),
+  function: CertificateFunction.optional(),
+});
+export type CertificateSet = z.infer<typeof CertificateSet>;
+
+/** From the first set to the second, by setpoint (7.8.4.1 d). */
+export const CertificateChange = z.strictObject({
+  tag: text,
+  rows: z.array(z.strictObject({ setpoint: text, changeCelsius: text, expandedCelsius: text })).min(1),
+  statement: text,
+});
+
+/** Average and spread over the items of a lot, by setpoint. */
+export const CertificateLot = z.strictObject({
+  rows: z
+    .array(
+      z.strictObject({
+        setpoint: text,
+        items: z.number().int().min(2),
+        averageErrorCelsius: text,
+        smallestErrorCelsius: text,
+        largestErrorCelsius: text,
+        halfRangeCelsius: text,
+      }),
+    )
+    .min(1),
+  statement: text,
+});
+
+/** The uncertainty budget of one row: its lines by size, each as a standard uncertainty on the error in °C. */
+export const CertificateBudget = z.strictObject({
+  tag: text,
+  setpoint: text,
+  lines: z
+    .array(z.strictObject({ label: text, distribution: text, effectCelsius: text, share: text }))
+    .min(1),
+  combinedCelsius: text,
+  coverageFactor: text,
+  degreesOfFreedom: text,
+});
+
 export const CertificateContent = z.strictObject({
   format: z.literal("emfolio-certificate"),
   version: z.literal(1),
@@ -118,31 +201,20 @@ export const CertificateContent = z.strictObject({
   /** e */ customer: z.strictObject({ name: text, addressLines: z.array(text).min(1), contact: text }),
   order: z.strictObject({ number: text, purchaseOrder: z.string() }),
   /** f */ method: z.strictObject({ name: text, description: text }),
-  /** g */ item: z.strictObject({
-    tag: text,
-    serial: text,
-    typeLetter: text,
-    construction: text,
-    protection: text,
-    condition: text,
-    /** Electrical checks at intake, one line each, with their figures and units. */
-    checks: z.array(z.string()),
-  }),
-  /** h */ receivedOn: text,
-  /** i */ performedFrom: text,
-  performedTo: text,
+  ...Measured,
   /** j */ issuedOn: text,
-  run: z.strictObject({
-    number: text,
-    furnace: text,
-    configuration: text,
-    place: text,
-    immersion: z.string(),
-    junctionCelsius: z.string(),
-  }),
-  /** 7.8.4.1 b: conditions that influence the results. */
-  conditions: z.array(text).min(1),
-  /** m */ rows: z.array(CertificateRow).min(1),
+  /**
+   * Where it speaks of several items, sets or runs: each of them, the certificate's own fields being those of the one
+   * it is filed under. Left out where there is one, as on every certificate issued before there could be more.
+   */
+  sets: z.array(CertificateSet).min(2).optional(),
+  changes: z.array(CertificateChange).min(1).optional(),
+  lot: CertificateLot.optional(),
+  /** Measured more than once: that, and which is reported. */
+  repeats: z.array(text).min(1).optional(),
+  budgets: z.array(CertificateBudget).min(1).optional(),
+  /** That the evidence file can be had, where it was asked for. */
+  evidenceStatement: text.optional(),
   /** What the sign beside a row outside the scope means; left out where no scope is stated. */
   scopeStatement: text.optional(),
   /** Left out where none was asked for, as in every certificate issued before it existed. */
@@ -152,7 +224,6 @@ export const CertificateContent = z.strictObject({
   conformity: z.strictObject({ specification: text, rule: text, risk: text, agreed: text }).nullable(),
   /** 7.8.4.1 c: how the results are metrologically traceable. */
   traceabilityStatement: text,
-  standards: z.array(CertificateStandard).min(1),
   /** 7.8.4.1 d */ adjustment: text,
   /** n */ deviations: z.array(text),
   /** k, p: said even where nothing applies. */

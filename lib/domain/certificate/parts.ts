@@ -1,7 +1,9 @@
 import type { Outcome } from "@/lib/metrology/outcome";
 import type { EvaluatedFunction, EvaluatedPoint } from "../evidence/evaluation";
 import type { DecisionRule } from "../evidence/schema";
+import type { SetKind } from "../parts/decide-set";
 import type { CertificateStandard } from "./content";
+import type { Anneal } from "./texts-of-parts";
 
 /** What a certificate is composed from: plain facts, already loaded. Dates are "YYYY-MM-DD". */
 export type CertificateParts = {
@@ -42,6 +44,8 @@ export type CertificateParts = {
     readonly typeLetter: string;
     readonly construction: string;
     readonly protection: string;
+    /** "Lot 7, roll 12, first end"; left out where not stated. */
+    readonly material?: string;
   };
   readonly intake: {
     readonly receivedOn: string;
@@ -54,6 +58,18 @@ export type CertificateParts = {
   };
   /** 7.4.3: what has to be said because the customer insisted, composed when the hold ended. None: left out. */
   readonly disclaimers?: readonly string[];
+  /** 7.8.4.1 d: annealed here, in the order of time. None: left out. */
+  readonly anneals?: readonly Anneal[];
+  /** The set these points belong to; left out: as received. */
+  readonly set?: SetKind;
+  /** Whether results of the other set stand on the same certificate. */
+  readonly hasOtherSet?: boolean;
+  /** Setpoints, °C, whose results stand on the same certificate from another run. */
+  readonly elsewhereCelsius?: readonly number[];
+  /** 7.8.2.1 c: where, if not at the laboratory's address. */
+  readonly site?: string;
+  /** 7.8.2.1 p: the external provider the results come from. */
+  readonly provider?: string;
   readonly run: {
     readonly number: string;
     readonly furnace: string;

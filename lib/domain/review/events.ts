@@ -14,7 +14,8 @@ export const reviewEvents = {
     entityKind: "run",
     payload: z.strictObject({
       run: z.string(),
-      certificates: z.number().int().positive(),
+      /** 0: every sensor left without one. */
+      certificates: z.number().int().nonnegative(),
       /** Sensors without any result, put back to be calibrated again. */
       putBack: z.array(z.string()),
     }),

@@ -20,9 +20,11 @@ const inWords = (message: string | null): Fault | null => (message === null ? nu
 const sensorProblem = (sensor: SensorCandidate | undefined, tag: string): string | null => {
   if (!sensor) return `There is no sensor ${tag}. Take it in first, or correct the tag.`;
   // An order that is not accepted is said by the gate's own rule.
-  return sensor.state === "received" || sensor.orderState !== "accepted"
-    ? null
-    : `${tag} is ${sensor.state}; only a received sensor can be loaded.`;
+  if (sensor.state !== "received" && sensor.orderState === "accepted")
+    return `${tag} is ${sensor.state}; only a received sensor can be loaded.`;
+  return sensor.nextSet === null
+    ? `${tag} is ordered to be annealed before this measurement, and no annealing is recorded. Anneal it and record it on its page, then load it.`
+    : null;
 };
 
 const leadProblem = (

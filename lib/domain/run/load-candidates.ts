@@ -2,6 +2,7 @@ import type { ServiceFinding } from "../equipment/service-problem";
 import type { EquipmentKind, EquipmentState } from "../equipment/types";
 import type { ReferenceType, TypeLetter } from "../evidence/schema";
 import type { Characterisation } from "../furnace/types";
+import type { SetKind } from "../parts/decide-set";
 
 /** What the rules of a furnace load need to know of each thing; loaded by `lib/data/run`, decided upon here. */
 
@@ -20,6 +21,8 @@ export type SensorCandidate = {
   readonly orderedCelsius: readonly number[];
   /** Highest exposure that was agreed; null = the highest setpoint ordered. */
   readonly maximumCelsius: number | null;
+  /** The set of results it is measured for next; null: it has to be annealed first. */
+  readonly nextSet: SetKind | null;
 };
 
 /** The calibration a run would stand on, with all that keeps it from being chosen. */

@@ -1,6 +1,13 @@
 import { ok, type Result, refuse } from "../refusal";
 
-export const runStates = ["planned", "measuring", "submitted", "returned", "signed-off"] as const;
+export const runStates = [
+  "planned",
+  "measuring",
+  "submitted",
+  "returned",
+  "signed-off",
+  "abandoned",
+] as const;
 export type RunState = (typeof runStates)[number];
 
 export const runStateLabels: Readonly<Record<RunState, string>> = {
@@ -9,15 +16,17 @@ export const runStateLabels: Readonly<Record<RunState, string>> = {
   submitted: "Submitted for review",
   returned: "Returned",
   "signed-off": "Signed off",
+  abandoned: "Abandoned",
 };
 
 /** A returned run goes back to the technician, who may measure again, move windows and submit anew. */
 const next = {
-  planned: ["measuring"],
-  measuring: ["submitted"],
+  planned: ["measuring", "abandoned"],
+  measuring: ["submitted", "abandoned"],
   submitted: ["returned", "signed-off"],
   returned: ["submitted"],
   "signed-off": [],
+  abandoned: [],
 } as const satisfies Readonly<Record<RunState, readonly RunState[]>>;
 
 export const canRunBecome = (from: RunState, to: RunState): boolean =>

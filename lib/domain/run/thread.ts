@@ -41,7 +41,8 @@ export const runThread = (progress: RunProgress): readonly RunBead[] => {
     label: progress.state === "returned" && label === "Submitted" ? "Returned" : label,
     page,
     state:
-      progress.state === "returned" && label === "Submitted"
+      (progress.state === "returned" && label === "Submitted") ||
+      (progress.state === "abandoned" && index === now)
         ? "stopped"
         : done
           ? "done"
@@ -54,6 +55,7 @@ export const runThread = (progress: RunProgress): readonly RunBead[] => {
 /** What a person does next, in one sentence. */
 export const nextStep = (progress: RunProgress): string => {
   if (progress.state === "signed-off") return "Nothing is left to do here.";
+  if (progress.state === "abandoned") return "The run was abandoned; its readings are kept.";
   if (progress.state === "submitted") return "The run waits for its signatory.";
   if (!progress.tipsPassed && !progress.hasReadings)
     return "Warm each tip and record what its channel shows.";

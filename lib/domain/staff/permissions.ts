@@ -46,6 +46,8 @@ export const permissions = {
   /** Of a characterisation or an inhomogeneity test, by a person who did not measure it. */
   "furnace.accept": ["signatory", "quality-manager"],
   "run.perform": ["technician"],
+  /** A sensor is measured once more: why, said before the first reading. */
+  "run.authorise-repeat": ["signatory", "quality-manager"],
   /** Which row by whom is the gate's policy. */
   "gate.override": ["technician", "signatory", "quality-manager"],
   "evidence.export": ["technician", "signatory", "quality-manager"],

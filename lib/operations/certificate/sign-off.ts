@@ -1,10 +1,13 @@
 import { randomBytes } from "node:crypto";
 import { z } from "zod";
 import { adoptSigned } from "@/lib/data/calibration/adopt-signed";
-import { certificateParts } from "@/lib/data/certificate/certificate-parts";
 import { insertCertificate } from "@/lib/data/certificate/insert-certificate";
+import { insertParts } from "@/lib/data/certificate/insert-parts";
+import { insertSignOffDecisions } from "@/lib/data/certificate/insert-sign-off-decisions";
+import { loadBundle } from "@/lib/data/certificate/load-bundle";
 import { hex } from "@/lib/data/hex";
 import { holdsOf } from "@/lib/data/hold/holds-of";
+import type { Tx } from "@/lib/data/in-scope";
 import { nextNumber } from "@/lib/data/number/next-number";
 import { closeReview } from "@/lib/data/review/close-review";
 import { loadReviewRun, type ReviewRun } from "@/lib/data/review/load-review-run";
@@ -14,12 +17,15 @@ import { lockRun } from "@/lib/data/sql/lock-run";
 import { freezeChain } from "@/lib/data/trace/freeze-chain";
 import { type AuditEvent, eventOf } from "@/lib/domain/audit/define-event";
 import { calibrationEvents } from "@/lib/domain/calibration/events";
+import type { CertificateBundle } from "@/lib/domain/certificate/bundle";
 import { certificateNumber } from "@/lib/domain/certificate/certificate-number";
-import { composeCertificate } from "@/lib/domain/certificate/compose-certificate";
+import { composeBundle } from "@/lib/domain/certificate/compose-bundle";
 import { contentHash } from "@/lib/domain/certificate/content-hash";
 import { certificateEvents } from "@/lib/domain/certificate/events";
 import { performerSignedOff } from "@/lib/domain/certificate/texts";
 import { decideNotHeld } from "@/lib/domain/hold/decide-not-held";
+import { readLineOptions } from "@/lib/domain/order/options";
+import { decideOneLot } from "@/lib/domain/parts/decide-one-lot";
 import { demand, Refused } from "@/lib/domain/refusal";
 import { decideReviewable } from "@/lib/domain/review/decide-reviewable";
 import { decideSignOffStanding, type SignOffStanding } from "@/lib/domain/review/may-decide";
@@ -27,37 +33,55 @@ import type { Actor } from "@/lib/domain/staff/actor";
 import { defineOperation, type OperationContext } from "../operation";
 
 type SignOffContext = OperationContext & { readonly actor: Extract<Actor, { kind: "staff" }> };
-type Item = { readonly sensorId: string; readonly reviewedHash: string };
+type Item = { readonly sensorId: string; readonly others: readonly string[]; readonly reviewedHash: string };
+
+const sensorsOf = ({ sensorId, others }: Item): readonly string[] => [sensorId, ...others];
+
+/** One certificate for several sensors only where the order asks for it: those of one line. */
+const demandOneLot = (review: ReviewRun, item: Item): void => {
+  if (item.others.length === 0) return;
+  const lines = sensorsOf(item).map((id) => review.sensors.find((sensor) => sensor.id === id)?.line);
+  const [first] = lines;
+  demand(
+    decideOneLot(
+      lines.map((line) => line?.id ?? null),
+      first ? readLineOptions(first.options).report : "per-sensor",
+    ),
+  );
+};
 
 /** What was on the signatory's screen has to be what is there now, byte for byte. */
-const demandReviewed = (review: ReviewRun, item: Item) => {
-  const parts = demand(certificateParts(review, item.sensorId));
-  const reviewed = demand(composeCertificate(parts, null));
+const demandReviewed = async (tx: Tx, review: ReviewRun, item: Item) => {
+  const bundle = demand(await loadBundle(tx, review, sensorsOf(item)));
+  const reviewed = demand(composeBundle(bundle, null));
   if (hex(contentHash(reviewed, sha256)) !== item.reviewedHash)
     throw new Refused({
       code: "changed-meanwhile",
-      message: `What the certificate of ${parts.sensor.tag} would say has changed since you opened it. Nothing was signed off; reload and look again.`,
+      message: `What the certificate of ${bundle.filedUnder.parts.sensor.tag} would say has changed since you opened it. Nothing was signed off; reload and look again.`,
     });
-  return parts;
+  return bundle;
+};
+
+const demandUnsigned = (review: ReviewRun, item: Item): void => {
+  const signed = review.certificates.find(({ sensorId }) => sensorsOf(item).includes(sensorId));
+  if (!signed) return;
+  const { tag } = review.sensors.find(({ id }) => id === signed.sensorId) ?? { tag: "It" };
+  throw new Refused({
+    code: "wrong-state",
+    message: `${tag} already has its certificate from this run: ${signed.number}.`,
+  });
 };
 
 const signOne = async (
   { actor, now, tx }: SignOffContext,
   review: ReviewRun,
-  standing: SignOffStanding,
-  item: Item,
+  { bundle, item, standing }: { bundle: CertificateBundle; item: Item; standing: SignOffStanding },
 ) => {
-  const sensor = review.sensors.find((candidate) => candidate.id === item.sensorId);
-  if (review.certificates.some((certificate) => certificate.sensorId === item.sensorId))
-    throw new Refused({
-      code: "wrong-state",
-      message: `${sensor?.tag} already has its certificate from this run.`,
-    });
-  const parts = demandReviewed(review, item);
+  const { filedUnder } = bundle;
   const year = now.getUTCFullYear();
   const number = certificateNumber(year, await nextNumber(tx, `certificate-${year}`));
   const content = demand(
-    composeCertificate(parts, {
+    composeBundle(bundle, {
       number,
       issuedOn: now.toISOString().slice(0, 10),
       signatory: { name: actor.name, role: "Signatory" },
@@ -66,41 +90,31 @@ const signOne = async (
   );
   const hash = contentHash(content, sha256);
   const token = randomBytes(32).toString("base64url");
+  const signed = { signedById: actor.personId, signedAt: now };
   const id = await insertCertificate(tx, {
     content,
     contentHash: hash,
     token,
-    customerId: sensor!.customerId,
-    orderId: sensor!.line.order.id,
-    sensorId: item.sensorId,
-    runId: review.run.id,
-    evaluationId: review.evaluation!.id,
-    signedById: actor.personId,
-    signedAt: now,
+    customerId: filedUnder.customerId,
+    orderId: review.sensors.find(({ id: own }) => own === filedUnder.sensorId)!.line.order.id,
+    sensorId: filedUnder.sensorId,
+    runId: filedUnder.runId,
+    evaluationId: filedUnder.evaluationId,
+    ...signed,
   });
+  await insertParts(tx, id, bundle.members);
   await freezeChain(tx, id, now);
-  const adopted = await adoptSigned(tx, {
-    certificateId: id,
-    content,
-    signedById: actor.personId,
-    signedAt: now,
-  });
-  await tx.reviewDecision.create({
-    data: {
-      runId: review.run.id,
-      evaluationId: review.evaluation!.id,
-      sensorId: item.sensorId,
-      decision: "signed-off",
-      exceptionReason: standing.kind === "exception" ? standing.reason : null,
-      decidedById: actor.personId,
-      decidedAt: now,
-    },
+  const adopted = await adoptSigned(tx, { certificateId: id, content, ...signed });
+  await insertSignOffDecisions(tx, review, bundle, {
+    exceptionReason: standing.kind === "exception" ? standing.reason : null,
+    decidedById: actor.personId,
+    decidedAt: now,
   });
   const event = eventOf(certificateEvents.signedOff, id, {
     number,
-    sensor: parts.sensor.tag,
-    run: parts.run.number,
-    evaluation: parts.evaluation.sequence,
+    sensor: filedUnder.parts.sensor.tag,
+    run: filedUnder.parts.run.number,
+    evaluation: filedUnder.parts.evaluation.sequence,
     reviewedHash: item.reviewedHash,
     contentHash: hex(hash),
     exception: standing.kind === "exception",
@@ -125,10 +139,19 @@ export const signOff = defineOperation({
     runId: z.uuid(),
     evaluationId: z.uuid(),
     items: z
-      .array(z.strictObject({ sensorId: z.uuid(), reviewedHash: z.string().regex(/^[0-9a-f]{64}$/) }))
+      .array(
+        z.strictObject({
+          sensorId: z.uuid(),
+          /** Further sensors on the same certificate, where the order asks for one a lot. */
+          others: z.array(z.uuid()).max(200).default([]),
+          reviewedHash: z.string().regex(/^[0-9a-f]{64}$/),
+        }),
+      )
       .min(1, "Choose at least one sensor to sign off.")
       .refine(
-        (items) => new Set(items.map((item) => item.sensorId)).size === items.length,
+        (items) =>
+          new Set(items.flatMap(sensorsOf)).size ===
+          items.reduce((sum, { others }) => sum + 1 + others.length, 0),
         "A sensor is named twice.",
       ),
     exceptionReason: z.string().trim().max(1000, "At most 1000 characters.").default(""),
@@ -146,18 +169,23 @@ export const signOff = defineOperation({
         seenEvaluationId: input.evaluationId,
       }),
     );
-    const standing = demand(
-      decideSignOffStanding({
-        signatoryId: actor.personId,
-        performerIds: review.performerIds,
-        performerMaySignOff: review.laboratory.performerMaySignOff,
-        exceptionReason: input.exceptionReason,
-      }),
-    );
-    const sensorIds = input.items.map((item) => item.sensorId);
+    const sensorIds = input.items.flatMap(sensorsOf);
     demand(decideNotHeld(await holdsOf(tx, sensorIds), "signed off"));
     const signed = [];
-    for (const item of input.items) signed.push(await signOne({ actor, now, tx }, review, standing, item));
+    for (const item of input.items) {
+      demandUnsigned(review, item);
+      demandOneLot(review, item);
+      const bundle = await demandReviewed(tx, review, item);
+      const standing = demand(
+        decideSignOffStanding({
+          signatoryId: actor.personId,
+          performerIds: bundle.performerIds,
+          performerMaySignOff: review.laboratory.performerMaySignOff,
+          exceptionReason: input.exceptionReason,
+        }),
+      );
+      signed.push(await signOne({ actor, now, tx }, review, { bundle, item, standing }));
+    }
     await setSensorState(tx, sensorIds, ["in-review"], "issued");
     const closing = await closeReview(tx, review, sensorIds);
     const events = [...signed.flatMap(({ events: own }) => own), ...closing];

@@ -1,10 +1,10 @@
 import { z } from "zod";
-import { certificateParts } from "@/lib/data/certificate/certificate-parts";
+import { loadBundle } from "@/lib/data/certificate/load-bundle";
 import { loadMarkBytes } from "@/lib/data/laboratory/load-mark";
 import { loadReviewRun } from "@/lib/data/review/load-review-run";
 import { renderCertificate } from "@/lib/documents/certificate/render-certificate";
 import { eventOf } from "@/lib/domain/audit/define-event";
-import { composeCertificate } from "@/lib/domain/certificate/compose-certificate";
+import { composeBundle } from "@/lib/domain/certificate/compose-bundle";
 import { demand, Refused } from "@/lib/domain/refusal";
 import { reviewEvents } from "@/lib/domain/review/events";
 import type { Actor } from "@/lib/domain/staff/actor";
@@ -21,8 +21,7 @@ export const openDraft = defineOperation({
     const review = run ? await loadReviewRun(tx, run.id) : null;
     const sensor = review?.sensors.find(({ tag }) => tag === input.tag);
     if (!review || !sensor) throw new Refused({ code: "not-found", message: "This draft is not here." });
-    const parts = demand(certificateParts(review, sensor.id));
-    const content = demand(composeCertificate(parts, null));
+    const content = demand(composeBundle(demand(await loadBundle(tx, review, [sensor.id])), null));
     return {
       value: { content, mark: await loadMarkBytes(tx, content) },
       events: [

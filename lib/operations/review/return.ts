@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { sensorsGone } from "@/lib/data/parts/sensors-gone";
 import { loadReviewRun } from "@/lib/data/review/load-review-run";
 import { setSensorState } from "@/lib/data/sensor/set-state";
 import { lockRun } from "@/lib/data/sql/lock-run";
@@ -47,7 +48,10 @@ export const returnRun = defineOperation({
       where: { id: review.run.id },
       data: { state: "returned", version: { increment: 1 } },
     });
-    const inReview = review.sensors.filter((sensor) => sensor.state === "in-review").map(({ id }) => id);
+    const gone = await sensorsGone(tx, review.run.id);
+    const inReview = review.sensors
+      .filter(({ id, state }) => !gone.has(id) && state === "in-review")
+      .map(({ id }) => id);
     if (inReview.length > 0) await setSensorState(tx, inReview, ["in-review"], "evaluated");
     return {
       value: { runNumber: review.run.number },

@@ -1,5 +1,6 @@
 import { loadFurnaceProblem } from "@/lib/data/equipment/furnace-problem";
 import type { Tx } from "@/lib/data/in-scope";
+import { setStanding } from "@/lib/data/parts/set-standing";
 import { loadCurrentRevisions } from "@/lib/data/procedure/procedure-store";
 import { equipmentCandidate } from "@/lib/data/run/equipment-candidate";
 import { loadStandards } from "@/lib/data/run/load-standards";
@@ -22,6 +23,7 @@ const loadWaiting = async (tx: Tx) => {
     },
     orderBy: { tag: "asc" },
   });
+  const standing = await setStanding(tx, rows);
   return rows.map(({ line, ...sensor }) => ({
     tag: sensor.tag,
     serial: sensor.serial,
@@ -32,6 +34,8 @@ const loadWaiting = async (tx: Tx) => {
     order: line.order.number,
     rule: `${decisionRuleText({ ...line.order, decisionRule: line.order.decisionRule as DecisionRuleKind })}, U with ${line.order.uncertaintyDigits} digit${line.order.uncertaintyDigits === 1 ? "" : "s"}`,
     setpointsCelsius: line.setpoints.map(({ celsius }) => celsius),
+    /** null: it has to be annealed before it can be loaded. */
+    nextSet: standing.get(sensor.id)?.next ?? null,
   }));
 };
 

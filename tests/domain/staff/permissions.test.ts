@@ -36,6 +36,7 @@ const expected: Readonly<Record<Permission, readonly Role[]>> = {
   "furnace.record": [t, q],
   "furnace.accept": [s, q],
   "run.perform": [t],
+  "run.authorise-repeat": [s, q],
   "gate.override": [t, s, q],
   "evidence.export": [t, s, q],
   "review.read": [s, q, t],

@@ -1,3 +1,4 @@
+import Link from "next/link";
 import { Button } from "@/app/_ui/button";
 import { CheckboxField } from "@/app/_ui/checkbox-field.client";
 import { DataTable } from "@/app/_ui/data-table";
@@ -7,6 +8,7 @@ import { Section } from "@/app/_ui/section";
 import { StateMark } from "@/app/_ui/state-mark";
 import { TypeLetter } from "@/app/_ui/type-letter";
 import { dueLabels } from "@/lib/domain/calibration/due";
+import { setKindLabels } from "@/lib/domain/parts/decide-set";
 import type { NewRunView } from "@/lib/views/run/new-run";
 import { celsiusText } from "../run-marks";
 
@@ -35,22 +37,27 @@ export function ChooseForm({ view, chosen }: Props) {
             { key: "customer", header: "Serial, customer" },
             { key: "setpoints", header: "Ordered at", unit: "°C" },
             { key: "rule", header: "Agreed" },
+            { key: "set", header: "Next set" },
           ]}
           rows={view.waiting.map((sensor) => ({
             key: sensor.tag,
             cells: {
-              choose: (
-                <CheckboxField
-                  name="sensor"
-                  value={sensor.tag}
-                  label={sensor.tag}
-                  defaultChecked={chosen.includes(sensor.tag)}
-                />
-              ),
+              choose:
+                sensor.nextSet === null ? (
+                  <Link href={`/sensors/${sensor.tag}`}>{sensor.tag}</Link>
+                ) : (
+                  <CheckboxField
+                    name="sensor"
+                    value={sensor.tag}
+                    label={sensor.tag}
+                    defaultChecked={chosen.includes(sensor.tag)}
+                  />
+                ),
               type: <TypeLetter letter={sensor.type} />,
               customer: `${sensor.serial}, ${sensor.customer}`,
               setpoints: sensor.setpointsCelsius.map(celsiusText).join(", "),
               rule: sensor.rule,
+              set: sensor.nextSet === null ? "To be annealed first" : setKindLabels[sensor.nextSet],
             },
           }))}
           empty={

@@ -20,7 +20,9 @@ export default async function NewRunPage({ searchParams }: Props) {
   const actor = await requirePermission("run.perform");
   const view = await load(newRunView(actor, new Date()));
   const query = await searchParams;
-  const sensors = view.waiting.filter(({ tag }) => listOf(query.sensor).includes(tag));
+  const sensors = view.waiting.filter(
+    ({ tag, nextSet }) => nextSet !== null && listOf(query.sensor).includes(tag),
+  );
   const references = view.references.filter(({ tag }) => listOf(query.reference).includes(tag));
   const isChosen = sensors.length > 0 && references.length > 0;
   const asked = query.sensor !== undefined || query.reference !== undefined;

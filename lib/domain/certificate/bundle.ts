@@ -1,0 +1,29 @@
+import type { SetKind } from "../parts/decide-set";
+import type { CertificateParts } from "./parts";
+
+/** One sensor, one set, one run of a certificate, with where it is stored. */
+export type BundleMember = {
+  readonly kind: SetKind;
+  readonly parts: CertificateParts;
+  readonly sensorId: string;
+  readonly customerId: string;
+  readonly runId: string;
+  readonly evaluationId: string;
+};
+
+/** All that one certificate is composed from. */
+export type CertificateBundle = {
+  /** By sensor, set and run. At least one. */
+  readonly members: readonly BundleMember[];
+  /** Whose fields are the certificate's own: the last set of the first sensor. */
+  readonly filedUnder: BundleMember;
+  /** Sentences on measurements made more than once. */
+  readonly repeats: readonly string[];
+  /** Sensors whose repeat's rule chose the earlier measurement. */
+  readonly earlierCounts: readonly { readonly sensorId: string; readonly note: string }[];
+  /** What the signatory has to look at. */
+  readonly findings: readonly string[];
+  readonly asks: { readonly budget: boolean; readonly evidence: boolean };
+  /** Everybody who had a hand in any of it. */
+  readonly performerIds: readonly string[];
+};

@@ -1,0 +1,51 @@
+import { typeset } from "@/lib/metrology/reporting/typeset";
+import type { MeasuredPoint } from "../evidence/evaluation";
+import { pointEffects } from "../evidence/point-effects";
+import { setpointText } from "./compose-rows";
+import type { CertificateContent } from "./content";
+import type { CertificateParts } from "./parts";
+
+type Budget = NonNullable<CertificateContent["budgets"]>[number];
+
+/** Two significant digits of a standard uncertainty; no smaller digit says anything. */
+const small = (value: number): string => typeset(String(Number(value.toPrecision(2))));
+
+/** Lines with no effect say nothing to a reader, and are left to the evidence file. */
+const linesOf = (point: MeasuredPoint): Budget["lines"] => {
+  const shares = new Map(
+    [...point.temperatureBudget.contributions, ...point.emfBudget.contributions].map((line) => [
+      line.key,
+      line.share,
+    ]),
+  );
+  return pointEffects(point)
+    .filter(({ effect }) => effect !== 0)
+    .toSorted((left, right) => Math.abs(right.effect) - Math.abs(left.effect))
+    .map(({ key, label, distribution, effect }) => ({
+      label,
+      distribution,
+      effectCelsius: small(Math.abs(effect) / Math.abs(point.seebeckMicrovoltPerCelsius)),
+      share: `${Math.round(100 * (shares.get(key) ?? 0))} %`,
+    }));
+};
+
+/** The budget of each measured point, on the error in °C; k and U stand with the result. */
+export const composeBudgets = (
+  { order, sensor }: CertificateParts,
+  points: readonly MeasuredPoint[],
+): Budget[] =>
+  points.flatMap((point) => {
+    const lines = linesOf(point);
+    return lines.length === 0
+      ? []
+      : [
+          {
+            tag: sensor.tag,
+            setpoint: setpointText(order, point.nominalCelsius),
+            lines,
+            combinedCelsius: small(point.combinedMicrovolt / Math.abs(point.seebeckMicrovoltPerCelsius)),
+            coverageFactor: point.printed.coverageFactor,
+            degreesOfFreedom: point.printed.degreesOfFreedom,
+          },
+        ];
+  });

@@ -1,5 +1,6 @@
 import Link from "next/link";
 import type { ReactNode } from "react";
+import { FindAnything } from "@/app/_ui/find-anything.client";
 import { NavLink } from "@/app/_ui/nav-link.client";
 import { StateMark } from "@/app/_ui/state-mark";
 import { ThemeSwitch } from "@/app/_ui/theme-switch.client";
@@ -9,6 +10,7 @@ import { type Role, roleLabels } from "@/lib/domain/staff/roles";
 
 const places: readonly { readonly href: string; readonly label: string; readonly needs: Permission }[] = [
   { href: "/", label: "Today", needs: "laboratory.read" },
+  { href: "/board", label: "The week", needs: "laboratory.read" },
   { href: "/orders", label: "Orders", needs: "laboratory.read" },
   { href: "/customers", label: "Customers", needs: "laboratory.read" },
   { href: "/sensors", label: "Sensors", needs: "laboratory.read" },
@@ -45,6 +47,7 @@ export function LabShell({ name, roles, atBench, children }: Props) {
       </a>
       <header className="rail">
         <Wordmark href="/" />
+        <FindAnything />
         <nav aria-label="Laboratory">
           <ul>
             {places

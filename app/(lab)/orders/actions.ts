@@ -8,38 +8,17 @@ import { receiveSensors } from "@/lib/operations/sensor/receive";
 import { formAction, refusedState } from "@/lib/web/form-action";
 import { flag, number, rows, text } from "@/lib/web/form-fields";
 import type { FormState } from "@/lib/web/form-state";
-import { emptyLine, lineFields } from "./line-draft";
-
-const lines = (data: FormData) => {
-  const all = rows(data, "lines", lineFields);
-  // A line added and left empty is no line; choices alone do not make one.
-  const last = all.findLastIndex((line) => line.construction || line.setpoints);
-  return all.slice(0, Math.max(last + 1, 1));
-};
-
-const terms = (data: FormData) => ({
-  purchaseOrder: text(data, "purchaseOrder"),
-  decisionRule: text(data, "decisionRule"),
-  guardBandRatio: text(data, "guardBandRatio"),
-  falseAcceptancePercent: text(data, "falseAcceptancePercent"),
-  decisionRuleAgreedBy: text(data, "decisionRuleAgreedBy"),
-  decisionRuleAgreedOn: text(data, "decisionRuleAgreedOn"),
-  uncertaintyDigits: text(data, "uncertaintyDigits"),
-  note: text(data, "note"),
-  urgency: text(data, "urgency") || undefined,
-  ruleSet: text(data, "ruleSet") || undefined,
-  lines: lines(data),
-});
+import { oneLineMore, orderTerms, reviewAnswers } from "./order-data";
 
 const toOrder = (order: { readonly number: string }) => ({ redirect: `/orders/${order.number}` });
 
 const record = formAction(recordOrder, {
-  parse: (data) => ({ ...terms(data), customerId: text(data, "customerId") }),
+  parse: (data) => ({ ...orderTerms(data), customerId: text(data, "customerId") }),
   done: toOrder,
 });
 
 const amend = formAction(amendOrder, {
-  parse: (data) => ({ ...terms(data), number: text(data, "number"), version: text(data, "version") }),
+  parse: (data) => ({ ...orderTerms(data), number: text(data, "number"), version: text(data, "version") }),
   done: toOrder,
 });
 
@@ -47,10 +26,7 @@ const accept = formAction(acceptOrder, {
   parse: (data) => ({
     number: text(data, "number"),
     version: number(data, "version"),
-    requirementsUnderstood: flag(data, "requirementsUnderstood"),
-    capabilityAndResources: flag(data, "capabilityAndResources"),
-    externalProviders: text(data, "externalProviders"),
-    methodSuitable: flag(data, "methodSuitable"),
+    ...reviewAnswers(data),
     toldCustomer: flag(data, "toldCustomer"),
   }),
   done: ({ number }) => `Order ${number} is accepted. Its sensors can be taken in.`,
@@ -83,13 +59,6 @@ const receive = formAction(receiveSensors, {
   }),
   done: ({ orderNumber }) => ({ redirect: `/orders/${orderNumber}#sensors` }),
 });
-
-/** Only without JavaScript: the same form again with one line more. */
-const oneLineMore = (data: FormData): FormState => {
-  const count = rows(data, "lines", lineFields).length;
-  for (const field of lineFields) data.set(`lines.${count}.${field}`, emptyLine[field]);
-  return refusedState(data, "Nothing is stored yet: one line was added.");
-};
 
 export const recordOrderAction = async (state: FormState, data: FormData) =>
   data.has("addLine") ? oneLineMore(data) : record(state, data);

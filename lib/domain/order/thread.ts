@@ -71,6 +71,7 @@ export const nextOfOrder = (state: OrderState, quantity: number, sensors: readon
     const here = sensors.length - count("collected");
     return here > 0 ? `The front desk hands ${plural(here, "sensor")} back.` : "This order was cancelled.";
   }
+  if (state === "requested") return "The front desk takes the customer’s request over.";
   if (state === "recorded") return "The front desk reviews the order with the customer and accepts it.";
   const missing = quantity - sensors.length;
   if (missing > 0) return `The front desk takes ${plural(missing, "sensor")} in.`;

@@ -1,6 +1,8 @@
 import { loadOrder } from "@/lib/data/order/load-order";
 import { providerChoices } from "@/lib/data/order/provider-choices";
 import { draftOfOptions } from "@/lib/domain/order/line-options-draft";
+import { orderSnapshot } from "@/lib/domain/order/order-snapshot";
+import { requestText } from "@/lib/domain/order/request-text";
 import type { ProviderChoice } from "@/lib/domain/order/subcontracting";
 import type { Order } from "@/lib/domain/order/types";
 import { draftOfUse } from "@/lib/domain/order/use-terms";
@@ -57,10 +59,13 @@ export const orderFormView = (actor: Actor, number: string, now: Date) =>
       where: { id: order.customerId },
       select: { name: true },
     });
+    const providers = await providerChoices(tx, now);
+    const stored = { ...order, lines: order.lines.map((line) => ({ ...line, lineId: line.id })) };
     const named = order.lines.map(({ marks }) => marks.providerId);
     return {
       ...fieldsOf(order),
       customer: customer.name,
-      providers: providersOf(await providerChoices(tx, now), named),
+      providers: providersOf(providers, named),
+      requested: order.state === "requested" ? requestText(orderSnapshot(stored, providers)) : "",
     };
   });

@@ -1,5 +1,6 @@
 import { readHistory } from "@/lib/data/audit/read-history";
 import type { Tx } from "@/lib/data/in-scope";
+import { loadDifferences } from "@/lib/data/order/difference-store";
 import { furnaceRanges } from "@/lib/data/order/furnace-ranges";
 import { loadOrder } from "@/lib/data/order/load-order";
 import { providerChoices } from "@/lib/data/order/provider-choices";
@@ -51,9 +52,11 @@ const lineOf = (line: OrderLine, certificates: Certificates, providers: readonly
 
 const rightsOf = (actor: Actor, order: Order, missing: number, sensors: number) => {
   const has = (permission: Permission) => actor.kind === "system" || may(actor.roles, permission);
-  const isOpen = order.state === "recorded" || order.state === "accepted";
+  const isOpen = order.state === "requested" || order.state === "recorded" || order.state === "accepted";
   return {
+    mayTakeOver: order.state === "requested" && has("order.record"),
     mayAmend: order.state === "recorded" && has("order.record"),
+    mayChange: order.state === "accepted" && has("order.accept"),
     mayAccept: order.state === "recorded" && has("order.accept"),
     mayReceive: order.state === "accepted" && missing > 0 && has("sensor.receive"),
     mayCancel: isOpen && has("order.accept"),
@@ -107,6 +110,7 @@ export const orderView = (actor: Actor, number: string, now: Date) =>
       received: sensors.length,
       lines: order.lines.map((line) => lineOf(line, certificates, providers)),
       findings: order.state === "recorded" ? reviewOrder(order, await furnaceRanges(tx)) : [],
+      openDifferences: (await loadDifferences(tx, order.id)).filter(({ isSettled }) => !isSettled).length,
       thread: orderThread(order.state, quantity, states),
       next: nextOfOrder(order.state, quantity, states),
       last: await lastMove(

@@ -1,8 +1,10 @@
 import { loadInDoubt } from "@/lib/data/equipment/in-doubt";
 import { gatePassedAt } from "@/lib/data/gate/plan-digest";
 import type { Tx } from "@/lib/data/in-scope";
+import { loadOpenChanges } from "@/lib/data/order/change-store";
 import { evaluationStanding } from "@/lib/data/run/evaluation-standing";
 import { loadEvidence, type RunEvidence } from "@/lib/data/run/load-evidence";
+import { snapshotDifferences } from "@/lib/domain/order/order-snapshot";
 import { openSetpoints } from "@/lib/domain/run/open-setpoints";
 import { setpointId } from "@/lib/domain/run/setpoint-id";
 import { asRunState, isOpenForWork } from "@/lib/domain/run/states";
@@ -14,6 +16,15 @@ import { found } from "@/lib/views/view";
 
 export const loadHead = async (tx: Tx, number: string, channels: readonly string[]): Promise<RunEvidence> =>
   found(await loadEvidence(tx, number, { channels }));
+
+const openChange = (change: Awaited<ReturnType<typeof loadOpenChanges>>[number]) => ({
+  changeId: change.changeId,
+  orderNumber: change.orderNumber,
+  sequence: change.sequence,
+  reason: change.reason,
+  at: change.changedAt.toISOString(),
+  differences: snapshotDifferences(change.before, change.after),
+});
 
 /** What stands at the head of each page of a run. */
 export const runHead = async (tx: Tx, actor: Actor, loaded: RunEvidence) => {
@@ -72,6 +83,8 @@ export const runHead = async (tx: Tx, actor: Actor, loaded: RunEvidence) => {
     returnedBecause: returned?.reason ?? null,
     /** Out of service now, while the run is not signed off: what stands on it is in doubt. */
     inDoubt: state === "signed-off" ? [] : await loadInDoubt(tx, run),
+    /** Changes of orders in the load that nobody has acknowledged: the run stands still until then. */
+    orderChanges: !isOpenForWork(state) ? [] : (await loadOpenChanges(tx, run)).map(openChange),
     lastEvaluation: last?.sequence ?? null,
     thread: runThread(progress),
     next: nextStep(progress),

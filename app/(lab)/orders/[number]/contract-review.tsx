@@ -1,6 +1,5 @@
 import { ActionForm } from "@/app/_ui/action-form.client";
 import { CheckboxField } from "@/app/_ui/checkbox-field.client";
-import { ChoiceField } from "@/app/_ui/choice-field.client";
 import { LinkButton } from "@/app/_ui/link-button";
 import { Notice } from "@/app/_ui/notice";
 import { Section } from "@/app/_ui/section";
@@ -8,6 +7,7 @@ import { SubmitButton } from "@/app/_ui/submit-button.client";
 import type { OrderDecidability } from "@/lib/views/order/decidability";
 import type { OrderPage } from "@/lib/views/order/order";
 import { acceptOrderAction } from "../actions";
+import { ReviewQuestions } from "./contract/review-questions";
 import { ExpectedStatements, outsideScope, undecidable } from "./expected-statements";
 
 const List = ({ items }: { readonly items: readonly string[] }) => (
@@ -62,27 +62,7 @@ const Questions = ({ order, told, points }: QuestionsProps) => (
   <ActionForm action={acceptOrderAction} label="Accept the order">
     <input type="hidden" name="number" value={order.number} />
     <input type="hidden" name="version" value={order.version} />
-    <CheckboxField
-      name="requirementsUnderstood"
-      label="What the customer requires is defined, documented and understood."
-    />
-    <CheckboxField
-      name="capabilityAndResources"
-      label="The laboratory has the capability and the resources to meet it."
-    />
-    <ChoiceField
-      name="externalProviders"
-      legend="External providers"
-      defaultValue="none"
-      choices={[
-        { value: "none", label: "None is used" },
-        { value: "approved", label: "The customer was told, and approves" },
-      ]}
-    />
-    <CheckboxField
-      name="methodSuitable"
-      label="The method suits what is required: comparison in a tube furnace with platinum references."
-    />
+    <ReviewQuestions />
     {told.length > 0 ? (
       <CheckboxField name="toldCustomer" label="The customer was told of what is listed above, and agrees." />
     ) : null}
@@ -126,7 +106,17 @@ export function ContractReview({
         </Notice>
       ) : null}
       <ExpectedStatements points={points} />
-      {missing.length > 0 ? null : order.mayAccept ? (
+      {order.openDifferences > 0 ? (
+        <Notice kind="info" title="A difference is not settled">
+          Settle it with the customer under <a href="#differences">Differences</a>; then the order can be
+          accepted.
+        </Notice>
+      ) : null}
+      {missing.length > 0 || order.openDifferences > 0 ? null : order.mayTakeOver ? (
+        <p className="quiet">
+          The customer requested it. Once the desk has taken it over, it can be accepted.
+        </p>
+      ) : order.mayAccept ? (
         <Questions order={order} told={told} points={points} />
       ) : (
         <p className="quiet">The front desk or a quality manager accepts the order.</p>

@@ -1,18 +1,19 @@
 import Link from "next/link";
 import { Breadcrumb } from "@/app/_ui/breadcrumb";
-import { LinkButton } from "@/app/_ui/link-button";
 import { Page } from "@/app/_ui/page";
 import { Section } from "@/app/_ui/section";
 import { StateMark } from "@/app/_ui/state-mark";
+import { orderContractView } from "@/lib/views/order/contract";
 import { orderDecidabilityView } from "@/lib/views/order/decidability";
 import { orderView } from "@/lib/views/order/order";
 import { requireStaff } from "@/lib/web/auth";
 import { load } from "@/lib/web/load";
-import { PrintLabels } from "../../sensors/print-labels";
 import { HistoryList } from "../history-list";
 import { orderMarks } from "../order-marks";
 import { CancelOrder } from "./cancel-order";
+import { OrderContract } from "./contract/order-contract";
 import { ContractReview } from "./contract-review";
+import { OrderActions } from "./order-actions";
 import { OrderLineDetails } from "./order-lines";
 import { OrderTerms } from "./order-terms";
 import { OrderThread } from "./order-thread";
@@ -24,9 +25,9 @@ export const generateMetadata = async ({ params }: Props) => ({ title: `Order ${
 export default async function OrderPage({ params }: Props) {
   const actor = await requireStaff();
   const order = await load(orderView(actor, (await params).number, new Date()));
-  const isInReview = order.state === "recorded";
+  const isInReview = order.state === "recorded" || order.state === "requested";
   const points = isInReview ? await load(orderDecidabilityView(actor, order.number, new Date())) : [];
-  const here = `/orders/${order.number}`;
+  const contract = await load(orderContractView(actor, order.number));
   return (
     <Page
       title={`Order ${order.number}`}
@@ -39,17 +40,7 @@ export default async function OrderPage({ params }: Props) {
         </>
       }
       thread={<OrderThread order={order} />}
-      actions={
-        <>
-          {order.mayAmend ? <LinkButton href={`${here}/amend`}>Amend</LinkButton> : null}
-          {order.mayPrintLabels ? <PrintLabels order={order.number} label="Print labels" /> : null}
-          {order.mayReceive ? (
-            <LinkButton href={`${here}/receive`} kind="primary">
-              Take sensors in
-            </LinkButton>
-          ) : null}
-        </>
-      }
+      actions={<OrderActions order={order} />}
     >
       {isInReview ? <ContractReview order={order} points={points} /> : null}
       <Section title="Lines and sensors" id="sensors">
@@ -58,6 +49,7 @@ export default async function OrderPage({ params }: Props) {
         ))}
       </Section>
       <OrderTerms order={order} />
+      <OrderContract contract={contract} />
       <Section title="History" id="history">
         <HistoryList entries={order.history} />
         {order.mayCancel ? <CancelOrder number={order.number} /> : null}

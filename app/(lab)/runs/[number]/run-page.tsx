@@ -8,6 +8,7 @@ import { Tabs } from "@/app/_ui/tabs";
 import { Thread } from "@/app/_ui/thread";
 import type { RunHead } from "@/lib/views/run/run-head";
 import { runMarks } from "../run-marks";
+import { OrderChangeBanner } from "./order-change/order-change-banner";
 
 type Props = {
   readonly head: RunHead;
@@ -60,6 +61,7 @@ export function RunPage({ head, at, actions, children }: Props) {
           {head.returnedBecause}
         </Notice>
       ) : null}
+      <OrderChangeBanner run={head.number} mayWork={head.mayWork} changes={head.orderChanges} />
       <InDoubtNotice equipment={head.inDoubt} />
       {children}
     </Page>

@@ -1,0 +1,46 @@
+import { CheckboxField } from "@/app/_ui/checkbox-field.client";
+import { ChoiceField } from "@/app/_ui/choice-field.client";
+import { Disclosure } from "@/app/_ui/disclosure";
+import { TextField } from "@/app/_ui/text-field.client";
+
+/** The four questions of ISO/IEC 17025:2017, 7.1.1 a to d, each with a remark where there is something to say. */
+export function ReviewQuestions() {
+  return (
+    <>
+      <CheckboxField
+        name="requirementsUnderstood"
+        label="What the customer requires is defined, documented and understood."
+      />
+      <CheckboxField
+        name="capabilityAndResources"
+        label="The laboratory has the capability and the resources to meet it."
+      />
+      <ChoiceField
+        name="externalProviders"
+        legend="External providers"
+        defaultValue="none"
+        choices={[
+          { value: "none", label: "None is used" },
+          { value: "approved", label: "The customer was told, and approves" },
+        ]}
+      />
+      <CheckboxField
+        name="methodSuitable"
+        label="The method suits what is required: comparison in a tube furnace with platinum references."
+      />
+      <Disclosure summary="Remarks on these answers">
+        <div className="stack">
+          <TextField
+            name="requirementsUnderstoodRemark"
+            label="On the requirements"
+            optional
+            maxLength={500}
+          />
+          <TextField name="capabilityAndResourcesRemark" label="On the capability" optional maxLength={500} />
+          <TextField name="externalProvidersRemark" label="On external providers" optional maxLength={500} />
+          <TextField name="methodSuitableRemark" label="On the method" optional maxLength={500} />
+        </div>
+      </Disclosure>
+    </>
+  );
+}

@@ -1,12 +1,10 @@
 "use server";
-import { BuildDraft } from "@/lib/domain/sensor/build-draft";
 import { acceptOrder } from "@/lib/operations/order/accept";
 import { amendOrder } from "@/lib/operations/order/amend";
 import { cancelOrder } from "@/lib/operations/order/cancel";
 import { recordOrder } from "@/lib/operations/order/record";
-import { receiveSensors } from "@/lib/operations/sensor/receive";
-import { formAction, refusedState } from "@/lib/web/form-action";
-import { flag, number, rows, text } from "@/lib/web/form-fields";
+import { formAction } from "@/lib/web/form-action";
+import { flag, number, text } from "@/lib/web/form-fields";
 import type { FormState } from "@/lib/web/form-state";
 import { oneLineMore, orderTerms, reviewAnswers } from "./order-data";
 
@@ -37,36 +35,9 @@ const cancel = formAction(cancelOrder, {
   done: ({ number }) => `Order ${number} is cancelled. Its record stays.`,
 });
 
-const buildFields = Object.keys(BuildDraft.shape);
-const checks = [
-  "condition",
-  "conditionNote",
-  "loopResistanceOhm",
-  "insulationMegaohm",
-  "polarity",
-  "typeCheck",
-];
-
-const receive = formAction(receiveSensors, {
-  parse: (data) => ({
-    orderNumber: text(data, "orderNumber"),
-    position: text(data, "position"),
-    receivedOn: text(data, "receivedOn"),
-    serials: String(data.get("serials") ?? ""),
-    ...Object.fromEntries(checks.map((name) => [name, text(data, name)])),
-    ...Object.fromEntries(buildFields.map((name) => [name, text(data, name)])),
-    each: rows(data, "each", checks),
-  }),
-  done: ({ orderNumber }) => ({ redirect: `/orders/${orderNumber}#sensors` }),
-});
-
 export const recordOrderAction = async (state: FormState, data: FormData) =>
   data.has("addLine") ? oneLineMore(data) : record(state, data);
 export const amendOrderAction = async (state: FormState, data: FormData) =>
   data.has("addLine") ? oneLineMore(data) : amend(state, data);
 export const acceptOrderAction = async (state: FormState, data: FormData) => accept(state, data);
 export const cancelOrderAction = async (state: FormState, data: FormData) => cancel(state, data);
-export const receiveSensorsAction = async (state: FormState, data: FormData) =>
-  data.has("listSensors")
-    ? refusedState(data, "Nothing is stored yet: the sensors are listed below.")
-    : receive(state, data);

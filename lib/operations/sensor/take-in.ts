@@ -7,6 +7,7 @@ import { type AuditEvent, eventOf } from "@/lib/domain/audit/define-event";
 import { assessIntake } from "@/lib/domain/intake/assess-intake";
 import { failedChecks } from "@/lib/domain/intake/findings";
 import { decidePastDay } from "@/lib/domain/order/past-day";
+import { decideRuleSetIntake } from "@/lib/domain/order/rule-set";
 import type { Order } from "@/lib/domain/order/types";
 import { demand, Refused } from "@/lib/domain/refusal";
 import { sensorEvents } from "@/lib/domain/sensor/events";
@@ -51,6 +52,7 @@ export const takeIn = async (tx: Tx, arrival: Arrival): Promise<TakenIn> => {
   );
   const { position, quantity } = line;
   demand(decideReceipt(order.state, { position, quantity, received }, arrival.sensors));
+  demand(decideRuleSetIntake(order.ruleSet, arrival.sensors));
   demand(decidePastDay("receivedOn", receivedOn, now, "the sensors came"));
   const { policy } = await loadIntakePolicy(tx);
   const assessed = arrival.sensors.map((sensor) => {

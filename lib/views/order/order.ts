@@ -3,6 +3,7 @@ import type { Tx } from "@/lib/data/in-scope";
 import { loadDifferences } from "@/lib/data/order/difference-store";
 import { furnaceRanges } from "@/lib/data/order/furnace-ranges";
 import { loadOrder } from "@/lib/data/order/load-order";
+import { openRolls } from "@/lib/data/order/open-rolls";
 import { providerChoices } from "@/lib/data/order/provider-choices";
 import { lastMove } from "@/lib/data/sensor/last-move";
 import { storedTolerance } from "@/lib/domain/order/asked-tolerance";
@@ -111,6 +112,7 @@ export const orderView = (actor: Actor, number: string, now: Date) =>
       lines: order.lines.map((line) => lineOf(line, certificates, providers)),
       findings: order.state === "recorded" ? reviewOrder(order, await furnaceRanges(tx)) : [],
       openDifferences: (await loadDifferences(tx, order.id)).filter(({ isSettled }) => !isSettled).length,
+      openRolls: await openRolls(tx, order),
       thread: orderThread(order.state, quantity, states),
       next: nextOfOrder(order.state, quantity, states),
       last: await lastMove(

@@ -13,8 +13,10 @@ import { raiseDifference } from "@/lib/operations/order/difference-raise";
 import { settleDifference } from "@/lib/operations/order/difference-settle";
 import { noteOrder } from "@/lib/operations/order/note";
 import { takeOverOrder } from "@/lib/operations/order/take-over";
+import { receiveSensors } from "@/lib/operations/sensor/receive";
+import { orderView } from "@/lib/views/order/order";
 import { auditSentences, refusalOf } from "../../support/front-desk";
-import { accepted, answers, lineInput, orderInput, recorded } from "../../support/orders";
+import { accepted, answers, intakeInput, lineInput, orderInput, recorded } from "../../support/orders";
 import { benchClock, inLaboratory, openRunBench, type RunBench } from "../../support/run-bench";
 
 let bench: RunBench;
@@ -133,6 +135,29 @@ describe("a note", () => {
     expect(await refusalOf(execute(noteOrder, customer, note, benchClock))).toMatchObject({
       code: "not-permitted",
     });
+  });
+});
+
+describe("the rule set of audited heat treatment", () => {
+  it("is stored, takes in no sensor without lot and roll, and names rolls with one end here", async () => {
+    const line = { ...lineInput, intervalChoice: "agreed" as const, largestInterval: "200" };
+    const audited = { ruleSet: "audited-heat-treatment" as const, urgency: "express" as const };
+    expect(await refusalOf(recorded(bench, input({ ...audited, lines: [lineInput] })))).toMatchObject({
+      fields: { "lines.0.intervalChoice": expect.any(String) },
+    });
+    const number = await accepted(bench, input({ ...audited, lines: [line] }));
+    expect(await stored(number)).toMatchObject(audited);
+    const intake = intakeInput(number, "E1");
+    expect(await refusalOf(execute(receiveSensors, bench.frontDesk, intake, benchClock))).toMatchObject({
+      fields: { lot: expect.any(String) },
+    });
+    const identity = { lot: "L7", roll: "3", end: "first" as const };
+    await execute(receiveSensors, bench.frontDesk, { ...intake, ...identity }, benchClock);
+    const page = () => orderView(bench.frontDesk, number, benchClock());
+    expect((await page()).openRolls).toEqual(["lot L7, roll 3"]);
+    const second = { ...intakeInput(number, "E2"), ...identity, end: "second" as const };
+    await execute(receiveSensors, bench.frontDesk, second, benchClock);
+    expect((await page()).openRolls).toEqual([]);
   });
 });
 

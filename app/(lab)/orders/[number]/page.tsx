@@ -8,11 +8,14 @@ import { orderDecidabilityView } from "@/lib/views/order/decidability";
 import { orderView } from "@/lib/views/order/order";
 import { requireStaff } from "@/lib/web/auth";
 import { load } from "@/lib/web/load";
+import { HoldSection } from "../../holds/hold-section";
+import { ReportLine } from "../../quality/report-line";
 import { HistoryList } from "../history-list";
 import { orderMarks } from "../order-marks";
 import { CancelOrder } from "./cancel-order";
 import { OrderContract } from "./contract/order-contract";
 import { ContractReview } from "./contract-review";
+import { OpenRolls } from "./open-rolls";
 import { OrderActions } from "./order-actions";
 import { OrderLineDetails } from "./order-lines";
 import { OrderTerms } from "./order-terms";
@@ -44,14 +47,17 @@ export default async function OrderPage({ params }: Props) {
     >
       {isInReview ? <ContractReview order={order} points={points} /> : null}
       <Section title="Lines and sensors" id="sensors">
+        <OpenRolls rolls={order.openRolls} />
         {order.lines.map((line) => (
           <OrderLineDetails key={line.position} line={line} />
         ))}
       </Section>
+      <HoldSection actor={actor} order={order.number} />
       <OrderTerms order={order} />
       <OrderContract contract={contract} />
       <Section title="History" id="history">
         <HistoryList entries={order.history} />
+        <ReportLine actor={actor} kind="order" name={order.number} />
         {order.mayCancel ? <CancelOrder number={order.number} /> : null}
       </Section>
     </Page>

@@ -2,12 +2,14 @@ import { Document, Page } from "@react-pdf/renderer";
 import type { CertificateContent } from "@/lib/domain/certificate/content";
 import { documentFont } from "../fonts";
 import { AccreditationMark, type Mark } from "./accreditation-mark";
+import { Budgets } from "./budgets";
 import { Closing } from "./closing";
 import { DeviationFigure } from "./deviation-figure";
-import { FunctionSection } from "./function-section";
+import { FunctionSections } from "./function-section";
 import { PageFoot, PageHead, Watermark } from "./page-frame";
 import { MethodAndConditions, Particulars } from "./particulars";
 import { ConformityStatement, Results } from "./results";
+import { Changes, LotSummary } from "./sets";
 import { Standards } from "./standards";
 import { styles } from "./styles";
 
@@ -44,9 +46,12 @@ export const CertificateDocument = ({ content, contentHash, draft, mark }: Certi
       {mark ? <AccreditationMark mark={mark} number={content.laboratory.accreditationNumber ?? ""} /> : null}
       <Particulars content={content} />
       <Results content={content} />
+      <Changes content={content} />
+      <LotSummary content={content} />
       <ConformityStatement content={content} />
-      <DeviationFigure content={content} />
-      <FunctionSection content={content} />
+      {content.sets ? null : <DeviationFigure content={content} />}
+      <FunctionSections content={content} />
+      <Budgets content={content} />
       <MethodAndConditions content={content} />
       <Standards content={content} />
       <Closing content={content} contentHash={contentHash} />

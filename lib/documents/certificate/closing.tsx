@@ -36,6 +36,13 @@ export const Closing = ({
         content.deviations.map((deviation) => <Text key={deviation}>{deviation}</Text>)
       )}
     </Section>
+    {content.repeats ? (
+      <Section caption="Measured again">
+        {content.repeats.map((repeat) => (
+          <Text key={repeat}>{repeat}</Text>
+        ))}
+      </Section>
+    ) : null}
     <Section caption="Sampling">
       <Text>{content.sampling}</Text>
     </Section>
@@ -54,6 +61,7 @@ export const Closing = ({
         {content.run.number}
       </Text>
       <Text style={styles.small}>Inputs SHA-256 {content.evidence.inputsDigest}</Text>
+      {content.evidenceStatement ? <Text>{content.evidenceStatement}</Text> : null}
       <Text style={styles.small}>Content SHA-256 {contentHash}</Text>
     </Section>
     <View wrap={false}>

@@ -3,6 +3,7 @@ import type { CertificateContent, CertificateFunction } from "@/lib/domain/certi
 import { functionPlot } from "@/lib/drawing/function-plot";
 import { DrawingSvg } from "../drawing/drawing-svg";
 import { scientific } from "./scientific";
+import { keyOfSet, setHeading } from "./sets";
 import { contentWidth, styles } from "./styles";
 import { type Column, Table } from "./table";
 
@@ -32,29 +33,37 @@ const chart = ({ plot }: CertificateFunction) =>
   });
 
 /** The function between the measured points, where it was asked for: curve, coefficients, table of corrections. */
-export const FunctionSection = ({ content }: { readonly content: CertificateContent }) => {
-  const fitted = content.function;
-  if (!fitted) return null;
-  return (
-    <View style={{ marginTop: 14 }}>
-      <View wrap={false}>
-        <Text style={[styles.strong, { fontSize: 11, marginBottom: 2 }]}>
-          Deviation function and corrections
-        </Text>
-        <DrawingSvg drawing={chart(fitted)} width={contentWidth * 0.82} />
-        <Text style={[styles.small, styles.muted, { marginBottom: 4 }]}>
-          Dots: measured points. Band: U of the curve as computed, k = {fitted.coverageFactor}.
-        </Text>
-        {fitted.statements.map((line) => (
-          <Text key={line}>{line}</Text>
-        ))}
-      </View>
-      <View style={{ marginTop: 6 }} wrap={false}>
-        <Table columns={coefficients} rows={fitted.coefficients} keyOf={({ power }) => String(power)} />
-      </View>
-      <View style={{ marginTop: 8 }}>
-        <Table columns={corrections(fitted.unit)} rows={fitted.rows} keyOf={(row) => row.temperature} />
-      </View>
+const FunctionSection = ({ fitted, of }: { readonly fitted: CertificateFunction; readonly of: string }) => (
+  <View style={{ marginTop: 14 }}>
+    <View wrap={false}>
+      <Text style={[styles.strong, { fontSize: 11, marginBottom: 2 }]}>
+        Deviation function and corrections{of}
+      </Text>
+      <DrawingSvg drawing={chart(fitted)} width={contentWidth * 0.82} />
+      <Text style={[styles.small, styles.muted, { marginBottom: 4 }]}>
+        Dots: measured points. Band: U of the curve as computed, k = {fitted.coverageFactor}.
+      </Text>
+      {fitted.statements.map((line) => (
+        <Text key={line}>{line}</Text>
+      ))}
     </View>
-  );
-};
+    <View style={{ marginTop: 6 }} wrap={false}>
+      <Table columns={coefficients} rows={fitted.coefficients} keyOf={({ power }) => String(power)} />
+    </View>
+    <View style={{ marginTop: 8 }}>
+      <Table columns={corrections(fitted.unit)} rows={fitted.rows} keyOf={(row) => row.temperature} />
+    </View>
+  </View>
+);
+
+/** Of the one item; or of each item and set that has one, under its name. */
+export const FunctionSections = ({ content }: { readonly content: CertificateContent }) =>
+  content.sets ? (
+    content.sets.map((set) =>
+      set.function ? (
+        <FunctionSection key={keyOfSet(set)} fitted={set.function} of={`: ${setHeading(set)}`} />
+      ) : null,
+    )
+  ) : content.function ? (
+    <FunctionSection fitted={content.function} of="" />
+  ) : null;

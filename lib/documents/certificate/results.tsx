@@ -2,6 +2,7 @@ import { Text, View } from "@react-pdf/renderer";
 import type { CertificateContent, CertificateRow } from "@/lib/domain/certificate/content";
 import { conformityLabels, rowStateLabels } from "@/lib/domain/certificate/labels";
 import { outsideScopeSign } from "@/lib/domain/certificate/texts";
+import { keyOfSet, setHeading } from "./sets";
 import { styles } from "./styles";
 import { type Column, Table } from "./table";
 
@@ -59,11 +60,38 @@ const statements: readonly Column<CertificateRow>[] = [
 const remarks = (rows: readonly CertificateRow[]): readonly string[] =>
   rows.flatMap((row) => (row.state === "measured" && row.remark ? [`${row.setpoint}: ${row.remark}`] : []));
 
+/** One table, or one for each item, set and run, under its name. */
+const ResultTables = ({ content }: { readonly content: CertificateContent }) =>
+  content.sets ? (
+    content.sets.map((set) => (
+      <View key={keyOfSet(set)} style={{ marginBottom: 8 }}>
+        <Text style={[styles.strong, { marginBottom: 2 }]} minPresenceAhead={60}>
+          {setHeading(set)}
+        </Text>
+        <Table columns={results} rows={set.rows} keyOf={(row) => row.setpoint} instead={instead} />
+      </View>
+    ))
+  ) : (
+    <Table columns={results} rows={content.rows} keyOf={(row) => row.setpoint} instead={instead} />
+  );
+
+const StatementTables = ({ content }: { readonly content: CertificateContent }) =>
+  content.sets ? (
+    content.sets.map((set) => (
+      <View key={keyOfSet(set)} style={{ marginBottom: 6 }} wrap={false}>
+        <Text style={[styles.strong, { marginBottom: 2 }]}>{setHeading(set)}</Text>
+        <Table columns={statements} rows={set.rows} keyOf={(row) => row.setpoint} instead={instead} />
+      </View>
+    ))
+  ) : (
+    <Table columns={statements} rows={content.rows} keyOf={(row) => row.setpoint} instead={instead} />
+  );
+
 /** 7.8.2.1 m: the results with their units, over the full width. */
 export const Results = ({ content }: { readonly content: CertificateContent }) => (
   <View style={{ marginTop: 14 }}>
     <Text style={[styles.strong, { fontSize: 11, marginBottom: 4 }]}>Results</Text>
-    <Table columns={results} rows={content.rows} keyOf={(row) => row.setpoint} instead={instead} />
+    <ResultTables content={content} />
     <Text style={[styles.small, styles.muted, { marginTop: 4 }]}>
       Reference: temperature t₉₀ of the references within the stability window. Deviation: emf minus reference
       function. Error: indication minus reference temperature. Correction: to be added to the indication.
@@ -71,7 +99,7 @@ export const Results = ({ content }: { readonly content: CertificateContent }) =
     {content.scopeStatement ? (
       <Text style={[styles.small, { marginTop: 2 }]}>{content.scopeStatement}</Text>
     ) : null}
-    {remarks(content.rows).map((remark) => (
+    {remarks(content.sets?.flatMap(({ rows }) => rows) ?? content.rows).map((remark) => (
       <Text key={remark} style={[styles.small, { marginTop: 2 }]}>
         {remark}
       </Text>
@@ -82,9 +110,9 @@ export const Results = ({ content }: { readonly content: CertificateContent }) =
 /** 7.8.6.2: which results, which specification, which rule; whenever pass or fail appears, all three stand beside it. */
 export const ConformityStatement = ({ content }: { readonly content: CertificateContent }) =>
   content.conformity === null ? null : (
-    <View style={{ marginTop: 14 }} wrap={false}>
+    <View style={{ marginTop: 14 }} wrap={content.sets !== undefined}>
       <Text style={[styles.strong, { fontSize: 11, marginBottom: 4 }]}>Statement of conformity</Text>
-      <Table columns={statements} rows={content.rows} keyOf={(row) => row.setpoint} instead={instead} />
+      <StatementTables content={content} />
       <Text style={{ marginTop: 5 }}>{content.conformity.specification}.</Text>
       <Text>{content.conformity.rule}</Text>
       <Text>{content.conformity.risk}</Text>

@@ -1,6 +1,7 @@
 import { loadBundle } from "@/lib/data/certificate/load-bundle";
 import { loadInDoubt } from "@/lib/data/equipment/in-doubt";
 import { hex } from "@/lib/data/hex";
+import { holdsOf } from "@/lib/data/hold/holds-of";
 import type { Tx } from "@/lib/data/in-scope";
 import { loadReviewRun, type ReviewRun } from "@/lib/data/review/load-review-run";
 import { exceptionsOf, resultHref, submissionOf } from "@/lib/data/review/review-summary";
@@ -8,6 +9,7 @@ import { sha256 } from "@/lib/data/sha256";
 import { composeBundle } from "@/lib/domain/certificate/compose-bundle";
 import { contentHash } from "@/lib/domain/certificate/content-hash";
 import type { EvaluatedPoint } from "@/lib/domain/evidence/evaluation";
+import { decideNotHeld } from "@/lib/domain/hold/decide-not-held";
 import { readLineOptions } from "@/lib/domain/order/options";
 import { dominantLabel } from "@/lib/domain/review/dominant-label";
 import { type Actor, actorIdOf } from "@/lib/domain/staff/actor";
@@ -56,7 +58,9 @@ const leftBecause = (review: ReviewRun, sensorId: string) =>
 
 const sensorOf = async (tx: Tx, review: ReviewRun, sensor: ReviewRun["sensors"][number]) => {
   const bundle = await loadBundle(tx, review, [sensor.id]);
-  const content = bundle.ok ? composeBundle(bundle.value, null) : bundle;
+  const held = decideNotHeld(await holdsOf(tx, [sensor.id]), "signed off");
+  const composed = bundle.ok ? composeBundle(bundle.value, null) : bundle;
+  const content = held.ok ? composed : held;
   const left = leftBecause(review, sensor.id);
   const results = review.evaluation?.results.filter(({ sensorId }) => sensorId === sensor.id) ?? [];
   return {

@@ -1,4 +1,5 @@
 import { loadFurnaceProblem } from "@/lib/data/equipment/furnace-problem";
+import { holdsOf } from "@/lib/data/hold/holds-of";
 import type { Tx } from "@/lib/data/in-scope";
 import { setStanding } from "@/lib/data/parts/set-standing";
 import { loadCurrentRevisions } from "@/lib/data/procedure/procedure-store";
@@ -13,8 +14,9 @@ import { problemOfUse } from "@/lib/domain/run/equipment-problem";
 import type { Actor } from "@/lib/domain/staff/actor";
 import { answer } from "@/lib/views/view";
 
+/** What is on hold is not offered. */
 const loadWaiting = async (tx: Tx) => {
-  const rows = await tx.sensor.findMany({
+  const found = await tx.sensor.findMany({
     where: { state: "received", line: { order: { state: "accepted" } } },
     include: {
       line: {
@@ -23,6 +25,11 @@ const loadWaiting = async (tx: Tx) => {
     },
     orderBy: { tag: "asc" },
   });
+  const holds = await holdsOf(
+    tx,
+    found.map(({ id }) => id),
+  );
+  const rows = found.filter(({ id }) => !holds.some(({ sensorId }) => sensorId === id));
   const standing = await setStanding(tx, rows);
   return rows.map(({ line, ...sensor }) => ({
     tag: sensor.tag,

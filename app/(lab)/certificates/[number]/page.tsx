@@ -13,6 +13,7 @@ import { TypeLetter } from "@/app/_ui/type-letter";
 import { certificatePageView } from "@/lib/views/certificate-page";
 import { requirePermission } from "@/lib/web/auth";
 import { load } from "@/lib/web/load";
+import { ReportLine } from "../../quality/report-line";
 import { deviationView } from "../deviation-view";
 import { StandardTable } from "../standard-table";
 import { RowTable } from "./row-table";
@@ -89,6 +90,7 @@ export default async function CertificatePage({ params }: Props) {
             </li>
           ))}
         </ul>
+        <ReportLine actor={actor} kind="certificate" name={content.number} />
       </Section>
     </Page>
   );

@@ -3,6 +3,7 @@ import { Section } from "@/app/_ui/section";
 import { runWindowsView } from "@/lib/views/run/run-windows";
 import { requireStaff } from "@/lib/web/auth";
 import { load } from "@/lib/web/load";
+import { ReportLine } from "../../quality/report-line";
 import { FarFigures } from "./far-figures";
 import { RunPage } from "./run-page";
 import { TemperatureStrip } from "./temperature-strip";
@@ -34,6 +35,7 @@ export default async function RunOverviewPage({ params }: Props) {
         </Notice>
       ))}
       {view.head.note ? <Section title="Note">{view.head.note}</Section> : null}
+      <ReportLine actor={actor} kind="run" name={view.head.number} />
     </RunPage>
   );
 }

@@ -9,7 +9,10 @@ import { TypeLetter } from "@/app/_ui/type-letter";
 import { sensorView, type SensorPage as View } from "@/lib/views/sensor/sensor";
 import { requireStaff } from "@/lib/web/auth";
 import { load } from "@/lib/web/load";
+import { HoldSection } from "../../holds/hold-section";
 import { HistoryList } from "../../orders/history-list";
+import { ReportLine } from "../../quality/report-line";
+import { CustodySection } from "../../storage/custody-section";
 import { PrintLabels } from "../print-labels";
 import { sensorMarks } from "../sensor-marks";
 import { BuildSection } from "./build-section";
@@ -62,6 +65,7 @@ export default async function SensorPage({ params }: Props) {
       }
     >
       {sensor.mayCollect && sensor.state === "issued" ? <HandBack tag={sensor.tag} isIssued /> : null}
+      <HoldSection actor={actor} tag={sensor.tag} />
       <Section title="Identity">
         <FieldList columns items={identityOf(sensor)} />
       </Section>
@@ -89,8 +93,10 @@ export default async function SensorPage({ params }: Props) {
           </ul>
         )}
       </Section>
+      <CustodySection actor={actor} tag={sensor.tag} />
       <Section title="History" id="history">
         <HistoryList entries={sensor.history} />
+        <ReportLine actor={actor} kind="sensor" name={sensor.tag} />
       </Section>
       {sensor.mayCollect && sensor.state === "received" ? (
         <HandBack tag={sensor.tag} isIssued={false} />

@@ -9,6 +9,7 @@ import { equipmentView } from "@/lib/views/equipment";
 import { equipmentServiceView } from "@/lib/views/equipment-service";
 import { requireStaff } from "@/lib/web/auth";
 import { load } from "@/lib/web/load";
+import { ReportLine } from "../../quality/report-line";
 import { CertificatesSection } from "../certificates-section";
 import { ChecksSection } from "../checks-section";
 import { EquipmentActions } from "../equipment-actions";
@@ -79,6 +80,7 @@ export default async function EquipmentPage({ params, searchParams }: Props) {
       ) : null}
       <ChecksSection charts={service.charts} />
       <LogbookSection equipment={equipment} service={service} />
+      <ReportLine actor={actor} kind="equipment" name={equipment.tag} />
     </Page>
   );
 }

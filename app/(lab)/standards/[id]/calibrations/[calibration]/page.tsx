@@ -5,6 +5,7 @@ import { Section } from "@/app/_ui/section";
 import { calibrationView } from "@/lib/views/calibration";
 import { requireStaff } from "@/lib/web/auth";
 import { load } from "@/lib/web/load";
+import { ReportLine } from "../../../../quality/report-line";
 import { CalibrationFindings, certificateItems } from "../../../calibration-record";
 import { CalibrationMark } from "../calibration-mark";
 import { DecisionSection } from "../decision-section";
@@ -55,6 +56,7 @@ export default async function CalibrationPage({ params }: Props) {
         </Section>
       ) : null}
       <DecisionSection view={view} />
+      <ReportLine actor={actor} kind="calibration" name={calibration.certificate} />
     </Page>
   );
 }

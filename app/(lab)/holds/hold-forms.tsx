@@ -1,0 +1,138 @@
+import { ActionForm } from "@/app/_ui/action-form.client";
+import { ChoiceField } from "@/app/_ui/choice-field.client";
+import { SubmitButton } from "@/app/_ui/submit-button.client";
+import { TextArea } from "@/app/_ui/text-area.client";
+import { TextField } from "@/app/_ui/text-field.client";
+import { proposeDisclaimer } from "@/lib/domain/hold/decide-release";
+import { holdKindLabels, holdOutcomeLabels, holdOutcomes } from "@/lib/domain/hold/labels";
+import { conditionChoices } from "@/lib/domain/question/labels";
+import type { HoldView } from "@/lib/views/hold/holds";
+import { answerAtDeskAction, askAboutHoldAction, placeHoldAction, releaseHoldAction } from "./actions";
+
+const choices = conditionChoices.join("\n");
+
+const QuestionFields = ({ prefix, optional }: { readonly prefix: string; readonly optional?: boolean }) => (
+  <>
+    <TextArea
+      name={`${prefix}text`}
+      label="Question to the customer"
+      hint="They read it behind a link in a mail. Left empty, nobody is asked."
+      rows={3}
+      maxLength={2000}
+      optional={optional}
+    />
+    <TextArea
+      name="choices"
+      label="Answers offered"
+      hint="One a line; none: they answer in their own words."
+      defaultValue={choices}
+      rows={3}
+      optional
+    />
+  </>
+);
+
+/** A sensor, or with no tag the whole order. */
+export function PlaceHoldForm({ orderNumber, tag }: { readonly orderNumber: string; readonly tag: string }) {
+  return (
+    <ActionForm action={placeHoldAction} label={tag === "" ? "Put the order on hold" : "Put on hold"}>
+      <input type="hidden" name="orderNumber" value={orderNumber} />
+      <input type="hidden" name="tag" value={tag} />
+      <ChoiceField
+        name="kind"
+        legend="Why"
+        defaultValue="condition"
+        choices={(["condition", "question"] as const).map((value) => ({
+          value,
+          label: holdKindLabels[value],
+        }))}
+      />
+      <TextArea
+        name="reason"
+        label="What is the matter"
+        hint="Stands on the page and in the log. Do not name people."
+        rows={2}
+      />
+      <QuestionFields prefix="question." optional />
+      <div className="form-actions">
+        <SubmitButton kind="danger">
+          {tag === "" ? "Put the order on hold" : `Put ${tag} on hold`}
+        </SubmitButton>
+      </div>
+    </ActionForm>
+  );
+}
+
+export function AskForm({ holdId }: { readonly holdId: string }) {
+  return (
+    <ActionForm action={askAboutHoldAction} label="Ask the customer">
+      <input type="hidden" name="holdId" value={holdId} />
+      <QuestionFields prefix="" />
+      <div className="form-actions">
+        <SubmitButton>Send the question</SubmitButton>
+      </div>
+    </ActionForm>
+  );
+}
+
+/** What the customer told the desk. */
+export function DeskAnswerForm({ question }: { readonly question: HoldView["questions"][number] }) {
+  return (
+    <ActionForm action={answerAtDeskAction} label="Record the answer">
+      <input type="hidden" name="questionId" value={question.id} />
+      {question.choices.length === 0 ? null : (
+        <ChoiceField
+          name="choice"
+          legend="They answered"
+          choices={question.choices.map((value) => ({ value, label: value }))}
+        />
+      )}
+      <TextArea
+        name="text"
+        label="In their words"
+        rows={2}
+        maxLength={2000}
+        optional={question.choices.length > 0}
+      />
+      <TextField name="saidByName" label="Who said it" maxLength={120} autoComplete="off" />
+      <div className="form-actions">
+        <SubmitButton kind="quiet">Record the answer</SubmitButton>
+      </div>
+    </ActionForm>
+  );
+}
+
+export function ReleaseForm({ hold }: { readonly hold: HoldView }) {
+  const answered = hold.questions.findLast(({ answer }) => answer !== null)?.answer;
+  const outcomes = holdOutcomes.filter((outcome) =>
+    hold.nonconformity ? outcome === "return-unmeasured" : outcome !== "go-on" || !hold.isInsisted,
+  );
+  return (
+    <ActionForm action={releaseHoldAction} label="End the hold">
+      <input type="hidden" name="holdId" value={hold.id} />
+      <ChoiceField
+        name="outcome"
+        legend="How it goes on"
+        defaultValue={outcomes[0]}
+        choices={outcomes.map((value) => ({ value, label: holdOutcomeLabels[value] }))}
+      />
+      <TextArea name="reason" label="Why the hold ends" rows={2} defaultValue={answered?.choice ?? ""} />
+      {hold.nonconformity ? null : (
+        <TextArea
+          name="disclaimer"
+          label="Disclaimer on the certificate"
+          hint="Only where it goes on with one. The certificate says it in these words."
+          rows={3}
+          maxLength={1000}
+          defaultValue={
+            hold.isInsisted && answered ? proposeDisclaimer(hold.reason, answered.saidAt.slice(0, 10)) : ""
+          }
+          optional
+        />
+      )}
+      <div className="form-actions">
+        <SubmitButton>End the hold</SubmitButton>
+      </div>
+    </ActionForm>
+  );
+}

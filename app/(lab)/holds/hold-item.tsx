@@ -1,0 +1,97 @@
+import Link from "next/link";
+import { Disclosure } from "@/app/_ui/disclosure";
+import { StateMark } from "@/app/_ui/state-mark";
+import { Timestamp } from "@/app/_ui/timestamp";
+import { holdKindLabels, holdOutcomeLabels } from "@/lib/domain/hold/labels";
+import { answerWayLabels } from "@/lib/domain/question/labels";
+import type { HoldView } from "@/lib/views/hold/holds";
+import { AskForm, DeskAnswerForm, ReleaseForm } from "./hold-forms";
+
+type Props = { readonly hold: HoldView; readonly mayPlace: boolean; readonly mayRelease: boolean };
+
+const mark = (hold: HoldView) => {
+  if (hold.release) return <StateMark state="done" label={holdOutcomeLabels[hold.release.outcome]} />;
+  return hold.isWaiting ? (
+    <StateMark state="waiting" label="On hold, waiting for the customer" />
+  ) : (
+    <StateMark state="exception" label="On hold" />
+  );
+};
+
+const QuestionItem = ({ question }: { readonly question: HoldView["questions"][number] }) => (
+  <li>
+    Asked <Timestamp at={question.askedAt} />: {question.text}
+    {question.answer ? (
+      <p>
+        {question.answer.saidByName}, <Timestamp at={question.answer.saidAt} />,{" "}
+        {answerWayLabels[question.answer.cameBy]}:{" "}
+        <strong>{[question.answer.choice, question.answer.text].filter(Boolean).join(". ")}</strong>
+        {question.answer.insists ? " The customer insists; the certificate says so." : null}
+      </p>
+    ) : (
+      <p className="quiet">No answer yet.</p>
+    )}
+  </li>
+);
+
+const NextStep = ({ hold, mayPlace, mayRelease }: Props) => {
+  const open = hold.questions.find(({ answer }) => answer === null);
+  return (
+    <>
+      {open && mayPlace ? (
+        <Disclosure summary="Record what the customer told the desk">
+          <DeskAnswerForm question={open} />
+        </Disclosure>
+      ) : null}
+      {!open && mayPlace && !hold.nonconformity ? (
+        <Disclosure summary="Ask the customer">
+          <AskForm holdId={hold.id} />
+        </Disclosure>
+      ) : null}
+      {!open && mayRelease ? (
+        <Disclosure summary="End the hold">
+          <ReleaseForm hold={hold} />
+        </Disclosure>
+      ) : null}
+    </>
+  );
+};
+
+/** One hold: why, what was asked and answered, how it ended or what can be done now. */
+export function HoldItem(props: Props) {
+  const { hold } = props;
+  return (
+    <article className="stack">
+      <p>
+        {mark(hold)}{" "}
+        {hold.tag === "" ? "The whole order" : <Link href={`/sensors/${hold.tag}`}>{hold.tag}</Link>}:{" "}
+        {holdKindLabels[hold.kind].toLowerCase()}. {hold.reason}
+        {hold.nonconformity ? (
+          <>
+            {" "}
+            (<Link href={`/quality/${hold.nonconformity}`}>{hold.nonconformity}</Link>)
+          </>
+        ) : null}{" "}
+        <span className="quiet">
+          {hold.placedBy}, <Timestamp at={hold.placedAt} />
+        </span>
+      </p>
+      {hold.questions.length === 0 ? null : (
+        <ul className="list">
+          {hold.questions.map((question) => (
+            <QuestionItem key={question.id} question={question} />
+          ))}
+        </ul>
+      )}
+      {hold.release ? (
+        <p>
+          Ended by {hold.release.releasedBy}, <Timestamp at={hold.release.releasedAt} />:{" "}
+          {hold.release.reason}
+          {hold.release.disclaimer ? ` The certificate says: ${hold.release.disclaimer}` : null}
+        </p>
+      ) : (
+        <NextStep {...props} />
+      )}
+    </article>
+  );
+}

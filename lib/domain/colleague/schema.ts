@@ -1,17 +1,11 @@
 import { z } from "zod";
 import { customerRoles } from "../staff/roles";
-import { emailAddress, requiredLine, rowVersion } from "../typed-text";
+import { rowVersion } from "../typed-text";
 
 /** Whoever may sign in reads; the further rights are ticked. */
 const further = z
   .array(z.enum(["customer-orderer", "customer-manager"]))
   .transform((ticked) => customerRoles.filter((role) => role === "customer" || ticked.includes(role)));
-
-export const InviteColleagueInput = z.strictObject({
-  name: requiredLine("Write your colleague's name.", 120),
-  email: emailAddress,
-  roles: further,
-});
 
 export const ColleagueRolesInput = z.strictObject({ id: z.uuid(), version: rowVersion, roles: further });
 

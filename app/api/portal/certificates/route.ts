@@ -1,6 +1,4 @@
-import { zipLength, zipStream } from "@/lib/documents/zip-stream";
-import type { Actor } from "@/lib/domain/staff/actor";
-import { downloadBatches } from "@/lib/operations/certificate/download-batches";
+import { downloadZip } from "@/lib/operations/certificate/download-zip";
 import { renderPending } from "@/lib/operations/certificate/render-pending";
 import { portalCertificateSetView } from "@/lib/views/portal/certificate-set";
 import { currentActor } from "@/lib/web/auth";
@@ -8,11 +6,6 @@ import { notHere, refusedResponse } from "../../certificates/document-response";
 import { streamResponse } from "../stream-response";
 
 const now = () => new Date();
-
-async function* entries(actor: Actor, tokens: readonly string[]) {
-  for await (const batch of downloadBatches(actor, tokens, now))
-    yield batch.map(({ number, bytes }) => ({ name: `${number}.pdf`, bytes }));
-}
 
 /** `?order=O-…`: its certificates as one ZIP; without, all of the customer's. */
 export async function GET(request: Request): Promise<Response> {
@@ -27,13 +20,8 @@ export async function GET(request: Request): Promise<Response> {
       set = await portalCertificateSetView(actor, order);
     }
     if (set.length === 0) return notHere();
-    const files = set.map(({ number, size }) => ({ name: `${number}.pdf`, size: size ?? 0 }));
-    const tokens = set.map(({ token }) => token);
-    return streamResponse(zipStream(entries(actor, tokens)), {
-      name: order === null ? "certificates.zip" : `certificates-${set.length}.zip`,
-      type: "application/zip",
-      length: zipLength(files),
-    });
+    const { chunks, length } = downloadZip(actor, set, now);
+    return streamResponse(chunks, { name: "certificates.zip", type: "application/zip", length });
   } catch (error) {
     return refusedResponse(error);
   }

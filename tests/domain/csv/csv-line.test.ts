@@ -1,5 +1,5 @@
 import { expect, it } from "vitest";
-import { csvCell, csvLine } from "@/lib/documents/csv-line";
+import { csvCell, csvLine } from "@/lib/domain/csv/csv-line";
 
 it.each([
   ["=1+1", "'=1+1"],

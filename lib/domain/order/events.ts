@@ -31,6 +31,19 @@ export const orderEvents = {
     sentence: (p) =>
       `requested work as order ${p.number}: ${plural(p.lines, "line")}, ${plural(p.quantity, "sensor")}`,
   }),
+  repeated: defineEvent({
+    action: "order.repeated",
+    entityKind: "order",
+    payload: z.strictObject({
+      number,
+      /** The order it repeats. */
+      repeats: number,
+      /** What is not as it was then: procedure, scope, prices. */
+      changes: z.array(z.string()),
+    }),
+    sentence: (p) =>
+      `made order ${p.number} as ${p.repeats} was${p.changes.length > 0 ? `; changed since: ${p.changes.join("; ")}` : ""}`,
+  }),
   amended: defineEvent({
     action: "order.amended",
     entityKind: "order",

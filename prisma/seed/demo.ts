@@ -1,6 +1,8 @@
 import { configureDatabase } from "@/lib/data/client";
 import { tellAuxiliaries } from "./auxiliaries";
+import { tellCustomersSide } from "./customers-side";
 import { tellFullRun, tellSubmission } from "./full-run";
+import { tellHolds } from "./holds";
 import { tellOrders } from "./orders";
 import { tellPeople } from "./people";
 import { tellProcedures } from "./procedures";
@@ -35,9 +37,13 @@ export const seedDemo = async ({
   await tellSubmission(teller, cast, run, await versionOf(run));
   log("sign-off and certificates");
   await tellSignOff(teller, cast, run);
+  log("what the customers set up for themselves");
+  await tellCustomersSide(teller, cast);
   log("the published worked example, ready to be run");
   await tellWorkedExample(teller, cast);
   log("a working standard calibrated in house");
   await tellWorkingStandard(teller, cast, bench);
+  log("a hold, storage places, a complaint and a finding");
+  await tellHolds(teller, cast);
   return { signIns: cast.signIns };
 };

@@ -1,0 +1,51 @@
+import { listOrderDocuments } from "@/lib/data/quotation/order-document-store";
+import { isoDay } from "@/lib/domain/calibration/due";
+import { paperTitles } from "@/lib/domain/quotation/point-words";
+import type { Actor } from "@/lib/domain/staff/actor";
+import { may, type Permission } from "@/lib/domain/staff/permissions";
+import { answer, found } from "../view";
+
+/** The commercial side of an order in a few lines: promised day, offer, papers, parcels, and what can be done. */
+export const orderCommerceView = (actor: Actor, number: string) =>
+  answer(actor, "laboratory.read", async (tx) => {
+    const order = found(
+      await tx.order.findUnique({
+        where: { number },
+        select: { id: true, state: true, promisedOn: true, urgency: true, repeatsOrderId: true },
+      }),
+    );
+    const offer = await tx.quotation.findFirst({
+      where: { orderId: order.id },
+      orderBy: [{ madeAt: "desc" }, { number: "desc" }],
+      select: { id: true, number: true },
+    });
+    const said = offer && (await tx.agreement.findUnique({ where: { quotationId: offer.id } }));
+    const repeats = order.repeatsOrderId
+      ? await tx.order.findUnique({ where: { id: order.repeatsOrderId }, select: { number: true } })
+      : null;
+    const issued = await tx.sensor.count({ where: { state: "issued", line: { orderId: order.id } } });
+    const has = (permission: Permission) => actor.kind === "staff" && may(actor.roles, permission);
+    const isOpen = order.state === "recorded" || order.state === "accepted";
+    return {
+      number,
+      promisedOn: order.promisedOn && isoDay(order.promisedOn),
+      offer: offer && {
+        number: offer.number,
+        answer: said ? (said.answer as "agreed" | "declined") : ("waiting" as const),
+        by: said?.saidByName ?? "",
+      },
+      repeats: repeats?.number ?? "",
+      issued,
+      papers: (await listOrderDocuments(tx, order.id)).map(({ kind, madeAt, ...paper }) => ({
+        ...paper,
+        title: paperTitles[kind as keyof typeof paperTitles],
+        madeAt: madeAt.toISOString(),
+      })),
+      mayOffer: isOpen && has("order.record"),
+      mayPromise: isOpen && has("order.accept"),
+      mayShip: order.state !== "requested" && order.state !== "recorded" && has("sensor.release"),
+      mayRepeat: order.state !== "requested" && has("order.record"),
+    };
+  });
+
+export type OrderCommerce = Awaited<ReturnType<typeof orderCommerceView>>;

@@ -78,6 +78,20 @@ const lineOf = (line: Row["lines"][number]) => ({
   tolerance: tolerancePhrase(line),
 });
 
+/** "20 ordered, 18 have come, 3 certified, 1 stands still": an order is done in parts, and this says how far. */
+const countsOf = (row: Row, held: ReadonlySet<string>): string => {
+  const { quantity, certified } = summaryOf(row);
+  const come = row.lines.reduce((sum, line) => sum + line.sensors.length, 0);
+  return [
+    `${quantity} ordered`,
+    `${come} ${come === 1 ? "has" : "have"} come`,
+    certified > 0 ? `${certified} certified` : "",
+    held.size > 0 ? `${held.size} ${held.size === 1 ? "stands" : "stand"} still` : "",
+  ]
+    .filter(Boolean)
+    .join(", ");
+};
+
 /** One order of the customer; another's number is simply not there. */
 export const portalOrderView = (actor: Actor, number: string) =>
   answer(actor, "portal.read", async (tx) => {
@@ -95,6 +109,7 @@ export const portalOrderView = (actor: Actor, number: string) =>
     const notes = await tx.orderNote.findMany({ where: { orderId: row.id }, orderBy: { id: "asc" } });
     return {
       ...summaryOf(row),
+      counts: countsOf(row, held),
       lines: row.lines.map(lineOf),
       sensors: sensors.map((sensor) => sensorOf(sensor, certificates, held)),
       questions: (await loadOpenQuestions(tx, { orderId: row.id })).map(({ id, text, choices, serial }) => ({

@@ -7,7 +7,7 @@ import { draftOfUse } from "@/lib/domain/order/use-terms";
 import type { RequestedKind } from "@/lib/domain/request/schema";
 import type { Actor } from "@/lib/domain/staff/actor";
 import { customerIdOf } from "@/lib/domain/staff/customer-id-of";
-import { answer } from "../view";
+import { answer, found } from "../view";
 
 /** More at once belong into an order of their own. */
 const mostSensors = 200;
@@ -44,24 +44,39 @@ const askedAgain = async (tx: Tx, serials: readonly string[]) => {
   const orderIds = [...new Set([...last.values()].map(({ line }) => line.orderId))];
   const rows = await tx.order.findMany({ where: { id: { in: orderIds } }, include: orderParts });
   const lines = rows.flatMap((row) => orderOf(row).lines);
-  const found = [...last.values()].toSorted((a, b) => a.serial.localeCompare(b.serial, "en"));
+  const known = [...last.values()].toSorted((a, b) => a.serial.localeCompare(b.serial, "en"));
   const kinds = lines.flatMap((line) => {
-    const quantity = found.filter(({ orderLineId }) => orderLineId === line.id).length;
+    const quantity = known.filter(({ orderLineId }) => orderLineId === line.id).length;
     return quantity > 0 ? [kindOf(line, quantity)] : [];
   });
-  return { kinds, serials: found.map(({ serial }) => serial) };
+  return { kinds, serials: known.map(({ serial }) => serial) };
 };
 
-/** What the form for a request offers, and what it begins with where sensors are to be calibrated once more. */
-export const requestFormView = (actor: Actor, serials: readonly string[]) =>
+/** A whole order once more, as it was ordered. */
+const orderedAgain = async (tx: Tx, number: string) => {
+  const row = found(await tx.order.findUnique({ where: { number }, include: orderParts }));
+  const { lines } = orderOf(row);
+  return {
+    kinds: lines.map((line) => kindOf(line, line.quantity)),
+    serials: lines.flatMap((line) => line.sensors.map(({ serial }) => serial)),
+  };
+};
+
+/** What the form for a request offers, and what it begins with where sensors, or an order, are to be done once more. */
+export const requestFormView = (actor: Actor, serials: readonly string[], order?: string) =>
   answer(actor, "portal.order", async (tx) => {
     const addresses = await loadAddresses(tx, customerIdOf(actor));
-    const again = serials.length > 0 ? await askedAgain(tx, serials) : { kinds: [], serials: [] };
+    const again =
+      order !== undefined
+        ? await orderedAgain(tx, order)
+        : serials.length > 0
+          ? await askedAgain(tx, serials)
+          : { kinds: [], serials: [] };
     return {
       addresses: addresses
         .filter(({ active, kind }) => active && kind !== "invoice")
         .map(({ id, title, kind }) => ({ id, title: `${title} (${addressKindLabels[kind].toLowerCase()})` })),
       kinds: again.kinds,
-      wishes: again.serials.length > 0 ? `Once more, please: ${again.serials.join(", ")}` : "",
+      wishes: again.serials.length > 0 ? `Once more, please: ${again.serials.join(", ")}`.slice(0, 1800) : "",
     };
   });

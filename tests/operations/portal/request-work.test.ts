@@ -107,6 +107,9 @@ it("begins with what was ordered last where sensors come again, and never with a
   ]);
   expect(again.wishes).toBe("Once more, please: N-1, N-2");
   expect(await requestFormView(desk.southern.actor, ["N-1"])).toMatchObject({ kinds: [], wishes: "" });
+  const whole = await requestFormView(desk.northern.actor, [], number);
+  expect(whole.kinds).toMatchObject([{ typeLetter: "K", quantity: "3" }]);
+  expect(await codeOf(requestFormView(desk.southern.actor, [], number))).toBe("not-found");
   const sent = await ask(desk.northern.actor, { kinds: again.kinds, wishes: again.wishes });
   expect(sent.number).not.toBe(number);
 });

@@ -15,12 +15,16 @@ import { KindsEditor } from "./kinds-editor.client";
 
 export const metadata: Metadata = { title: "Request work" };
 
-type Props = { readonly searchParams: Promise<{ readonly again?: string | string[] }> };
+type Props = {
+  readonly searchParams: Promise<{ readonly again?: string | string[]; readonly order?: string | string[] }>;
+};
 
 export default async function RequestPage({ searchParams }: Props) {
   const actor = await requirePermission("portal.order");
-  const again = [(await searchParams).again ?? []].flat();
-  const { addresses, kinds, wishes } = await load(requestFormView(actor, again));
+  const asked = await searchParams;
+  const again = [asked.again ?? []].flat();
+  const [order] = [asked.order ?? []].flat();
+  const { addresses, kinds, wishes } = await load(requestFormView(actor, again, order));
   return (
     <Page
       title="Request work"

@@ -43,6 +43,11 @@ export default async function PortalOrderPage({ params }: Props) {
           next={order.progress.next}
         />
       }
+      actions={
+        order.mayAnswer && order.sensors.length > 0 ? (
+          <LinkButton href={`/portal/request?order=${order.number}`}>Request it once more</LinkButton>
+        ) : null
+      }
     >
       {waiting || order.questions.length > 0 ? (
         <Section title="This waits for you" id="waiting">
@@ -56,7 +61,7 @@ export default async function PortalOrderPage({ params }: Props) {
           <Questions order={order} />
         </Section>
       ) : null}
-      <Section title="Your sensors">
+      <Section title="Your sensors" note={order.counts}>
         <SensorList sensors={order.sensors} />
         {certificates > 0 ? (
           <p className="row">

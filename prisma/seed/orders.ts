@@ -1,5 +1,7 @@
 import { acceptOrder } from "@/lib/operations/order/accept";
+import { raiseDifference } from "@/lib/operations/order/difference-raise";
 import { recordOrder } from "@/lib/operations/order/record";
+import { requestWorkInPortal } from "@/lib/operations/portal/request-work";
 import { receiveSensors } from "@/lib/operations/sensor/receive";
 import { type SimulatedSensor, sensors } from "@/lib/station/simulation/scenario";
 import type { Cast } from "./people";
@@ -87,7 +89,80 @@ const tellOrder = async (
   return tags;
 };
 
-/** The two orders that share the furnace, and one that is still at the desk. */
+/** Orders that wait: one to be reviewed, one for an audited customer with a difference open, one requested in the portal. */
+const tellAtTheDesk = async ({ tell, at }: Teller, { desk, customers, buyers }: Cast): Promise<void> => {
+  await tell(recordOrder, desk, at(1, "15:40"), {
+    customerId: customers.oakes,
+    purchaseOrder: "OB/3402",
+    lines: [
+      {
+        typeLetter: "N",
+        construction: "Mineral-insulated, 6 mm, alloy sheath, grounded junction",
+        protection: "metal-sheath",
+        quantity: "4",
+        setpoints: "600 1200 1650 2000",
+        tolerance: "none",
+        temperatureUnit: "F",
+        groupName: "Lehr, zone 2",
+        sets: "both",
+        annealCelsius: "450",
+        annealHours: "2",
+        tableStep: "50",
+        budget: true,
+        evidence: true,
+      },
+    ],
+  });
+  const audited = await tell(recordOrder, desk, at(1, "16:05"), {
+    customerId: customers.brandt,
+    purchaseOrder: "PO-99204",
+    urgency: "express",
+    ruleSet: "audited-heat-treatment",
+    decisionRule: "guarded",
+    guardBandRatio: "1",
+    lines: [
+      {
+        typeLetter: "K",
+        construction: "Fibreglass-insulated pair, 0.5 mm, cut from the roll",
+        protection: "bare-wire",
+        quantity: "2",
+        setpoints: "700 950 1200 1450 1700",
+        tolerance: "own",
+        ownLimit: "2",
+        temperatureUnit: "F",
+        useFrom: "700",
+        useTo: "1700",
+        intervalChoice: "agreed",
+        largestInterval: "250",
+        groupName: "Furnace 3, load thermocouples",
+        report: "per-lot",
+        countingRule: "earlier-counts-if-they-agree",
+      },
+    ],
+  });
+  await tell(raiseDifference, desk, at(1, "16:10"), {
+    number: audited.number,
+    text: "± 2 °F by guarded acceptance is asked; the U to expect leaves nothing that could pass. Offered: their standard’s own class, or simple acceptance.",
+  });
+  await tell(requestWorkInPortal, buyers.oakes, at(1, "18:20"), {
+    purchaseOrder: "OB/3417",
+    wishes: "Two of the four are needed back within the week, if that can be done.",
+    kinds: [
+      {
+        typeLetter: "N",
+        construction: "Mineral-insulated, 3 mm, 1 m long, miniature plug",
+        protection: "metal-sheath",
+        quantity: "4",
+        temperatureUnit: "C",
+        setpoints: "400 700 1000",
+        tolerance: "2",
+        groupName: "Spare set",
+      },
+    ],
+  });
+};
+
+/** The two orders that share the furnace, and those that are still at the desk. */
 export const tellOrders = async (teller: Teller, cast: Cast): Promise<Map<string, string>> => {
   const brandt = await tellOrder(teller, cast, {
     customer: "A",
@@ -103,20 +178,6 @@ export const tellOrders = async (teller: Teller, cast: Cast): Promise<Map<string
     agreedBy: "Teodor Lisowski",
     rule: { decisionRule: "simple", guardBandRatio: "" },
   });
-  await teller.tell(recordOrder, cast.desk, teller.at(1, "15:40"), {
-    customerId: cast.customers.oakes,
-    purchaseOrder: "OB/3402",
-    lines: [
-      {
-        typeLetter: "N",
-        construction: "Mineral-insulated, 6 mm, alloy sheath, grounded junction",
-        protection: "metal-sheath",
-        quantity: "4",
-        setpoints: "600 1200 1650 2000",
-        tolerance: "none",
-        temperatureUnit: "F",
-      },
-    ],
-  });
+  await tellAtTheDesk(teller, cast);
   return new Map([...brandt, ...oakes]);
 };

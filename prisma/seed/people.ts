@@ -1,4 +1,5 @@
 import type { Actor } from "@/lib/domain/staff/actor";
+import { customerRoles } from "@/lib/domain/staff/roles";
 import type { staffRoles } from "@/lib/domain/staff/schema";
 import { recordCustomer } from "@/lib/operations/customer/record";
 import { foundLaboratory } from "@/lib/operations/laboratory/found";
@@ -16,6 +17,8 @@ export type Cast = {
   readonly technician: Actor;
   readonly signatory: Actor;
   readonly customers: { readonly brandt: string; readonly oakes: string };
+  /** Their people, who ask for work in the portal. */
+  readonly buyers: { readonly brandt: Actor; readonly oakes: Actor };
   readonly signIns: readonly { readonly role: string; readonly email: string; readonly password: string }[];
 };
 
@@ -50,9 +53,11 @@ export const tellPeople = async ({ tell, at }: Teller): Promise<Cast> => {
   const customer = async (name: string, addressLines: string, contactName: string, email: string) => {
     const { id } = await tell(recordCustomer, desk, at(60), { name, addressLines, contactName, email });
     const input = { name: contactName, email, roles: [], customerId: id, password: demoPassword };
-    await tell(addPerson, manager, at(60), input);
+    const person = await tell(addPerson, manager, at(60), input);
     signIns.push({ role: `customer, ${name}`, email, password: demoPassword });
-    return id;
+    const roles = [...customerRoles];
+    const buyer: Actor = { kind: "customer", personId: person.id, name: contactName, roles, customerId: id };
+    return { id, buyer };
   };
   const brandt = await customer(
     "Brandt Höfle Heat Treatment",
@@ -66,5 +71,7 @@ export const tellPeople = async ({ tell, at }: Teller): Promise<Cast> => {
     "Teodor Lisowski",
     "teodor@oakes-bellamy.example",
   );
-  return { manager, desk, technician, signatory, customers: { brandt, oakes }, signIns };
+  const customers = { brandt: brandt.id, oakes: oakes.id };
+  const buyers = { brandt: brandt.buyer, oakes: oakes.buyer };
+  return { manager, desk, technician, signatory, customers, buyers, signIns };
 };

@@ -1,5 +1,6 @@
 import { configureDatabase } from "@/lib/data/client";
 import { tellAuxiliaries } from "./auxiliaries";
+import { tellCommerce } from "./commerce";
 import { tellCustomersSide } from "./customers-side";
 import { tellFullRun, tellSubmission } from "./full-run";
 import { tellHolds } from "./holds";
@@ -45,5 +46,7 @@ export const seedDemo = async ({
   await tellWorkingStandard(teller, cast, bench);
   log("a hold, storage places, a complaint and a finding");
   await tellHolds(teller, cast);
+  log("prices, offers, a promised day and a parcel");
+  await tellCommerce(teller, cast);
   return { signIns: cast.signIns };
 };

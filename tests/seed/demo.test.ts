@@ -25,7 +25,9 @@ it("leaves one customer's sensors certified and the other's waiting for the sign
     tx.sensor.findMany({ select: { serial: true, state: true }, orderBy: { serial: "asc" } }),
   );
   const of = (state: string) => states.filter((sensor) => sensor.state === state).map(({ serial }) => serial);
-  expect(of("issued")).toEqual(["HV-WS-03", "HX-K-4471", "HX-K-4472", "HX-S-0093"]);
+  expect(of("issued")).toEqual(["HV-WS-03", "HX-K-4471", "HX-K-4472"]);
+  // Sent back before the others.
+  expect(of("collected")).toEqual(["HX-S-0093"]);
   expect(of("in-review")).toEqual(["OB-0417", "OB-2218", "OB-2219"]);
 });
 
@@ -94,4 +96,41 @@ it("judges each customer's sensors by the rule that customer agreed, in one load
 it("leaves an audit chain that verifies", async () => {
   const verdict = await verifyChain();
   expect(verdict.kind).toBe("whole");
+});
+
+it("has a sensor on hold with a question that waits, a complaint closed, a finding open, and places", async () => {
+  await inScope(laboratory, async (tx) => {
+    const hold = await tx.hold.findFirstOrThrow();
+    expect(await tx.holdRelease.count()).toBe(0);
+    const question = await tx.question.findFirstOrThrow({ where: { holdId: hold.id } });
+    expect(await tx.answer.count({ where: { questionId: question.id } })).toBe(0);
+    const stories = await tx.nonconformity.findMany({ orderBy: { number: "asc" } });
+    expect(stories.map(({ kind, state }) => [kind, state])).toEqual([
+      ["complaint", "closed"],
+      ["nonconforming-work", "open"],
+    ]);
+    expect(await tx.storagePlace.count()).toBe(2);
+    expect(await tx.custodyEvent.count({ where: { kind: "stored" } })).toBe(3);
+  });
+});
+
+it("has an offer that was agreed to and one that waits, a promised day, and a part of an order on its way back", async () => {
+  const told = await inScope(laboratory, async (tx) => ({
+    offers: await tx.quotation.count(),
+    answers: (await tx.agreement.findMany()).map(({ answer, cameBy }) => [answer, cameBy]),
+    promised: await tx.order.count({ where: { promisedOn: { not: null } } }),
+    slots: await tx.furnaceSlot.count({ where: { isReleased: false } }),
+    parcels: (await tx.shipment.findMany({ include: { sensors: true } })).map(
+      ({ sensors }) => sensors.length,
+    ),
+    papers: await tx.orderDocument.count(),
+  }));
+  expect(told).toMatchObject({
+    offers: 2,
+    answers: [["agreed", "link"]],
+    promised: 1,
+    parcels: [1],
+    papers: 3,
+  });
+  expect(told.slots).toBeGreaterThan(0);
 });

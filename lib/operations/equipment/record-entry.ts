@@ -2,6 +2,7 @@ import { loadEquipment, saveEquipment } from "@/lib/data/equipment/equipment-sto
 import { insertEntry, loadLogbook } from "@/lib/data/equipment/logbook-store";
 import { keepDocument } from "@/lib/data/evidence/keep-document";
 import type { Tx } from "@/lib/data/in-scope";
+import { openSuspect } from "@/lib/data/nonconformity/open-suspect";
 import { eventOf } from "@/lib/domain/audit/define-event";
 import { documentType } from "@/lib/domain/calibration/document-type";
 import { isoDay } from "@/lib/domain/calibration/due";
@@ -54,11 +55,14 @@ export const recordEntry = defineOperation({
     const written = eventOf(equipmentEvents.entryRecorded, id, { tag, entry: kind, happenedOn, outcome });
     if (!state) return { value: { id, state: equipment.state }, events: [written] };
     const reason = `its logbook has, on ${happenedOn}: ${entryKindLabels[kind].toLowerCase()}${outcome === "none" ? "" : `, ${outcome}`}`;
+    const by = { openedById: recordedById, openedAt: now };
+    const opened = state === "suspect" ? await openSuspect(tx, equipment, reason, by) : [];
     return {
       value: { id, state },
       events: [
         written,
         eventOf(equipmentEvents.stateSet, id, { tag, from: equipment.state, to: state, reason }),
+        ...opened,
       ],
     };
   },

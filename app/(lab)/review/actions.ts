@@ -2,6 +2,7 @@
 import { after } from "next/server";
 import { renderPending } from "@/lib/operations/certificate/render-pending";
 import { signOff } from "@/lib/operations/certificate/sign-off";
+import { letSensorGo } from "@/lib/operations/review/let-sensor-go";
 import { returnRun } from "@/lib/operations/review/return";
 import { secondLook } from "@/lib/operations/review/second-look";
 import { formAction } from "@/lib/web/form-action";
@@ -12,16 +13,32 @@ const sign = formAction(signOff, {
   parse: (data) => ({
     runId: text(data, "runId"),
     evaluationId: text(data, "evaluationId"),
-    // "<sensor id> <hash that was on the page>", one for each ticked box.
+    // "<sensor id>[+<another of its lot>…] <hash that was on the page>", one for each ticked box.
     items: list(data, "items").map((item) => {
-      const [sensorId = "", reviewedHash = ""] = item.split(" ");
-      return { sensorId, reviewedHash };
+      const [sensors = "", reviewedHash = ""] = item.split(" ");
+      const [sensorId = "", ...others] = sensors.split("+");
+      return { sensorId, others, reviewedHash };
     }),
     exceptionReason: text(data, "exceptionReason"),
   }),
   done: ({ certificates }) =>
     `Signed off: ${certificates.map(({ number }) => number).join(", ")}. The documents are being made.`,
 });
+
+const letGo = formAction(letSensorGo, {
+  parse: (data) => ({
+    runId: text(data, "runId"),
+    evaluationId: text(data, "evaluationId"),
+    sensorId: text(data, "sensorId"),
+    results: text(data, "results"),
+    reason: text(data, "reason"),
+  }),
+  done: ({ tag, results }) =>
+    results === "kept"
+      ? `The results of ${tag} are kept for its certificate; it waits for what comes next.`
+      : `${tag} is put back and waits for another run; these results stay on record.`,
+});
+export const letSensorGoAction = async (state: FormState, data: FormData) => letGo(state, data);
 
 const giveBack = formAction(returnRun, {
   parse: (data) => ({

@@ -1,6 +1,9 @@
 "use server";
+import { countingRuleLabels } from "@/lib/domain/order/options";
 import { tipCheckStateLabels } from "@/lib/domain/run/tip-check";
+import { abandonRun } from "@/lib/operations/run/abandon";
 import { acceptWindow } from "@/lib/operations/run/accept-window";
+import { authoriseRepeat } from "@/lib/operations/run/authorise-repeat";
 import { createRun } from "@/lib/operations/run/create";
 import { evaluateRun } from "@/lib/operations/run/evaluate";
 import { recordTipCheck } from "@/lib/operations/run/record-tip-check";
@@ -106,6 +109,19 @@ const said = formAction(stateSensorSetpoint, {
   done: ({ sensor, state }) => `${sensor}: ${state.replace("-", " ")}.`,
 });
 export const stateSensorAction = async (state: FormState, data: FormData) => said(state, data);
+
+const repeat = formAction(authoriseRepeat, {
+  parse: (data) => ({ run: text(data, "run"), sensor: text(data, "sensor"), reason: text(data, "reason") }),
+  done: ({ sensor, earlierRun, countingRule }) =>
+    `${sensor} may be measured again after run ${earlierRun}. ${countingRuleLabels[countingRule]}.`,
+});
+export const authoriseRepeatAction = async (state: FormState, data: FormData) => repeat(state, data);
+
+const abandon = formAction(abandonRun, {
+  parse: (data) => ({ run: text(data, "run"), version: text(data, "version"), reason: text(data, "reason") }),
+  done: (run) => ({ redirect: `/runs/${run.number}` }),
+});
+export const abandonRunAction = async (state: FormState, data: FormData) => abandon(state, data);
 
 const evaluate = formAction(evaluateRun, {
   parse: (data) => ({ run: text(data, "run") }),

@@ -1,7 +1,13 @@
 import type { Tx } from "@/lib/data/in-scope";
+import { earlierResults } from "@/lib/data/parts/earlier-results";
+import type { RunEvidence } from "@/lib/data/run/load-evidence";
 import { readBores } from "@/lib/domain/furnace/bores";
+import { countingRuleLabels, readLineOptions } from "@/lib/domain/order/options";
+import { asCountingRule } from "@/lib/domain/parts/counting-rule";
+import { asSetKind } from "@/lib/domain/parts/decide-set";
 import { assessTipCheck } from "@/lib/domain/run/tip-check";
 import type { Actor } from "@/lib/domain/staff/actor";
+import { may } from "@/lib/domain/staff/permissions";
 import { answer } from "@/lib/views/view";
 import { loadHead, runHead } from "./run-head";
 
@@ -19,6 +25,22 @@ const furnaceOf = async (tx: Tx, configurationId: string) => {
   };
 };
 
+/** Sensors of this load that another run measured already, with the rule of their order that says which will count. */
+const repeatsOf = async (tx: Tx, { run, sensors }: RunEvidence) => {
+  const made = await tx.repeatMeasurement.findMany({ where: { runId: run.id } });
+  return (await earlierResults(tx, run)).map(({ sensorId, tag, earlierRun, isAuthorised }) => {
+    const row = made.find((one) => one.sensorId === sensorId);
+    const { countingRule } = readLineOptions(sensors.find(({ id }) => id === sensorId)?.line.options ?? "{}");
+    return {
+      tag,
+      earlierRun,
+      isAuthorised,
+      reason: row?.reason ?? "",
+      rule: countingRuleLabels[row ? asCountingRule(row.countingRule) : countingRule],
+    };
+  });
+};
+
 /** The furnace load with its tip checks, and what the run's budget rests on. */
 export const runLoadView = (actor: Actor, number: string) =>
   answer(actor, "laboratory.read", async (tx) => {
@@ -26,6 +48,8 @@ export const runLoadView = (actor: Actor, number: string) =>
     const { run, evidence, standing, sensors } = loaded;
     return {
       head: await runHead(tx, actor, loaded),
+      repeats: await repeatsOf(tx, loaded),
+      mayAuthoriseRepeat: actor.kind !== "system" && may(actor.roles, "run.authorise-repeat"),
       configurationKind: evidence.configuration.kind,
       furnace: await furnaceOf(tx, run.configurationId),
       characterisation: evidence.configuration.characterisation,
@@ -48,6 +72,7 @@ export const runLoadView = (actor: Actor, number: string) =>
           junction: composed?.junction ?? "",
           junctionCelsius: place.junctionCelsius,
           immersionMillimetre: place.immersionMillimetre,
+          set: sensor ? asSetKind(place.setKind) : null,
           tip: tip && { riseMicrovolt: tip.riseMicrovolt, onlyThisChannel: tip.onlyThisChannel },
           tipState: assessTipCheck(tip),
         };

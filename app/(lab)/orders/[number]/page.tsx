@@ -6,6 +6,7 @@ import { StateMark } from "@/app/_ui/state-mark";
 import { orderContractView } from "@/lib/views/order/contract";
 import { orderDecidabilityView } from "@/lib/views/order/decidability";
 import { orderView } from "@/lib/views/order/order";
+import { orderPartsView } from "@/lib/views/order/parts";
 import { requireStaff } from "@/lib/web/auth";
 import { load } from "@/lib/web/load";
 import { HoldSection } from "../../holds/hold-section";
@@ -17,9 +18,11 @@ import { OrderContract } from "./contract/order-contract";
 import { ContractReview } from "./contract-review";
 import { OpenRolls } from "./open-rolls";
 import { OrderActions } from "./order-actions";
+import { OrderCommerce } from "./order-commerce";
 import { OrderLineDetails } from "./order-lines";
 import { OrderTerms } from "./order-terms";
 import { OrderThread } from "./order-thread";
+import { PartsMatrix } from "./parts-matrix";
 
 type Props = { readonly params: Promise<{ readonly number: string }> };
 
@@ -53,8 +56,10 @@ export default async function OrderPage({ params }: Props) {
         ))}
       </Section>
       <HoldSection actor={actor} order={order.number} />
+      <PartsMatrix lines={await load(orderPartsView(actor, order.number))} />
       <OrderTerms order={order} />
       <OrderContract contract={contract} />
+      <OrderCommerce number={order.number} />
       <Section title="History" id="history">
         <HistoryList entries={order.history} />
         <ReportLine actor={actor} kind="order" name={order.number} />

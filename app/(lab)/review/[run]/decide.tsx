@@ -7,6 +7,7 @@ import { SubmitButton } from "@/app/_ui/submit-button.client";
 import { TextArea } from "@/app/_ui/text-area.client";
 import type { ReviewRunPage } from "@/lib/views/review-run";
 import { returnRunAction, signOffAction } from "../actions";
+import { LetSensorGo } from "./let-sensor-go";
 import { SensorChoice } from "./sensor-choice.client";
 
 type Props = { readonly review: ReviewRunPage };
@@ -27,8 +28,17 @@ function Identity({ review }: Props) {
 }
 
 function SignOffForm({ review }: Props) {
-  const open = review.sensors.filter((sensor) => !sensor.certificate && sensor.reviewedHash);
-  if (open.length === 0) return <p>No certificate can be signed off here. Return the run with a reason.</p>;
+  const lots = review.lots.flatMap(({ sensorIds, label, reviewedHash }) =>
+    reviewedHash ? [{ value: `${sensorIds.join("+")} ${reviewedHash}`, label }] : [],
+  );
+  const inLots = new Set(
+    review.lots.flatMap(({ reviewedHash, sensorIds }) => (reviewedHash ? sensorIds : [])),
+  );
+  const open = review.sensors.filter(
+    (sensor) => !sensor.certificate && sensor.reviewedHash && !inLots.has(sensor.id),
+  );
+  if (open.length + lots.length === 0)
+    return <p>No certificate can be signed off here. Return the run with a reason.</p>;
   return (
     <ActionForm action={signOffAction} label="Sign off">
       <Identity review={review} />
@@ -37,10 +47,13 @@ function SignOffForm({ review }: Props) {
         hint="What you sign is what the draft says; its content hash goes with your signature."
       >
         <SensorChoice
-          choices={open.map((sensor) => ({
-            value: `${sensor.id} ${sensor.reviewedHash}`,
-            label: `${sensor.tag}, ${sensor.serial} (${sensor.customer})`,
-          }))}
+          choices={[
+            ...lots,
+            ...open.map((sensor) => ({
+              value: `${sensor.id} ${sensor.reviewedHash}`,
+              label: `${sensor.tag}, ${sensor.serial} (${sensor.customer})`,
+            })),
+          ]}
         />
       </FieldGroup>
       {review.standing === "with-reason" ? (
@@ -70,6 +83,7 @@ export function Decide({ review }: Props) {
   return (
     <Section title="Decide" id="decide">
       <SignOffForm review={review} />
+      <LetSensorGo review={review} />
       <Disclosure summary="Return the run to the technician">
         <ActionForm action={returnRunAction} label="Return">
           <Identity review={review} />

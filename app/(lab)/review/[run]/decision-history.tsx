@@ -6,6 +6,8 @@ const words: Readonly<Record<string, string>> = {
   returned: "returned the run",
   "signed-off": "signed off",
   "second-look": "took the second look at",
+  "put-back": "set the results aside of",
+  kept: "kept for its certificate the results of",
 };
 
 /** Who decided what, the latest first. */

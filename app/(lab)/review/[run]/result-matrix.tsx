@@ -72,7 +72,15 @@ export function ResultMatrix({ review }: { readonly review: ReviewRunPage }) {
                 </a>
                 <br />
                 <Hash value={sensor.reviewedHash} label="Content hash" />
+                {sensor.findings.map((finding) => (
+                  <StateMark key={finding} state="exception" label={finding} />
+                ))}
               </>
+            ) : sensor.left ? (
+              <StateMark
+                state={sensor.left.results === "kept" ? "done" : "returned"}
+                label={sensor.left.results === "kept" ? "Kept for its certificate" : "Set aside"}
+              />
             ) : (
               <StateMark state="exception" label={sensor.obstacle} tone="bad" />
             ),

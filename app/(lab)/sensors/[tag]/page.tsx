@@ -15,6 +15,7 @@ import { ReportLine } from "../../quality/report-line";
 import { CustodySection } from "../../storage/custody-section";
 import { PrintLabels } from "../print-labels";
 import { sensorMarks } from "../sensor-marks";
+import { AnnealSection } from "./anneal-section";
 import { BuildSection } from "./build-section";
 import { HandBack } from "./hand-back";
 import { IntakeFacts } from "./intake-facts";
@@ -71,6 +72,7 @@ export default async function SensorPage({ params }: Props) {
       </Section>
       {sensor.intake ? <IntakeFacts intake={sensor.intake} /> : null}
       <Photos sensor={sensor} />
+      <AnnealSection actor={actor} tag={sensor.tag} />
       <BuildSection sensor={sensor} />
       <SensorResults sensor={sensor} />
       <Section title="Runs and certificates">

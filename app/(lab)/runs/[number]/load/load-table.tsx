@@ -24,7 +24,15 @@ const tipMarks = {
 
 function Item({ place }: { readonly place: RunLoadView["places"][number] }) {
   if (place.kind === "shorted") return <>Shorted channel</>;
-  const name = place.kind === "sensor" ? <Link href={`/sensors/${place.tag}`}>{place.tag}</Link> : place.tag;
+  const name =
+    place.kind === "sensor" ? (
+      <>
+        <Link href={`/sensors/${place.tag}`}>{place.tag}</Link>
+        {place.set === "after-anneal" ? <span className="quiet"> after annealing</span> : null}
+      </>
+    ) : (
+      place.tag
+    );
   return (
     <>
       {name} {place.type ? <TypeLetter letter={place.type} /> : null}{" "}

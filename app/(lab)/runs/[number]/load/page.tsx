@@ -5,7 +5,9 @@ import { runLoadView } from "@/lib/views/run/run-load";
 import { requireStaff } from "@/lib/web/auth";
 import { load } from "@/lib/web/load";
 import { RunPage } from "../run-page";
+import { AbandonRun } from "./abandon-run";
 import { LoadTable } from "./load-table";
+import { Repeats } from "./repeats";
 import { StandardList } from "./standard-list";
 import { TipCheckForm } from "./tip-check-form";
 
@@ -26,6 +28,7 @@ export default async function RunLoadPage({ params }: Props) {
           <TipCheckForm view={view} />
         </Section>
       ) : null}
+      <Repeats view={view} />
       <Section title="Furnace load" wide>
         <FurnaceLoad
           view={{
@@ -54,6 +57,7 @@ export default async function RunLoadPage({ params }: Props) {
         />
       </Section>
       <StandardList standards={view.standards} />
+      <AbandonRun head={view.head} />
     </RunPage>
   );
 }

@@ -1,0 +1,26 @@
+import type { PartState } from "./parts-of";
+
+export const partLabels: Readonly<Record<PartState, string>> = {
+  waiting: "Waiting",
+  planned: "In a run",
+  measured: "Measured",
+  invalid: "Invalid",
+  "not-reached": "Not reached",
+  "in-review": "In review",
+  kept: "Kept",
+  "set-aside": "Set aside",
+  reported: "Reported",
+};
+
+/** The same, said to the customer. */
+export const plainPartLabels: Readonly<Record<PartState, string>> = {
+  waiting: "Waiting",
+  planned: "Being measured",
+  measured: "Measured",
+  invalid: "No valid result",
+  "not-reached": "Not measured",
+  "in-review": "Being checked",
+  kept: "Measured",
+  "set-aside": "To be measured again",
+  reported: "On the certificate",
+};

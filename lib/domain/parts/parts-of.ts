@@ -1,0 +1,112 @@
+import type { MeasuredSets } from "../order/options";
+import { type SetKind, setKinds } from "./decide-set";
+import { isSameSetpoint } from "./same-setpoint";
+
+/** Where one sensor of an order stands at one setpoint. */
+export const partStates = [
+  "waiting",
+  "planned",
+  "measured",
+  "invalid",
+  "not-reached",
+  "in-review",
+  "kept",
+  "set-aside",
+  "reported",
+] as const;
+export type PartState = (typeof partStates)[number];
+
+/** A run that a sensor was or is loaded in, the earlier first. */
+export type PartLoad = {
+  readonly run: string;
+  readonly runState: string;
+  readonly set: SetKind;
+  readonly setpointsCelsius: readonly number[];
+  /** Of its last evaluation. */
+  readonly results: readonly {
+    readonly celsius: number;
+    readonly state: "measured" | "invalid" | "not-reached";
+  }[];
+  /** How the sensor left its review, if it did. */
+  readonly left: "kept" | "put-back" | null;
+  /** The certificate that reports this measurement. */
+  readonly certificate: string | null;
+};
+
+export type SensorFacts = {
+  readonly tag: string;
+  readonly serial: string;
+  readonly state: string;
+  readonly sets: MeasuredSets;
+  readonly isAnnealed: boolean;
+  readonly isHeld: boolean;
+  readonly setpoints: readonly { readonly typed: string; readonly celsius: number }[];
+  readonly loads: readonly PartLoad[];
+};
+
+export type Part = {
+  readonly state: PartState;
+  readonly run: string | null;
+  readonly certificate: string | null;
+};
+export type SensorParts = {
+  readonly tag: string;
+  readonly serial: string;
+  readonly rows: readonly { readonly set: SetKind; readonly cells: readonly Part[] }[];
+  readonly next: string;
+};
+
+const stateIn = (load: PartLoad, celsius: number): PartState => {
+  const result = load.results.find((one) => isSameSetpoint(one.celsius, celsius));
+  if (load.certificate !== null)
+    return result?.state === "measured" ? "reported" : (result?.state ?? "not-reached");
+  if (load.left === "put-back") return "set-aside";
+  if (!result) return "planned";
+  if (result.state !== "measured") return result.state;
+  if (load.left === "kept") return "kept";
+  return load.runState === "submitted" ? "in-review" : "measured";
+};
+
+/** The last run that says anything of it; what was set aside speaks only where nothing else does. */
+const partAt = (facts: SensorFacts, set: SetKind, celsius: number): Part => {
+  const said = facts.loads
+    .filter(
+      (load) =>
+        load.set === set &&
+        load.runState !== "abandoned" &&
+        load.setpointsCelsius.some((one) => isSameSetpoint(one, celsius)),
+    )
+    .map((load) => ({ state: stateIn(load, celsius), run: load.run, certificate: load.certificate }));
+  return (
+    said.findLast(({ state }) => state !== "set-aside") ??
+    said.at(-1) ?? { state: "waiting", run: null, certificate: null }
+  );
+};
+
+const setsOf = (sets: MeasuredSets): readonly SetKind[] => (sets === "both" ? setKinds : [sets]);
+
+const nextOf = (facts: SensorFacts, rows: SensorParts["rows"]): string => {
+  const { state } = facts;
+  if (state === "collected") return "Handed back.";
+  if (state === "issued") return "Certified: send it back.";
+  if (facts.isHeld) return "On hold: settle what keeps it.";
+  if (state === "in-review") return "Waits for the signatory.";
+  if (state !== "received") return "In a run: measure, evaluate and submit it.";
+  const received = rows.find(({ set }) => set === "as-received");
+  const isKept = received?.cells.some((cell) => cell.state === "kept") ?? false;
+  if (facts.sets !== "as-received" && !facts.isAnnealed && (facts.sets === "after-anneal" || isKept))
+    return "Anneal it, then plan its next run.";
+  return facts.loads.some(({ left }) => left === "put-back")
+    ? "Plan another run: its earlier results were set aside."
+    : "Plan a run.";
+};
+
+/** State of each sensor of an order at each ordered setpoint, and what comes next for it. */
+export const partsOf = (sensors: readonly SensorFacts[]): readonly SensorParts[] =>
+  sensors.map((facts) => {
+    const rows = setsOf(facts.sets).map((set) => ({
+      set,
+      cells: facts.setpoints.map(({ celsius }) => partAt(facts, set, celsius)),
+    }));
+    return { tag: facts.tag, serial: facts.serial, rows, next: nextOf(facts, rows) };
+  });

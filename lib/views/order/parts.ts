@@ -1,0 +1,60 @@
+import { holdsOf } from "@/lib/data/hold/holds-of";
+import { inScope, type Tx } from "@/lib/data/in-scope";
+import { loadSensorFacts } from "@/lib/data/parts/load-sensor-facts";
+import { setKindLabels } from "@/lib/domain/parts/decide-set";
+import { plainPartLabels } from "@/lib/domain/parts/labels";
+import { partsOf } from "@/lib/domain/parts/parts-of";
+import type { Actor } from "@/lib/domain/staff/actor";
+import { answer, found } from "../view";
+
+const matrixOf = async (tx: Tx, number: string) => {
+  const sensors = await tx.sensor.findMany({ where: { line: { order: { number } } }, select: { id: true } });
+  const held = await holdsOf(
+    tx,
+    sensors.map(({ id }) => id),
+  );
+  const lines = await loadSensorFacts(tx, number, new Set(held.map(({ sensorId }) => sensorId)));
+  return lines
+    .filter((line) => line.sensors.length > 0)
+    .map((line) => ({
+      position: line.position,
+      setpoints: line.setpoints.map(({ typed }) => `${typed} ${line.unit}`),
+      sensors: partsOf(line.sensors).map((sensor) => ({
+        ...sensor,
+        rows: sensor.rows.map((row) => ({
+          ...row,
+          label: sensor.rows.length > 1 ? setKindLabels[row.set] : "",
+        })),
+      })),
+    }));
+};
+
+/** Where each sensor of an order stands at each ordered setpoint, and what comes next for it. */
+export const orderPartsView = (actor: Actor, number: string) =>
+  answer(actor, "laboratory.read", async (tx) => {
+    found(await tx.order.findUnique({ where: { number }, select: { id: true } }));
+    return matrixOf(tx, number);
+  });
+
+export type OrderParts = Awaited<ReturnType<typeof orderPartsView>>;
+
+/** The same in the customer's words: no run, nothing of what the laboratory says to itself. */
+export const customerPartsView = async (actor: Actor, number: string) => {
+  await answer(actor, "portal.read", async (tx) =>
+    found(await tx.order.findUnique({ where: { number }, select: { id: true } })),
+  );
+  // Reviews are the laboratory's; the order was seen to be the customer's own.
+  const lines = await inScope({ kind: "laboratory" }, (tx) => matrixOf(tx, number));
+  return lines.map(({ position, setpoints, sensors }) => ({
+    position,
+    setpoints,
+    sensors: sensors.map(({ tag, serial, rows }) => ({
+      tag,
+      serial,
+      rows: rows.map(({ label, cells }) => ({
+        label,
+        cells: cells.map(({ state, certificate }) => ({ state, label: plainPartLabels[state], certificate })),
+      })),
+    })),
+  }));
+};

@@ -1,4 +1,5 @@
 import type { Tx } from "@/lib/data/in-scope";
+import { certificatesOfSensors } from "@/lib/data/parts/certificates-of-sensors";
 import { heldSensorIds } from "@/lib/data/portal/held-sensors";
 import { loadOpenQuestions } from "@/lib/data/portal/open-questions";
 import { orderProgress, plainSensorStates } from "@/lib/domain/order/progress";
@@ -96,16 +97,10 @@ const countsOf = (row: Row, held: ReadonlySet<string>): string => {
 export const portalOrderView = (actor: Actor, number: string) =>
   answer(actor, "portal.read", async (tx) => {
     const row = found((await loadOrders(tx, { number }))[0]);
-    const certificates = await tx.certificate.findMany({
-      where: { orderId: row.id },
-      select: { sensorId: true, number: true, token: true },
-      orderBy: { number: "asc" },
-    });
     const sensors = row.lines.flatMap((line) => line.sensors);
-    const held = await heldSensorIds(
-      tx,
-      sensors.map(({ id }) => id),
-    );
+    const ids = sensors.map(({ id }) => id);
+    const certificates = await certificatesOfSensors(tx, ids);
+    const held = await heldSensorIds(tx, ids);
     const notes = await tx.orderNote.findMany({ where: { orderId: row.id }, orderBy: { id: "asc" } });
     return {
       ...summaryOf(row),

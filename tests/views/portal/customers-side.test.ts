@@ -8,6 +8,7 @@ import { renderPending } from "@/lib/operations/certificate/render-pending";
 import { execute } from "@/lib/operations/execute";
 import { setInterval as setRecallInterval } from "@/lib/operations/portal/set-interval";
 import { portalOffersView } from "@/lib/views/agreement/portal-offers";
+import { customerPartsView } from "@/lib/views/order/parts";
 import { portalAddressesView } from "@/lib/views/portal/addresses";
 import { portalCertificateSetView } from "@/lib/views/portal/certificate-set";
 import { portalColleaguesView } from "@/lib/views/portal/colleagues";
@@ -60,6 +61,8 @@ describe("another customer's", () => {
     const sweep = {
       order: () => portalOrderView(south, foreign),
       offers: () => portalOffersView(south, foreign, now),
+      parts: () => customerPartsView(south, foreign),
+      again: () => requestFormView(south, [], foreign),
       zip: () => portalCertificateSetView(south, foreign),
       results: () => all(portalResults(south, foreign)),
       sensor: () => portalSensorHistoryView(south, serial!),

@@ -4,11 +4,12 @@ import { LinkButton } from "@/app/_ui/link-button";
 import { Page } from "@/app/_ui/page";
 import { Section } from "@/app/_ui/section";
 import { Thread } from "@/app/_ui/thread";
-import { Timestamp } from "@/app/_ui/timestamp";
 import { portalOffersView } from "@/lib/views/agreement/portal-offers";
+import { customerPartsView } from "@/lib/views/order/parts";
 import { portalOrderView } from "@/lib/views/portal-orders";
 import { requireCustomer } from "@/lib/web/auth";
 import { load } from "@/lib/web/load";
+import { Notes } from "./notes";
 import { Papers } from "./papers";
 import { Questions } from "./questions";
 import { SensorList } from "./sensor-list";
@@ -25,7 +26,10 @@ export default async function PortalOrderPage({ params }: Props) {
   const order = await load(portalOrderView(actor, number));
   const offers = await load(portalOffersView(actor, number, new Date()));
   const waiting = offers.offers.find(({ isWaiting }) => isWaiting);
-  const certificates = order.sensors.reduce((sum, sensor) => sum + sensor.certificates.length, 0);
+  const parts = await load(customerPartsView(actor, number));
+  const certificates = new Set(
+    order.sensors.flatMap((sensor) => sensor.certificates.map((one) => one.number)),
+  ).size;
   return (
     <Page
       title={`Order ${order.number}`}
@@ -62,7 +66,7 @@ export default async function PortalOrderPage({ params }: Props) {
         </Section>
       ) : null}
       <Section title="Your sensors" note={order.counts}>
-        <SensorList sensors={order.sensors} />
+        <SensorList sensors={order.sensors} parts={parts} />
         {certificates > 0 ? (
           <p className="row">
             {certificates > 1 ? (
@@ -91,13 +95,7 @@ export default async function PortalOrderPage({ params }: Props) {
       </Section>
       {order.notes.length > 0 ? (
         <Section title="What was said">
-          <ul className="plain-list">
-            {order.notes.map((note) => (
-              <li key={note.at + note.text} className="lines">
-                <Timestamp at={note.at} precision="day" />, {note.isOurs ? "we" : "you"}: {note.text}
-              </li>
-            ))}
-          </ul>
+          <Notes notes={order.notes} />
         </Section>
       ) : null}
       <Section title="Not as it should be?">

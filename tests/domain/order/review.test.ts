@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { reviewOrder } from "@/lib/domain/order/contract-review";
+import { type ReviewedOrder, reviewOrder } from "@/lib/domain/order/contract-review";
 import { decideDifferencesSettled, decideRaise, decideSettle } from "@/lib/domain/order/difference";
 import { noMarks } from "@/lib/domain/order/line-marks";
 import { LineOptions } from "@/lib/domain/order/options";
@@ -40,7 +40,7 @@ describe("findings on options and places", () => {
     setpoints: [{ typed: "600", celsius: 600 }],
   } as const;
   const furnaces = [{ name: "F", minimumCelsius: 300, maximumCelsius: 1200 }];
-  const said = (more: object) =>
+  const said = (more: Partial<ReviewedOrder["lines"][number]>) =>
     reviewOrder(
       {
         ...{

@@ -7,7 +7,7 @@ import { connectDatabase } from "@/lib/web/connect-database";
 import { AnswerForm } from "./answer-form";
 import { OfferContent } from "./offer-content";
 
-export const metadata = { title: "An offer", referrer: "no-referrer", robots: "noindex" };
+export const metadata = { title: "An offer", robots: "noindex" };
 
 type Props = { readonly params: Promise<{ readonly token: string }> };
 

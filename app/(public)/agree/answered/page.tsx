@@ -1,7 +1,7 @@
 import { Notice } from "@/app/_ui/notice";
 import { Page } from "@/app/_ui/page";
 
-export const metadata = { title: "Your answer", referrer: "no-referrer" };
+export const metadata = { title: "Your answer" };
 
 export default function AnsweredPage() {
   return (

@@ -60,12 +60,12 @@ test("sensors come in from a list, get a photo and labels on a sheet, and are fo
   await expect(page.locator("#intake")).toContainText("polarity is reversed");
   const photos = page.locator("#photos");
   await photos
-    .getByLabel("Photo")
+    .getByLabel("Photo", { exact: true })
     .setInputFiles({ name: "drawing.png", mimeType: "image/png", buffer: Buffer.from("<svg/>") });
   await photos.getByRole("button", { name: "Keep the photo" }).click();
   await expect(photos).toContainText("This is no JPEG, PNG or WebP");
   await photos
-    .getByLabel("Photo")
+    .getByLabel("Photo", { exact: true })
     .setInputFiles({ name: "photo.png", mimeType: "image/png", buffer: Buffer.from(png(60, 40)) });
   await photos.getByLabel(/^What it shows/).fill("Plug wired the other way round");
   await photos.getByRole("button", { name: "Keep the photo" }).click();

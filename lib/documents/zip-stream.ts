@@ -2,21 +2,6 @@ import { Zip, ZipPassThrough } from "fflate";
 
 export type ZipEntry = { readonly name: string; readonly bytes: Uint8Array };
 
-const localHeader = 30;
-const descriptor = 16;
-const centralHeader = 46;
-const endOfDirectory = 22;
-
-/**
- * How many bytes a ZIP of stored files will be, so that a browser shows how far it is: headers, names twice, the bytes
- * as they are (APPNOTE.TXT of the ZIP format, 4.3).
- */
-export const zipLength = (files: readonly { readonly name: string; readonly size: number }[]): number =>
-  files.reduce(
-    (sum, { name, size }) => sum + localHeader + descriptor + centralHeader + 2 * name.length + size,
-    endOfDirectory,
-  );
-
 /** A ZIP as it is made, one batch of files at a time in memory. Stored and not compressed: PDFs are compressed already. */
 export async function* zipStream(batches: AsyncIterable<readonly ZipEntry[]>): AsyncGenerator<Uint8Array> {
   let ready: Uint8Array[] = [];

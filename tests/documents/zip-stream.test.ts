@@ -1,6 +1,6 @@
 import { unzipSync } from "fflate";
 import { expect, it } from "vitest";
-import { zipLength, zipStream } from "@/lib/documents/zip-stream";
+import { zipStream } from "@/lib/documents/zip-stream";
 
 const file = (index: number, size: number) => ({
   name: `C-${index}.pdf`,
@@ -14,12 +14,10 @@ async function* inBatches(count: number, size: number, onBatch: (made: number) =
   }
 }
 
-it("is as long as it was said to be, and holds each file whole", async () => {
+it("holds each file whole", async () => {
   const chunks: Uint8Array[] = [];
   for await (const chunk of zipStream(inBatches(60, 1000, () => {}))) chunks.push(chunk);
   const whole = Buffer.concat(chunks);
-  const said = zipLength(Array.from({ length: 60 }, (_, index) => ({ name: `C-${index}.pdf`, size: 1000 })));
-  expect(whole.length).toBe(said);
   const files = unzipSync(whole);
   expect(Object.keys(files)).toHaveLength(60);
   expect(files["C-59.pdf"]).toEqual(file(59, 1000).bytes);
@@ -41,5 +39,5 @@ it("makes a batch only when what came before is taken", async () => {
 it("is an empty ZIP of nothing", async () => {
   const chunks: Uint8Array[] = [];
   for await (const chunk of zipStream(inBatches(0, 0, () => {}))) chunks.push(chunk);
-  expect(Buffer.concat(chunks).length).toBe(zipLength([]));
+  expect(unzipSync(Buffer.concat(chunks))).toEqual({});
 });

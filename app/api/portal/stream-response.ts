@@ -3,7 +3,7 @@ const headers = { "cache-control": "private, no-store", "x-content-type-options"
 /** A file as it is made: asked for piece by piece, so that a slow line fills no memory. */
 export const streamResponse = (
   chunks: AsyncGenerator<Uint8Array>,
-  file: { readonly name: string; readonly type: string; readonly length?: number },
+  file: { readonly name: string; readonly type: string },
 ): Response => {
   const body = new ReadableStream<Uint8Array>({
     async pull(controller) {
@@ -20,7 +20,6 @@ export const streamResponse = (
       ...headers,
       "content-type": file.type,
       "content-disposition": `attachment; filename="${file.name}"`,
-      ...(file.length === undefined ? {} : { "content-length": String(file.length) }),
     },
   });
 };

@@ -1,6 +1,7 @@
 import type { Metadata } from "next";
 import { LinkButton } from "@/app/_ui/link-button";
 import { Page } from "@/app/_ui/page";
+import { portalCertificateSetView } from "@/lib/views/portal/certificate-set";
 import { portalCertificatesView } from "@/lib/views/portal-certificates";
 import { requireCustomer } from "@/lib/web/auth";
 import { load } from "@/lib/web/load";
@@ -11,6 +12,8 @@ export const metadata: Metadata = { title: "Your certificates" };
 export default async function PortalCertificatesPage() {
   const actor = await requireCustomer();
   const certificates = await load(portalCertificatesView(actor));
+  const set = await load(portalCertificateSetView(actor, null));
+  const megabytes = set.reduce((sum, { size }) => sum + (size ?? 0), 0) / 1_000_000;
   return (
     <Page
       title="Your certificates"
@@ -19,7 +22,7 @@ export default async function PortalCertificatesPage() {
         certificates.length > 0 ? (
           <>
             <LinkButton href="/api/portal/certificates" download>
-              All of them (ZIP)
+              All {set.length} of them (ZIP, {megabytes.toFixed(1)} MB)
             </LinkButton>
             <LinkButton href="/api/portal/results" download>
               All results as a table (CSV)

@@ -13,15 +13,13 @@ export async function GET(request: Request): Promise<Response> {
   if (actor?.kind !== "customer") return notHere();
   const order = new URL(request.url).searchParams.get("order");
   try {
-    let set = await portalCertificateSetView(actor, order);
+    const set = await portalCertificateSetView(actor, order);
     const pending = set.flatMap(({ size, token }) => (size === null ? [token] : []));
-    if (pending.length > 0) {
-      await renderPending(now, pending);
-      set = await portalCertificateSetView(actor, order);
-    }
+    if (pending.length > 0) await renderPending(now, pending);
     if (set.length === 0) return notHere();
-    const { chunks, length } = downloadZip(actor, set, now);
-    return streamResponse(chunks, { name: "certificates.zip", type: "application/zip", length });
+    const tokens = set.map(({ token }) => token);
+    const name = order === null ? "certificates.zip" : `certificates-${set[0]?.order ?? ""}.zip`;
+    return streamResponse(downloadZip(actor, tokens, now), { name, type: "application/zip" });
   } catch (error) {
     return refusedResponse(error);
   }

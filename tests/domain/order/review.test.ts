@@ -35,10 +35,13 @@ describe("the answers of a review", () => {
 });
 
 describe("findings on options and places", () => {
-  const line = {
-    ...{ position: 1, typeLetter: "K", temperatureUnit: "C", tolerance: "none" },
+  const line: ReviewedOrder["lines"][number] = {
+    position: 1,
+    typeLetter: "K",
+    temperatureUnit: "C",
+    tolerance: "none",
     setpoints: [{ typed: "600", celsius: 600 }],
-  } as const;
+  };
   const furnaces = [{ name: "F", minimumCelsius: 300, maximumCelsius: 1200 }];
   const said = (more: Partial<ReviewedOrder["lines"][number]>) =>
     reviewOrder(

@@ -9,7 +9,7 @@ import { linkedQuestionView } from "@/lib/views/question/linked-question";
 import { connectDatabase } from "@/lib/web/connect-database";
 import { answerByLinkAction } from "./actions";
 
-export const metadata = { title: "A question about your order", referrer: "no-referrer" };
+export const metadata = { title: "A question about your order", robots: "noindex" };
 
 type Props = { readonly params: Promise<{ readonly token: string }> };
 

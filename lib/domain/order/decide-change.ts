@@ -46,7 +46,13 @@ const lineFields = (line: OrderLine, draft: OrderLineDraft, at: string, isFixed:
 const termFields = (order: Order, draft: OrderDraft, fixed: readonly { readonly tag: string }[]): Fields => {
   if (fixed.length === 0) return {};
   const because = `${tagsOf(fixed)} lie with the signatory or have their certificate under the terms as they were. Record another order for other terms.`;
-  const rule = (terms: Order | OrderDraft) => [terms.decisionRule, ruleFigures(terms)];
+  const rule = (terms: Order | OrderDraft) => [
+    terms.decisionRule,
+    ruleFigures(terms),
+    // Who agreed and when stand in the evidence of a limit of the customer's own.
+    terms.decisionRuleAgreedBy || null,
+    terms.decisionRuleAgreedOn || null,
+  ];
   return {
     ...(sameJson(rule(order), rule(draft)) ? {} : { decisionRule: because }),
     ...(order.uncertaintyDigits === draft.uncertaintyDigits ? {} : { uncertaintyDigits: because }),

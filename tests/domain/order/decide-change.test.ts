@@ -80,6 +80,7 @@ describe("a change of an accepted order", () => {
     const issued = order([sensor("T-1", "issued")]);
     expect(fieldsOf(issued, draft({}, terms))).toEqual(["decisionRule", "uncertaintyDigits"]);
     expect(fieldsOf(issued, draft({}, { guardBandRatio: "2" }))).toEqual(["decisionRule"]);
+    expect(fieldsOf(issued, draft({}, { decisionRuleAgreedBy: "Somebody else" }))).toEqual(["decisionRule"]);
     expect(fieldsOf(issued, draft({}, { falseAcceptancePercent: "7" })), "not of this rule").toBeNull();
     expect(
       fieldsOf(

@@ -1,4 +1,5 @@
 import type { TaskList } from "graphile-worker";
+import { answerResetTask } from "./answer-reset";
 import { dueReminders } from "./due-reminders";
 import { sendMail } from "./send-mail";
 import { sendWebhook } from "./send-webhook";
@@ -6,6 +7,7 @@ import type { Work } from "./work";
 
 /** Every kind of job there is, by the name it is put into the queue with. */
 export const taskList = (work: Work): TaskList => ({
+  "answer-reset": answerResetTask(work),
   "send-mail": sendMail(work),
   "send-webhook": sendWebhook(work),
   "due-reminders": dueReminders(work),

@@ -2,6 +2,7 @@ import { listMail } from "@/lib/data/mail/list-mail";
 import { loadDueThings } from "@/lib/data/reminder/due-things";
 import { loadQualityManagers } from "@/lib/data/staff/load-quality-managers";
 import { mailState } from "@/lib/domain/mail/mail-state";
+import { maskAccess } from "@/lib/domain/mail/mask-access";
 import { nextReminderOn } from "@/lib/domain/reminder/next-reminder";
 import { stageOf } from "@/lib/domain/reminder/stage-of";
 import type { Actor } from "@/lib/domain/staff/actor";
@@ -27,6 +28,7 @@ export const mailView = (actor: Actor, today: string) =>
         const last = attempts.at(-1);
         return {
           ...message,
+          body: maskAccess(message.body),
           writtenAt: enqueuedAt.toISOString(),
           state: mailState(attempts.map(({ outcome }) => outcome)),
           attempts: attempts.length,

@@ -26,3 +26,28 @@ export const publicAction =
     }
     redirect(options.redirect);
   };
+
+type Work = { readonly name: string; readonly redirect: string };
+
+/** For whoever has no link yet and asks for one: several steps, each of them an operation's own. */
+export const publicWork =
+  (work: (data: FormData, client: string) => Promise<void>, { name, redirect: to }: Work): FormAction =>
+  async (_state, data) => {
+    try {
+      const sent = await headers();
+      if (!isOwnOrigin(sent.get("origin"), env().publicOrigin))
+        return refusedState(data, foreignOriginMessage(env().publicOrigin));
+      connectDatabase();
+      await work(data, clientOf(sent.get("x-forwarded-for")));
+    } catch (error) {
+      return stateOfError(error, data, name);
+    }
+    redirect(to);
+  };
+
+/**
+ * Where a request came from, as the nearest server in front of us saw it: the last of the list. What stands before it
+ * was written by whoever asked.
+ */
+export const clientOf = (forwardedFor: string | null): string =>
+  forwardedFor?.split(",").at(-1)?.trim() || "unknown";

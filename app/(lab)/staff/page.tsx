@@ -10,7 +10,8 @@ import { isRole, roleLabels } from "@/lib/domain/staff/roles";
 import { peopleView } from "@/lib/views/people";
 import { requirePermission } from "@/lib/web/auth";
 import { load } from "@/lib/web/load";
-import { addPersonAction } from "./actions";
+import { invitePersonAction } from "./actions";
+import { InvitationSection } from "./invitation-section";
 import { NewPersonFields } from "./person-fields";
 
 export const metadata = { title: "Staff" };
@@ -27,7 +28,7 @@ const spoken = (roles: readonly string[]): string =>
 
 export default async function StaffPage() {
   const actor = await requirePermission("person.read");
-  const { people, customers } = await load(peopleView(actor));
+  const { people, customers, invitations } = await load(peopleView(actor, new Date()));
   return (
     <Page
       title="Staff"
@@ -45,7 +46,9 @@ export default async function StaffPage() {
               name: <Link href={`/staff/${person.id}`}>{person.name}</Link>,
               email: person.email,
               roles: person.customer ? `${spoken(person.roles)}: ${person.customer}` : spoken(person.roles),
-              state: person.active ? (
+              state: person.isLocked ? (
+                <StateMark state="out-of-date" label="Locked for a while" />
+              ) : person.active ? (
                 <StateMark state="done" label="Active" />
               ) : (
                 <StateMark state="cancelled" label="Deactivated" />
@@ -54,11 +57,16 @@ export default async function StaffPage() {
           }))}
         />
       </Section>
-      <Section title="Add a person" id="add">
-        <ActionForm action={addPersonAction} label="Add a person">
+      <InvitationSection invitations={invitations} />
+      <Section
+        title="Invite a person"
+        id="add"
+        note="A link goes to the address; whoever opens it sets a password."
+      >
+        <ActionForm action={invitePersonAction} label="Invite a person">
           <NewPersonFields customers={customers} />
           <div className="form-actions">
-            <SubmitButton>Add the person</SubmitButton>
+            <SubmitButton>Send the invitation</SubmitButton>
           </div>
         </ActionForm>
       </Section>

@@ -69,7 +69,6 @@ export function NewPersonFields({ customers }: NewProps) {
         prompt="Nobody’s: a person of the laboratory"
         choices={customers.map(({ id, name }) => ({ value: id, label: name }))}
       />
-      <PasswordField />
     </>
   );
 }

@@ -121,13 +121,13 @@ describe("people", () => {
     expect(await refusal(add({ email: " BO@example.test" }))).toMatchObject({
       fields: { email: expect.any(String) },
     });
-    const { people } = await peopleView(manager);
+    const { people } = await peopleView(manager, clock());
     expect(people.find(({ name }) => name === "Bo")?.roles).toEqual(["signatory", "technician"]);
     expect(JSON.stringify(people)).not.toContain("argon2");
   });
 
   it("keep a quality manager: the last one can neither give up the role nor be deactivated", async () => {
-    const { people } = await peopleView(manager);
+    const { people } = await peopleView(manager, clock());
     const own = people.find(({ id }) => id === manager.personId);
     const change = {
       id: manager.personId,

@@ -9,6 +9,7 @@ import { Timestamp } from "@/app/_ui/timestamp";
 import { personView } from "@/lib/views/person";
 import { requirePermission } from "@/lib/web/auth";
 import { load } from "@/lib/web/load";
+import { AccountSections } from "../account-sections";
 import { changePersonAction, setPasswordAction, setPersonActiveAction } from "../actions";
 import { PasswordField, PersonFields, RoleFields } from "../person-fields";
 
@@ -18,7 +19,7 @@ type Props = { readonly params: Promise<{ readonly id: string }> };
 
 export default async function PersonPage({ params }: Props) {
   const actor = await requirePermission("person.read");
-  const person = await load(personView(actor, (await params).id));
+  const person = await load(personView(actor, (await params).id, new Date()));
   const identity = (
     <>
       <input type="hidden" name="id" value={person.id} />
@@ -53,6 +54,7 @@ export default async function PersonPage({ params }: Props) {
           </div>
         </ActionForm>
       </Section>
+      <AccountSections person={person} />
       <Section title="Lost password" note="Ends every session of this person.">
         <ActionForm action={setPasswordAction} label="Set a new initial password">
           <input type="hidden" name="id" value={person.id} />

@@ -5,6 +5,7 @@ import { Section } from "@/app/_ui/section";
 import { Stat } from "@/app/_ui/stat";
 import { StateMark } from "@/app/_ui/state-mark";
 import { isoDay } from "@/lib/domain/calibration/due";
+import { shortCount } from "@/lib/domain/list/page";
 import { todayView } from "@/lib/views/today";
 import { requireStaff } from "@/lib/web/auth";
 import { load } from "@/lib/web/load";
@@ -23,7 +24,7 @@ export default async function TodayPage() {
       {lists.length > 0 ? (
         <div className="stats" style={{ marginBottom: "var(--s-5)" }}>
           {lists.map((list) => (
-            <Stat key={list.key} value={list.count} label={list.title} href={list.href} />
+            <Stat key={list.key} value={shortCount(list.count)} label={list.title} href={list.href} />
           ))}
         </div>
       ) : null}
@@ -36,7 +37,9 @@ export default async function TodayPage() {
         <Section
           key={list.key}
           title={list.title}
-          note={list.count > list.items.length ? <Link href={list.href}>All {list.count}</Link> : null}
+          note={
+            list.count > list.items.length ? <Link href={list.href}>All {shortCount(list.count)}</Link> : null
+          }
         >
           <ul className="list">
             {list.items.map((item) => (

@@ -1,6 +1,7 @@
 import type { Tx } from "@/lib/data/in-scope";
 import { loadReviewRun, type ReviewRun } from "@/lib/data/review/load-review-run";
 import { exceptionsOf, submissionOf } from "@/lib/data/review/review-summary";
+import { owedSecondLooks } from "@/lib/data/sql/owed-second-looks";
 import type { Actor } from "@/lib/domain/staff/actor";
 import { answer } from "./view";
 
@@ -36,32 +37,16 @@ const entryOf = (review: ReviewRun): QueueEntry => {
   };
 };
 
+/** As many as a person looks through; the longest owed come first. */
+const looksShown = 100;
+
 /** Sign-offs by the performer whose second look nobody has taken yet. */
-const owedSecondLooks = async (tx: Tx) => {
-  const signed = await tx.reviewDecision.findMany({
-    where: { decision: "signed-off", exceptionReason: { not: null } },
-    orderBy: { id: "asc" },
-  });
-  const looked = await tx.reviewDecision.findMany({ where: { decision: "second-look" } });
-  const done = new Set(looked.map(({ runId, sensorId }) => `${runId} ${sensorId}`));
-  const owed = signed.filter(({ runId, sensorId }) => !done.has(`${runId} ${sensorId}`));
-  const certificates = await tx.certificate.findMany({
-    where: { OR: owed.map(({ runId, sensorId }) => ({ runId, sensorId: sensorId ?? undefined })) },
-    select: { number: true, runId: true, sensorId: true, signedAt: true },
-  });
-  return owed.flatMap(({ runId, sensorId, exceptionReason }) => {
-    const certificate = certificates.find((one) => one.runId === runId && one.sensorId === sensorId);
-    return certificate
-      ? [
-          {
-            number: certificate.number,
-            signedAt: certificate.signedAt.toISOString(),
-            reason: exceptionReason ?? "",
-          },
-        ]
-      : [];
-  });
-};
+const looksOwed = async (tx: Tx) =>
+  (await owedSecondLooks(tx, looksShown)).map(({ number, signedAt, reason }) => ({
+    number,
+    signedAt: signedAt.toISOString(),
+    reason,
+  }));
 
 const returnedRuns = async (tx: Tx) => {
   const runs = await tx.run.findMany({ where: { state: "returned" }, select: { id: true, number: true } });
@@ -87,5 +72,5 @@ export const reviewQueueView = (actor: Actor) =>
     entries.sort(
       (left, right) => right.weight - left.weight || (left.submittedAt < right.submittedAt ? -1 : 1),
     );
-    return { waiting: entries, returned: await returnedRuns(tx), secondLooks: await owedSecondLooks(tx) };
+    return { waiting: entries, returned: await returnedRuns(tx), secondLooks: await looksOwed(tx) };
   });

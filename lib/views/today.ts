@@ -1,10 +1,25 @@
 import type { Tx } from "@/lib/data/in-scope";
 import type { Actor } from "@/lib/domain/staff/actor";
 import { may, type Permission } from "@/lib/domain/staff/permissions";
-import { resultsToReview, returnedRuns, runsInProgress, sensorsToLoad } from "./today/bench";
-import { ordersToAccept, ordersToReceive, sensorsToHandBack } from "./today/desk";
+import {
+  hotRuns,
+  plannedRuns,
+  resultsToReview,
+  returnedRuns,
+  runsAtTheGate,
+  sensorsToLoad,
+} from "./today/bench";
+import {
+  ordersHeld,
+  ordersLate,
+  ordersRequested,
+  ordersToAccept,
+  ordersToReceive,
+  ordersWaiting,
+  sensorsToHandBack,
+} from "./today/desk";
 import { thingsDue } from "./today/due";
-import { certificatesPending } from "./today/records";
+import { certificatesPending, complaints, nonconformingWork, secondLooksOwed } from "./today/records";
 import type { TodayItem, Waiting } from "./today/waiting";
 import { answer } from "./view";
 
@@ -26,42 +41,43 @@ type Question = {
   readonly ask: (tx: Tx, today: string) => Promise<Waiting>;
 };
 
+type Told = readonly [key: string, title: string, href: string, needs: Permission, ask: Question["ask"]];
+
 /** In the order in which a thing goes through the laboratory. */
-const questions: readonly Question[] = [
-  { key: "accept", title: "Orders to accept", href: "/orders", needs: "order.accept", ask: ordersToAccept },
-  {
-    key: "receive",
-    title: "Sensors to take in",
-    href: "/orders",
-    needs: "sensor.receive",
-    ask: ordersToReceive,
-  },
-  { key: "load", title: "Sensors to load", href: "/sensors", needs: "run.perform", ask: sensorsToLoad },
-  { key: "returned", title: "Returned runs", href: "/runs", needs: "run.perform", ask: returnedRuns },
-  { key: "runs", title: "Runs in progress", href: "/runs", needs: "run.perform", ask: runsInProgress },
-  {
-    key: "review",
-    title: "Results to review",
-    href: "/review",
-    needs: "review.decide",
-    ask: resultsToReview,
-  },
-  {
-    key: "pending",
-    title: "Certificates being made",
-    href: "/certificates",
-    needs: "review.decide",
-    ask: certificatesPending,
-  },
-  {
-    key: "hand-back",
-    title: "Sensors to hand back",
-    href: "/sensors",
-    needs: "sensor.release",
-    ask: sensorsToHandBack,
-  },
-  { key: "due", title: "Due or out of date", href: "/standards", needs: "equipment.record", ask: thingsDue },
+const told: readonly Told[] = [
+  ["late", "Late orders", "/orders?only=late", "order.accept", ordersLate],
+  ["requested", "Asked for by customers", "/orders?show=requested", "order.record", ordersRequested],
+  ["accept", "Orders to accept", "/orders?show=recorded", "order.accept", ordersToAccept],
+  ["receive", "Orders with sensors to take in", "/orders?only=expected", "sensor.receive", ordersToReceive],
+  ["waiting", "Waiting for the customer", "/orders?only=waiting", "order.accept", ordersWaiting],
+  ["held", "On hold", "/orders?only=held", "hold.release", ordersHeld],
+  ["hot", "Furnaces hot now", "/runs?show=measuring", "run.perform", hotRuns],
+  ["returned", "Returned runs", "/runs?show=returned", "run.perform", returnedRuns],
+  ["runs", "Planned runs", "/runs?show=planned", "run.perform", plannedRuns],
+  ["gate", "Stopped at the gate", "/runs?show=planned", "run.perform", runsAtTheGate],
+  ["load", "Sensors to load", "/sensors?show=received", "run.perform", sensorsToLoad],
+  ["review", "Results to review", "/review", "review.decide", resultsToReview],
+  ["pending", "Certificates being made", "/certificates", "review.decide", certificatesPending],
+  ["second-look", "Second looks owed", "/review", "review.second-look", secondLooksOwed],
+  ["hand-back", "Sensors to hand back", "/sensors?show=issued", "sensor.release", sensorsToHandBack],
+  [
+    "nonconforming",
+    "Nonconforming work open",
+    "/quality?kind=nonconforming-work",
+    "nonconformity.decide",
+    nonconformingWork,
+  ],
+  ["complaints", "Complaints open", "/quality?kind=complaint", "nonconformity.decide", complaints],
+  ["due", "Due or out of date", "/standards", "equipment.record", thingsDue],
 ];
+
+const questions: readonly Question[] = told.map(([key, title, href, needs, ask]) => ({
+  key,
+  title,
+  href,
+  needs,
+  ask,
+}));
 
 /** What waits for this person, by what their roles let them do about it. */
 export const todayView = (actor: Actor, today: string): Promise<TodayList[]> =>

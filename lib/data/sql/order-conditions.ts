@@ -20,12 +20,13 @@ const waiting = Prisma.sql`(${inWork} AND (
 const held = Prisma.sql`(${inWork} AND EXISTS (
   SELECT FROM hold h WHERE h.order_id = o.id AND NOT EXISTS (SELECT FROM hold_release r WHERE r.hold_id = h.id)))`;
 
-const expected = Prisma.sql`(o.state = 'accepted' AND
-  (SELECT sum(l.quantity) FROM order_line l WHERE l.order_id = o.id) >
-  (SELECT count(*) FROM order_line l JOIN sensor s ON s.order_line_id = l.id WHERE l.order_id = o.id))`;
+const expected = Prisma.sql`(o.state = 'accepted' AND EXISTS (
+  SELECT FROM order_line l WHERE l.order_id = o.id
+     AND l.quantity > (SELECT count(*) FROM sensor s WHERE s.order_line_id = l.id)))`;
 
+/** From the few sensors that wait for their parcel to their orders, each by key: a join would walk all lines. */
 const toSend = Prisma.sql`o.id IN (
-  SELECT l.order_id FROM sensor s JOIN order_line l ON l.id = s.order_line_id WHERE s.state = 'issued')`;
+  SELECT (SELECT l.order_id FROM order_line l WHERE l.id = s.order_line_id) FROM sensor s WHERE s.state = 'issued')`;
 
 type Asked = { readonly query: OrderQuery; readonly today: string; readonly atRisk: readonly string[] };
 

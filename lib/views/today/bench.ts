@@ -1,34 +1,26 @@
 import type { Tx } from "@/lib/data/in-scope";
-import { asRunState, runStateLabels } from "@/lib/domain/run/states";
-import type { Waiting } from "./waiting";
+import { firstSensors } from "@/lib/data/sql/first-sensors";
+import { gateProblems } from "@/lib/data/sql/gate-problems";
+import { stateCounts } from "@/lib/data/sql/state-counts";
+import { asRunState, type RunState, runStateLabels } from "@/lib/domain/run/states";
+import { todayShown, type Waiting } from "./waiting";
 
-const shown = 6;
+export const sensorsToLoad = async (tx: Tx): Promise<Waiting> => ({
+  count: (await stateCounts(tx, "sensor", ["received"])).get("received") ?? 0,
+  items: (await firstSensors(tx, "received", todayShown)).map((sensor) => ({
+    key: sensor.id,
+    label: sensor.tag,
+    detail: `type ${sensor.typeLetter}, ${sensor.serial}, order ${sensor.order}`,
+    href: `/sensors/${sensor.tag}`,
+  })),
+});
 
-export const sensorsToLoad = async (tx: Tx): Promise<Waiting> => {
-  const where = { state: "received", line: { order: { state: "accepted" } } };
-  const sensors = await tx.sensor.findMany({
-    where,
-    orderBy: { tag: "asc" },
-    take: shown,
-    include: { line: { select: { order: { select: { number: true } } } } },
-  });
-  return {
-    count: await tx.sensor.count({ where }),
-    items: sensors.map((sensor) => ({
-      key: sensor.id,
-      label: sensor.tag,
-      detail: `type ${sensor.typeLetter}, ${sensor.serial}, order ${sensor.line.order.number}`,
-      href: `/sensors/${sensor.tag}`,
-    })),
-  };
-};
-
-const runsIn = async (tx: Tx, states: readonly string[], page: string): Promise<Waiting> => {
-  const where = { state: { in: [...states] } };
+const runsIn = async (tx: Tx, states: readonly RunState[], page: string): Promise<Waiting> => {
+  const counts = await stateCounts(tx, "run", states);
   const runs = await tx.run.findMany({
-    where,
+    where: { state: { in: [...states] } },
     orderBy: { createdAt: "asc" },
-    take: shown,
+    take: todayShown,
     include: { places: { where: { kind: "sensor" }, select: { id: true } } },
   });
   const performers = await tx.person.findMany({
@@ -36,7 +28,7 @@ const runsIn = async (tx: Tx, states: readonly string[], page: string): Promise<
     select: { id: true, name: true },
   });
   return {
-    count: await tx.run.count({ where }),
+    count: states.reduce((sum, state) => sum + (counts.get(state) ?? 0), 0),
     items: runs.map((run) => ({
       key: run.id,
       label: run.number,
@@ -49,5 +41,21 @@ const runsIn = async (tx: Tx, states: readonly string[], page: string): Promise<
 };
 
 export const returnedRuns = (tx: Tx): Promise<Waiting> => runsIn(tx, ["returned"], "/runs");
-export const runsInProgress = (tx: Tx): Promise<Waiting> => runsIn(tx, ["planned", "measuring"], "/runs");
+export const hotRuns = (tx: Tx): Promise<Waiting> => runsIn(tx, ["measuring"], "/runs");
+export const plannedRuns = (tx: Tx): Promise<Waiting> => runsIn(tx, ["planned"], "/runs");
+/** The longest planned first: what was submitted first is looked at first. */
 export const resultsToReview = (tx: Tx): Promise<Waiting> => runsIn(tx, ["submitted"], "/review");
+
+export const runsAtTheGate = async (tx: Tx): Promise<Waiting> => {
+  const found = await gateProblems(tx, todayShown);
+  return {
+    count: found[0]?.count ?? 0,
+    items: found.map(({ number, verdict }) => ({
+      key: number,
+      label: number,
+      detail: verdict === "refused" ? "the gate refused its start" : "the gate asks for reasons",
+      href: `/runs/${number}`,
+      state: "exception",
+    })),
+  };
+};

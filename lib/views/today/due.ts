@@ -5,9 +5,7 @@ import type { EquipmentState } from "@/lib/domain/equipment/types";
 import { dueKindLabels } from "@/lib/domain/reminder/labels";
 import { stageOf } from "@/lib/domain/reminder/stage-of";
 import type { DueThing } from "@/lib/domain/reminder/types";
-import type { TodayItem, Waiting } from "./waiting";
-
-const shown = 6;
+import { type TodayItem, todayShown, type Waiting } from "./waiting";
 
 /** As for the due days: what is not yet, or no longer, in use is left out. */
 const inUse = new Set<EquipmentState>(["verified", "in-service", "suspect"]);
@@ -50,5 +48,5 @@ export const thingsDue = async (tx: Tx, today: string): Promise<Waiting> => {
     })),
     ...things.flatMap((thing) => itemOf(thing, today)),
   ];
-  return { count: due.length, items: due.slice(0, shown) };
+  return { count: due.length, items: due.slice(0, todayShown) };
 };

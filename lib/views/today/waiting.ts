@@ -1,3 +1,6 @@
+/** How many of a list are named on the page; the heading leads to all of them. */
+export const todayShown = 6;
+
 export type TodayItem = {
   readonly key: string;
   readonly label: string;

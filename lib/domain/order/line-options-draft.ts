@@ -64,9 +64,13 @@ const annealOf = (draft: Draft, { maximumCelsius }: Line, say: Say): LineOptions
 
 const tableOf = (draft: Draft, line: Line, say: Say): LineOptions["correctionTable"] => {
   if (draft.tableStep === "") return undefined;
-  const step = numberWithin(draft.tableStep, 0, 500);
+  // Whole degrees: rows stand at multiples of the step.
+  const step = /^\d{1,3}$/.test(draft.tableStep) ? numberWithin(draft.tableStep, 0, 500) : Number.NaN;
   if (Number.isNaN(step))
-    say("tableStep", `Write the step in ${temperatureUnitLabels[line.temperatureUnit]}, up to 500, e.g. 10.`);
+    say(
+      "tableStep",
+      `Write the step in whole ${temperatureUnitLabels[line.temperatureUnit]}, up to 500, e.g. 10.`,
+    );
   if (line.setpoints.length === 1)
     say("tableStep", "A table runs between setpoints, and this line has one. Add another, or no table.");
   return Number.isNaN(step) ? undefined : { step };

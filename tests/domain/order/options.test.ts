@@ -50,7 +50,8 @@ describe("what a line asks for beyond its points", () => {
     expect(lineOf({ tableStep: "10" })?.options.correctionTable).toEqual({ step: 10 });
     expect(problems({ tableStep: "10", setpoints: "600" }).tableStep).toContain("has one");
     expect(problems({ tableStep: "10", setpoints: "" }), "not known yet").toEqual({});
-    for (const tableStep of ["0", "501", "ten"]) expect(problems({ tableStep })).toHaveProperty("tableStep");
+    for (const tableStep of ["0", "501", "2.5", "ten"])
+      expect(problems({ tableStep })).toHaveProperty("tableStep");
     expect(problems({ tableStep: "0", temperatureUnit: "F" }).tableStep).toContain("°F");
   });
 

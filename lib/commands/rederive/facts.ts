@@ -1,7 +1,10 @@
 import { hex } from "@/lib/data/hex";
+import { agreementEvents } from "@/lib/domain/agreement/events";
 import type { StoredEvent } from "@/lib/domain/audit/chain";
 import type { EventDefinition } from "@/lib/domain/audit/define-event";
 import { certificateEvents } from "@/lib/domain/certificate/events";
+import { invoicingEvents } from "@/lib/domain/invoicing/events";
+import { quotationEvents } from "@/lib/domain/quotation/events";
 import { runEvents } from "@/lib/domain/run/events";
 import type { Facts } from "./step";
 
@@ -29,6 +32,21 @@ export const documentFact = (id: string, sha256: string, renderer: string): Fact
   `bytes ${sha256}, renderer ${renderer}`,
 ];
 
+export const offerFact = (number: string, contentHash: string): Fact => [
+  `offer ${number}`,
+  `content ${contentHash}`,
+];
+
+export const agreementFact = (quotation: string, answer: string, contentHash: string): Fact => [
+  `answer to offer ${quotation}`,
+  `${answer}, content ${contentHash}`,
+];
+
+export const invoicingFact = (number: string, sha256: string): Fact => [
+  `file ${number} for invoicing`,
+  `bytes ${sha256}`,
+];
+
 type Reader = (event: StoredEvent) => Fact | undefined;
 
 const reader =
@@ -45,6 +63,11 @@ const readers: readonly Reader[] = [
   ),
   reader(certificateEvents.signedOff, (id, said) => certificateFact(id, said.number, said.contentHash)),
   reader(certificateEvents.issued, (id, said) => documentFact(id, said.sha256, said.renderer)),
+  reader(quotationEvents.made, (_id, said) => offerFact(said.number, said.contentHash)),
+  reader(agreementEvents.recorded, (_id, said) =>
+    agreementFact(said.quotation, said.answer, said.contentHash),
+  ),
+  reader(invoicingEvents.handedOver, (_id, said) => invoicingFact(said.number, said.sha256)),
 ];
 
 /** Adds what an event of the log says of records that can be recomputed. The event has been understood before. */

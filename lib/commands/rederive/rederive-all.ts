@@ -3,6 +3,7 @@ import { rederiveChain } from "./audit-chain";
 import { rederiveCertificates } from "./certificates";
 import { rederiveChains } from "./chains";
 import { rederiveCharacterisations } from "./characterisations";
+import { rederivePapers } from "./papers";
 import { rederiveResults } from "./results";
 import { rederiveBlocks } from "./scan-blocks";
 import { Broken, counted, type Facts, outcomeOf, type StepOutcome } from "./step";
@@ -43,6 +44,7 @@ export const rederiveAll = async (tell: (step: Rederived) => void): Promise<bool
     ["results", () => rederiveResults(recorded)],
     ["certificates", () => rederiveCertificates(recorded)],
     ["chains", rederiveChains],
+    ["offers and papers", () => rederivePapers(recorded)],
     [
       "log and records",
       async () => {

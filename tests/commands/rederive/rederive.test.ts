@@ -26,6 +26,9 @@ const evidence = [
   "certificate_file",
   "trace_node",
   "trace_edge",
+  "quotation",
+  "agreement",
+  "order_document",
 ] as const;
 
 beforeAll(async () => {
@@ -74,13 +77,14 @@ it("finds the demo laboratory as it was, with something of every kind", { timeou
       "results",
       "certificates",
       "chains",
+      "offers and papers",
       "log and records",
     ].map((step) => [step, "whole"]),
   );
   expect(whole).toBe(true);
   for (const { outcome } of told)
     expect(outcome).toMatchObject({
-      said: expect.not.stringMatching(/(^|\s)0 (event|block|result|certificate|chain|doc)/),
+      said: expect.not.stringMatching(/(^|\s)0 (event|block|result|certificate|chain|doc|offer|paper)/),
     });
 });
 
@@ -187,6 +191,35 @@ const cases: readonly Case[] = [
     /number 2 of C-\d{4} is missing/,
     `DELETE FROM certificate_file WHERE certificate_id = (SELECT id FROM certificate WHERE number LIKE '%-0002');
      DELETE FROM certificate WHERE number LIKE '%-0002'`,
+  ],
+  [
+    "the price of an offer",
+    "offers and papers",
+    /^offer Q-\d{4}-0001$/,
+    /not what its hash says/,
+    `UPDATE quotation SET content = replace(content, '"total":', '"total":1') WHERE number = ${firstOf("quotation", "number")}`,
+  ],
+  [
+    "the price of an offer with its hash recomputed",
+    "log and records",
+    /^offer Q-\d{4}-0001$/,
+    /the log says content /,
+    `UPDATE quotation SET content = replace(content, '"total":', '"total":1') WHERE number = ${firstOf("quotation", "number")};
+     UPDATE quotation SET content_hash = sha256(convert_to(content, 'UTF8'))`,
+  ],
+  [
+    "an answer to an offer turned round",
+    "log and records",
+    /^answer to offer Q-\d{4}-0001$/,
+    /the log says agreed/,
+    "UPDATE agreement SET answer = 'declined'",
+  ],
+  [
+    "a delivery note replaced together with its hash",
+    "offers and papers",
+    /^delivery-note S-\d{4}-0001$/,
+    /it has other bytes/,
+    "UPDATE order_document SET bytes = 'x', sha256 = sha256('x') WHERE kind = 'delivery-note'",
   ],
   [
     "one byte of a document",

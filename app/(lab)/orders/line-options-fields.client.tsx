@@ -40,14 +40,14 @@ const placeChoices = choicesOf(workPlaces, workPlaceLabels);
 
 const Reporting = ({ field, unitName }: Pick<Props, "field"> & { readonly unitName: string }) => (
   <>
+    <LineControl
+      {...field("countingRule")}
+      label="If a sensor is measured again"
+      choices={countingChoices}
+      hint="Fixed before the second measurement."
+    />
     <div className="fields">
       <LineControl {...field("report")} label="Reported as" choices={reportChoices} />
-      <LineControl
-        {...field("countingRule")}
-        label="If a sensor is measured again"
-        choices={countingChoices}
-        hint="Fixed before the second measurement."
-      />
       <LineControl
         {...field("tableStep")}
         label="Table of corrections, every"
@@ -98,8 +98,8 @@ export function LineOptionsFields({ line, errors, field, providers }: Props) {
           optional
           hint="As the customer calls these sensors, e.g. zone 3, load thermocouples."
         />
+        <LineControl {...field("sets")} label="Measured" choices={setChoices} />
         <div className="fields">
-          <LineControl {...field("sets")} label="Measured" choices={setChoices} />
           <LineControl
             {...field("annealCelsius")}
             label="Annealed at"

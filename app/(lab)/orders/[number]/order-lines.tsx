@@ -75,7 +75,13 @@ export function OrderLineDetails({ line }: { readonly line: Line }) {
         <Setpoints line={line} />
       </div>
       {line.use ? <p>{line.use}</p> : null}
-      {line.options.length > 0 ? <p>{line.options.join("; ")}.</p> : null}
+      {line.options.length > 0 ? (
+        <ul className="list">
+          {line.options.map((option) => (
+            <li key={option}>{option}</li>
+          ))}
+        </ul>
+      ) : null}
       {line.where ? (
         <Notice kind="info" title="Not done in this laboratory">
           {line.where} The certificate says so (ISO/IEC 17025:2017, 7.8.2.1).

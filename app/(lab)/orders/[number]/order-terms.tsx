@@ -24,9 +24,7 @@ export function OrderTerms({ order }: { readonly order: OrderPage }) {
           { label: "Decision rule", value: order.rule },
           ...(hasRule ? [{ label: "Rule agreed", value: agreementOf(order) }] : []),
           ...(order.isExpress ? [{ label: "Urgency", value: order.urgency }] : []),
-          ...(order.ruleSetPhrases.length > 0
-            ? [{ label: "Rule set", value: `${order.ruleSet}. ${order.ruleSetPhrases.join(". ")}.` }]
-            : []),
+          ...(order.ruleSetPhrases.length > 0 ? [{ label: "Rule set", value: order.ruleSet }] : []),
           { label: "Digits of U", value: order.uncertaintyDigits === 1 ? "One" : "Two" },
           { label: "Recorded", value: <By at={order.recordedAt} who={order.recordedBy} /> },
           ...(order.acceptedAt
@@ -35,6 +33,11 @@ export function OrderTerms({ order }: { readonly order: OrderPage }) {
           ...(order.note ? [{ label: "Note", value: <span className="lines">{order.note}</span> }] : []),
         ]}
       />
+      {order.ruleSetPhrases.length > 0 ? (
+        <p className="quiet">
+          {order.ruleSet}: {order.ruleSetPhrases.join(". ")}.
+        </p>
+      ) : null}
     </Section>
   );
 }

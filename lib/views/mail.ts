@@ -1,6 +1,9 @@
 import { listMail } from "@/lib/data/mail/list-mail";
 import { loadDueThings } from "@/lib/data/reminder/due-things";
+import { mailPage } from "@/lib/data/sql/mail-page";
 import { loadQualityManagers } from "@/lib/data/staff/load-quality-managers";
+import { cutPage, turnOf } from "@/lib/domain/list/page";
+import type { MailQuery } from "@/lib/domain/mail/list-query";
 import { mailState } from "@/lib/domain/mail/mail-state";
 import { maskAccess } from "@/lib/domain/mail/mask-access";
 import { nextReminderOn } from "@/lib/domain/reminder/next-reminder";
@@ -8,13 +11,16 @@ import { stageOf } from "@/lib/domain/reminder/stage-of";
 import type { Actor } from "@/lib/domain/staff/actor";
 import { answer } from "./view";
 
-const shown = 100;
-
 /** What is due and when it is told next; and the messages that were kept, with how their sending goes. */
-export const mailView = (actor: Actor, today: string) =>
+export const mailView = (actor: Actor, today: string, query: MailQuery = {}) =>
   answer(actor, "mail.manage", async (tx) => {
     const things = await loadDueThings(tx, today);
-    const messages = await listMail(tx, shown);
+    const turn = turnOf(query);
+    const page = cutPage(await mailPage(tx, turn), turn, ({ id }) => id);
+    const messages = await listMail(
+      tx,
+      page.rows.map(({ id }) => id),
+    );
     return {
       nextReminderOn: nextReminderOn(things, today),
       recipients: (await loadQualityManagers(tx)).map(({ email }) => email),
@@ -37,7 +43,8 @@ export const mailView = (actor: Actor, today: string) =>
             : null,
         };
       }),
-      count: await tx.mailMessage.count(),
+      next: page.next,
+      previous: page.previous,
     };
   });
 

@@ -39,7 +39,8 @@ describe("the mail page", () => {
       recipients: ["quinn.quality@example.test"],
       due: [],
       messages: [],
-      count: 0,
+      next: null,
+      previous: null,
     });
   });
 

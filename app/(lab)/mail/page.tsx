@@ -1,8 +1,10 @@
 import { Notice } from "@/app/_ui/notice";
 import { Page } from "@/app/_ui/page";
+import { PageTurns } from "@/app/_ui/page-turns";
 import { Section } from "@/app/_ui/section";
 import { Timestamp } from "@/app/_ui/timestamp";
 import { isoDay } from "@/lib/domain/calibration/due";
+import { readMailQuery } from "@/lib/domain/mail/list-query";
 import { mailView } from "@/lib/views/mail";
 import { requirePermission } from "@/lib/web/auth";
 import { load } from "@/lib/web/load";
@@ -11,10 +13,15 @@ import { MessageTable } from "./message-table";
 
 export const metadata = { title: "Mail" };
 
-export default async function MailPage() {
+type Props = {
+  readonly searchParams: Promise<Readonly<Record<string, string | string[] | undefined>>>;
+};
+
+export default async function MailPage({ searchParams }: Props) {
   const actor = await requirePermission("mail.manage");
   const today = isoDay(new Date());
-  const { due, nextReminderOn, recipients, messages, count } = await load(mailView(actor, today));
+  const query = readMailQuery(await searchParams);
+  const { due, nextReminderOn, recipients, messages, ...turns } = await load(mailView(actor, today, query));
   const unsent = messages.filter(({ state }) => state === "given-up").length;
   const next =
     nextReminderOn === null ? (
@@ -44,12 +51,9 @@ export default async function MailPage() {
       <Section title="Due and out of date" note={next} wide>
         <DueTable due={due} />
       </Section>
-      <Section
-        title="Messages"
-        note={count > messages.length ? `The newest ${messages.length} of ${count}.` : null}
-        wide
-      >
+      <Section title="Messages" note="The newest first." wide>
         <MessageTable messages={messages} />
+        <PageTurns path="/mail" query={query} next={turns.next} previous={turns.previous} of="messages" />
       </Section>
     </Page>
   );

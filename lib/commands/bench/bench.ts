@@ -1,42 +1,20 @@
 import { spawnSync } from "node:child_process";
-import { randomBytes } from "node:crypto";
 import { inCheckout } from "@/lib/commands/checkout";
 import { ensureGenerated } from "@/lib/commands/generate";
-import { borrowServer } from "@/lib/commands/postgres/borrow-server";
-import { changeUrl, connect } from "@/lib/commands/postgres/connect";
-import { ensureQueue } from "@/lib/commands/postgres/queue-schema";
-import { ensureLogin, ensureRoles, ownerRole, prepareDatabase } from "@/lib/commands/postgres/roles";
 import { simulateRun } from "@/lib/station/simulation/simulate-run";
-import { migrate } from "@/prisma/migrate";
 import { benchContent } from "./content";
 import { benchEvaluate } from "./evaluate";
 import { fixed, printFigure } from "./print-figure";
-
-/** A migrated database of its own, thrown away at the end. */
-const withDatabase = async (work: (adminUrl: string, runtimeUrl: string) => Promise<void>): Promise<void> => {
-  const server = await borrowServer();
-  const database = `bench_${randomBytes(6).toString("hex")}`;
-  const adminUrl = server.urlOf(database);
-  const client = await connect(server.urlOf("postgres"));
-  try {
-    await ensureRoles(client);
-    await client.query(`CREATE DATABASE ${database} OWNER ${ownerRole}`);
-    const inside = await connect(adminUrl);
-    await prepareDatabase(inside).finally(() => inside.end());
-    await migrate({ databaseUrl: adminUrl, log: () => {} });
-    await ensureQueue(adminUrl);
-    const password = randomBytes(16).toString("hex");
-    const user = await ensureLogin(client, database, "app", password);
-    await work(adminUrl, changeUrl(adminUrl, { user, password }));
-    await client.query(`DROP DATABASE ${database} WITH (FORCE)`);
-    await client.query(`DROP ROLE ${user}`);
-  } finally {
-    await client.end();
-    await server.giveBack();
-  }
-};
+import { withDatabase } from "./with-database";
 
 await ensureGenerated();
+/** `npm run bench lists`: the lists alone. */
+const listsOnly = process.argv.includes("lists");
+if (listsOnly) {
+  const { benchLists } = await import("./lists");
+  await benchLists(benchContent(simulateRun(1).evidence));
+  process.exit(0);
+}
 console.log("Medians of alternating rounds; each ratio is against the baseline of the same run.");
 // The core in a process of its own: whatever has grown a WebAssembly memory in this one (the layout of PDF does)
 // makes the engine look at every typed array twice, and then it is not the core that is measured.
@@ -63,5 +41,7 @@ await withDatabase(async (adminUrl, runtimeUrl) => {
   printFigure(await benchChain(runtimeUrl));
   await benchTrace(adminUrl, runtimeUrl);
 });
+const { benchLists } = await import("./lists");
+await benchLists(benchContent(evidence));
 const peak = process.resourceUsage().maxRSS / 1024;
 console.log(`\nPeak memory of this process: ${fixed(peak)} MiB`);

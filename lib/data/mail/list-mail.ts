@@ -17,11 +17,10 @@ export type ListedMail = {
   }[];
 };
 
-/** The messages that were kept, the newest first, with their attempts in order. */
-export const listMail = async (tx: Tx, limit: number): Promise<readonly ListedMail[]> =>
-  (await tx.mailMessage.findMany({
-    orderBy: [{ enqueuedAt: "desc" }, { id: "asc" }],
-    take: limit,
+/** These messages, in this order, with their attempts in theirs. */
+export const listMail = async (tx: Tx, ids: readonly string[]): Promise<readonly ListedMail[]> => {
+  const found = (await tx.mailMessage.findMany({
+    where: { id: { in: [...ids] } },
     select: {
       ...{ id: true, kind: true, recipient: true, subject: true, body: true, messageId: true },
       enqueuedAt: true,
@@ -31,3 +30,6 @@ export const listMail = async (tx: Tx, limit: number): Promise<readonly ListedMa
       },
     },
   })) as ListedMail[];
+  const byId = new Map(found.map((message) => [message.id, message]));
+  return ids.flatMap((id) => byId.get(id) ?? []);
+};

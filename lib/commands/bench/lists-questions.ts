@@ -1,0 +1,92 @@
+import { isoDay } from "@/lib/domain/calibration/due";
+import type { Actor } from "@/lib/domain/staff/actor";
+import type { Role } from "@/lib/domain/staff/roles";
+import { boardView } from "@/lib/views/board";
+import { certificateListView } from "@/lib/views/certificate-list";
+import { customersView } from "@/lib/views/customers";
+import { mailView } from "@/lib/views/mail";
+import { ordersView } from "@/lib/views/order/orders";
+import { runsView } from "@/lib/views/run/runs";
+import { searchView } from "@/lib/views/search";
+import { sensorsView } from "@/lib/views/sensor/sensors";
+import { todayView } from "@/lib/views/today";
+import type { Size } from "./lists-database";
+
+export type ListQuestion = {
+  readonly name: string;
+  readonly as: Role;
+  readonly ask: (actor: Actor) => Promise<unknown>;
+};
+
+const desk = "front-desk";
+
+/** Each must find something at both sizes: an empty answer is quick for the wrong reason. */
+const full =
+  (ask: (actor: Actor) => Promise<readonly unknown[]>) =>
+  async (actor: Actor): Promise<void> => {
+    if ((await ask(actor)).length === 0) throw new Error(`nothing was found: ${ask.toString()}`);
+  };
+
+/** The lists of orders and customers, search and boards, as their pages ask for them. */
+export const listQuestions = (size: Size): readonly ListQuestion[] => {
+  const today = isoDay(new Date());
+  const now = new Date();
+  const middle = Math.floor(size.orders / 2) + 1;
+  const order = `O-2026-${String(middle).padStart(5, "0")}`;
+  const orders = (query: Parameters<typeof ordersView>[1]) =>
+    full(async (actor) => (await ordersView(actor, query, today)).orders);
+  const sensors = (query: Parameters<typeof sensorsView>[1]) =>
+    full(async (actor) => (await sensorsView(actor, query, today)).sensors);
+  const search = (text: string) => full((actor) => searchView(actor, text));
+  return [
+    { name: "orders in work", as: desk, ask: orders({}) },
+    { name: "orders, all", as: desk, ask: orders({ show: "all" }) },
+    { name: "orders, completed", as: desk, ask: orders({ show: "completed" }) },
+    { name: "orders, express", as: desk, ask: orders({ show: "all", urgency: "express" }) },
+    { name: "orders, by rule set", as: desk, ask: orders({ show: "all", rules: "audited-heat-treatment" }) },
+    { name: "orders, late", as: desk, ask: orders({ only: "late" }) },
+    { name: "orders, at risk", as: desk, ask: orders({ only: "risk" }) },
+    { name: "orders, waiting for the customer", as: desk, ask: orders({ only: "waiting" }) },
+    { name: "orders, something to send", as: desk, ask: orders({ only: "send" }) },
+    { name: "orders, by their number", as: desk, ask: orders({ show: "all", q: `PO ${400_000 + middle}` }) },
+    { name: "orders, a page in the middle", as: desk, ask: orders({ show: "all", after: order }) },
+    { name: "sensors here", as: desk, ask: sensors({}) },
+    { name: "sensors, all", as: desk, ask: sensors({ show: "all" }) },
+    { name: "sensors, issued", as: desk, ask: sensors({ show: "issued" }) },
+    { name: "sensors, of late orders", as: desk, ask: sensors({ only: "late" }) },
+    { name: "sensors, by the end of a serial", as: desk, ask: sensors({ show: "all", find: `-${middle}` }) },
+    {
+      name: "customers",
+      as: desk,
+      ask: full(async (actor) => (await customersView(actor, {})).rows),
+    },
+    {
+      name: "certificates",
+      as: desk,
+      ask: full(async (actor) => (await certificateListView(actor, {})).certificates),
+    },
+    { name: "runs", as: "technician", ask: full(async (actor) => (await runsView(actor, {})).runs) },
+    {
+      name: "runs, open",
+      as: "technician",
+      ask: full(async (actor) => (await runsView(actor, { show: "open" })).runs),
+    },
+    {
+      name: "mail",
+      as: "quality-manager",
+      ask: full(async (actor) => (await mailView(actor, today)).messages),
+    },
+    { name: "search, serial", as: desk, ask: search(`-${middle}`) },
+    { name: "search, what begins so: SN 0", as: desk, ask: search("SN 0") },
+    { name: "search, order", as: desk, ask: search(order) },
+    { name: "search, purchase order", as: desk, ask: search(`PO ${400_000 + middle}`) },
+    { name: "search, customer", as: desk, ask: search("Hazel") },
+    { name: "search, certificate", as: desk, ask: search(`C-2026-${String(middle).padStart(6, "0")}`) },
+    { name: "search, run", as: desk, ask: search(`R-2026-${String(middle).padStart(5, "0")}`) },
+    { name: "board, the week", as: desk, ask: full(async (actor) => (await boardView(actor, now)).numbers) },
+    { name: "today, front desk", as: desk, ask: full((actor) => todayView(actor, today)) },
+    { name: "today, technician", as: "technician", ask: full((actor) => todayView(actor, today)) },
+    { name: "today, signatory", as: "signatory", ask: full((actor) => todayView(actor, today)) },
+    { name: "today, quality manager", as: "quality-manager", ask: full((actor) => todayView(actor, today)) },
+  ];
+};

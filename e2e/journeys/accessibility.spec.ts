@@ -5,9 +5,13 @@ import { expect, test } from "../fixtures";
 const routes: Readonly<Record<string, readonly string[]>> = {
   "quality-manager": [
     "/",
+    "/board",
+    "/search?q=s",
     "/orders",
+    "/orders?show=all&only=late",
     "/customers",
     "/sensors",
+    "/sensors/policy",
     "/runs",
     "/certificates",
     "/standards",
@@ -30,13 +34,16 @@ const routes: Readonly<Record<string, readonly string[]>> = {
     "/laboratory",
     "/scope",
     "/scope/new?form=table",
+    "/prices",
+    "/shipments",
+    "/invoicing",
     "/procedures",
     "/procedures/new",
     "/procedures/simulated-furnace",
     "/procedures/tube-furnace/draft",
     "/account",
   ],
-  "front-desk": ["/", "/orders/new", "/customers/new"],
+  "front-desk": ["/", "/orders/new", "/customers/new", "/sensors/find?q=none"],
   technician: ["/", "/runs/new", "/furnaces/inhomogeneity"],
   signatory: ["/", "/review"],
   customer: ["/portal", "/portal/orders", "/portal/certificates"],
@@ -72,8 +79,16 @@ const chainPages = async (page: Page): Promise<string[]> => {
   return [`${chain}`, "/trace/standard/REF-S-01"];
 };
 
+/** Offer, promise, return and repetition of an order with finished sensors. */
+const commercePages = async (page: Page): Promise<string[]> => {
+  await page.goto("/shipments");
+  const ship = await page.getByRole("main").getByRole("link", { name: /^O-/ }).first().getAttribute("href");
+  return ["ship", "quotation", "promise", "repeat"].map((what) => `${ship}`.replace(/ship$/, what));
+};
+
 const morePages: Readonly<Record<string, (page: Page) => Promise<string[]>>> = {
   technician: furnacePages,
+  "front-desk": commercePages,
   "quality-manager": chainPages,
 };
 

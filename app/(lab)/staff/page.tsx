@@ -33,7 +33,12 @@ export default async function StaffPage() {
     <Page
       title="Staff"
       lead="Everybody who can sign in: people of the laboratory by their roles, and people of customers, who see only their own orders."
-      actions={<LinkButton href="/laboratory">The laboratory’s settings</LinkButton>}
+      actions={
+        <>
+          <LinkButton href="/staff/access">How people are let in</LinkButton>
+          <LinkButton href="/laboratory">The laboratory’s settings</LinkButton>
+        </>
+      }
     >
       <Section title="People" wide>
         <DataTable

@@ -22,7 +22,7 @@ export const decideLock = (
   const since = Math.max(now.getTime() - lockMemoryMilliseconds, lockedUntil?.getTime() ?? 0);
   const counted = attempts
     .filter((attempt) => attempt.at.getTime() >= since)
-    .toSorted((a, b) => a.at.getTime() - b.at.getTime());
+    .toSorted((a, b) => a.at.getTime() - b.at.getTime() || Number(a.succeeded) - Number(b.succeeded));
   const failures = counted.length - 1 - counted.findLastIndex((attempt) => attempt.succeeded);
   return failures >= policy.lockAfter ? new Date(now.getTime() + policy.lockMinutes * 60_000) : null;
 };

@@ -1,5 +1,6 @@
 import { z } from "zod";
 import { roles } from "../staff/roles";
+import { rowVersion } from "../typed-text";
 
 /**
  * How the laboratory lets people in. The figures are the platform's, common practice without a source; the laboratory
@@ -17,3 +18,5 @@ export const AccountPolicy = z.strictObject({
 export type AccountPolicy = z.output<typeof AccountPolicy>;
 
 export const readAccountPolicy = (stored: string): AccountPolicy => AccountPolicy.parse(JSON.parse(stored));
+
+export const AccountPolicyInput = z.strictObject({ version: rowVersion, policy: AccountPolicy });

@@ -6,6 +6,7 @@
 export const benchPermissions: readonly string[] = [
   "laboratory.read",
   "order.record",
+  "order.note",
   "sensor.receive",
   "hold.place",
   "custody.record",
@@ -39,6 +40,7 @@ export const benchMayNot: readonly string[] = [
   "provider.record",
   "furnace.accept",
   "gate.override",
+  "run.authorise-repeat",
   "review.decide",
   "review.second-look",
   "audit.read",

@@ -10,9 +10,10 @@ const longestWaitSeconds = 300;
  * 2, 4, 8 … up to five minutes after each further one. A wait, not a lock: nobody can shut somebody else out for good.
  */
 export const signInDelay = (attempts: readonly Attempt[], now: Date): number => {
+  // An attempt is written down as failed first: of two at one moment the success is the later one.
   const recent = attempts
     .filter((attempt) => now.getTime() - attempt.at.getTime() < rememberedMilliseconds)
-    .toSorted((a, b) => a.at.getTime() - b.at.getTime());
+    .toSorted((a, b) => a.at.getTime() - b.at.getTime() || Number(a.succeeded) - Number(b.succeeded));
   const sinceSuccess = recent.slice(recent.findLastIndex((attempt) => attempt.succeeded) + 1);
   const last = sinceSuccess.at(-1);
   const excess = sinceSuccess.length - freeFailures;

@@ -4,9 +4,9 @@ import { NewPassword, namesItsOwner } from "@/lib/domain/staff/password";
 const holds = (password: string) => NewPassword.safeParse(password).success;
 
 describe("NewPassword", () => {
-  it("asks for length and for nothing else", () => {
+  it("asks for length, not for composition", () => {
     expect(holds("four words in a row")).toBe(true);
-    expect(holds("abcdefghijkl")).toBe(true);
+    expect(holds("abcdefghijkz")).toBe(true);
     expect(holds("abcdefghijk")).toBe(false);
     expect(holds(`${"0123456789".repeat(20)}`)).toBe(true);
     expect(holds(`${"0123456789".repeat(20)}x`)).toBe(false);

@@ -81,3 +81,74 @@ test("an order is answered while it is typed, settled, accepted, and changed aft
   await expect(change).toContainText("1000 °C");
   await expect(change).toContainText("900 °C");
 });
+
+test("a run with a sensor of a changed order stands still until a technician has read what changed", async ({
+  page,
+  signInAs,
+}) => {
+  test.setTimeout(120_000);
+  const main = page.getByRole("main");
+  const heading = page.getByRole("heading", { level: 1 });
+  const headed = async (pattern: RegExp): Promise<string> => {
+    await expect(heading).toContainText(pattern);
+    return pattern.exec((await heading.textContent()) ?? "")?.[0] ?? "";
+  };
+  const leave = async (role: string) => {
+    await page.context().clearCookies();
+    await signInAs(role);
+  };
+  await signInAs("front-desk");
+  await page.goto("/orders/new");
+  await page.getByLabel("Customer", { exact: true }).selectOption({ label: "Oakes & Bellamy Glass" });
+  await page.getByLabel("Construction").fill("Mineral-insulated, 3 mm, insulated junction");
+  await page.getByLabel("Setpoints (may stay empty)").fill("300 500 700");
+  await page.getByRole("button", { name: "Record the order" }).click();
+  const order = await headed(/O-\d{4}-\d{4}/);
+  await acceptOrder(page);
+  await page.goto(`/orders/${order}/receive`);
+  await page.getByLabel("Serial numbers").fill("CHANGED-1");
+  await page.getByRole("button", { name: "Take them in" }).click();
+  await page.waitForURL((url) => !url.pathname.endsWith("/receive"));
+
+  await leave("technician");
+  await page.goto("/runs/new");
+  await page
+    .getByRole("row", { name: /CHANGED-1/ })
+    .getByRole("checkbox")
+    .check();
+  for (const tag of ["REF-S-01", "REF-S-02"]) await page.getByLabel(tag, { exact: true }).check();
+  await page.getByRole("button", { name: "Place them" }).click();
+  const rows = page.getByRole("table").getByRole("row");
+  for (const [row, channel] of [
+    [/REF-S-01/, "101"],
+    [/CHANGED-1/, "102"],
+    [/REF-S-02/, "108"],
+    [/shorted/, "120"],
+  ] as const)
+    await rows
+      .filter({ hasText: row })
+      .getByLabel(/^Channel of/)
+      .fill(channel);
+  await page.getByRole("button", { name: "Make the run" }).click();
+  const run = await headed(/R-\d{4}-\d{4}/);
+
+  await leave("front-desk");
+  await page.goto(`/orders/${order}/change`);
+  await page.getByLabel("Why it changes").fill("700 °C is not used any more");
+  await page.getByLabel("Agreed with, of the customer").fill("Teodor Lisowski");
+  await page.getByLabel("Setpoints (may stay empty)").fill("300 500");
+  await page.getByLabel(/defined, documented and understood/).check();
+  await page.getByLabel(/capability and the resources/).check();
+  await page.getByLabel(/method suits what is required/).check();
+  await page.getByRole("button", { name: "Change the order" }).click();
+  await page.waitForURL((url) => url.pathname === `/orders/${order}`);
+  await expect(page.locator("#history")).toContainText(`${run} stands still until it is acknowledged`);
+
+  await leave("technician");
+  await page.goto(`/runs/${run}`);
+  await expect(main).toContainText(`order ${order} was changed; this run stands still`);
+  const changed = page.getByRole("table", { name: "What changed." });
+  await expect(changed).toContainText("300 500 700 °C");
+  await page.getByRole("button", { name: "I have read it: go on" }).click();
+  await expect(main).not.toContainText("this run stands still");
+});

@@ -128,7 +128,9 @@ export const orderEvents = {
     }),
     sentence: (p) =>
       `changed the accepted order ${p.number} in ${plural(p.differences, "place")}, after review${
-        p.pausedRuns.length > 0 ? `; ${p.pausedRuns.join(", ")} stand still until it is acknowledged` : ""
+        p.pausedRuns.length > 0
+          ? `; ${p.pausedRuns.join(", ")} ${p.pausedRuns.length === 1 ? "stands" : "stand"} still until it is acknowledged`
+          : ""
       }`,
   }),
   changeAcknowledged: defineEvent({

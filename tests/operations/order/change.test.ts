@@ -131,7 +131,7 @@ describe("a run whose load has a sensor of a changed order", () => {
     );
     const { number } = orders.find(({ customerId }) => customerId === bench.northern.customerId)!;
     await change(number, withSetpoints("300 500 700 900 1100 1150"), {});
-    expect((await auditSentences()).at(-1)).toContain(`${run} stand still until it is acknowledged`);
+    expect((await auditSentences()).at(-1)).toContain(`${run} stands still until it is acknowledged`);
     const stands = expect.stringContaining(`Run ${run} stands still: order ${number} was changed`);
     const entry = [{ seconds: 0, channel: "101", microvolts: 1, polarity: 1 as const }];
     const typed = { run, startedAt: "2026-10-15T06:00:00Z", first: entry, second: entry };

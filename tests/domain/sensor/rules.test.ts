@@ -44,6 +44,12 @@ describe("pasted serial numbers", () => {
     });
   });
 
+  it("of ten megabytes are refused for their length, before a line of them is read", () => {
+    const issues = ReceiveSensorsInput.safeParse(intakeInput("O-2026-0001", "S-1\n".repeat(2_500_000))).error
+      ?.issues;
+    expect(issues?.[0]).toMatchObject({ path: ["serials"], message: expect.stringContaining("at most 200") });
+  });
+
   it("are refused by line when one stands twice, without regard to case", () => {
     const read = readSerials("A1\n\nB2\na1");
     expect(read).toMatchObject({

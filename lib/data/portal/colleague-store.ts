@@ -22,11 +22,3 @@ export const loadColleagues = async (tx: Tx, customerId: string) =>
       orderBy: [{ active: "desc" }, { name: "asc" }, { id: "asc" }],
     })
   ).map(({ roles, ...person }) => ({ ...person, roles: roles.map(({ role }) => role) }));
-
-/** Invitations of this customer that can still be taken up. */
-export const loadOpenInvitations = (tx: Tx, customerId: string, now: Date) =>
-  tx.accessLink.findMany({
-    where: { customerId, purpose: "invitation", usedAt: null, withdrawnAt: null, expiresAt: { gt: now } },
-    select: { email: true, name: true, expiresAt: true, madeAt: true },
-    orderBy: { madeAt: "desc" },
-  });

@@ -1,5 +1,6 @@
+import { loadOpenInvitations } from "@/lib/data/account/access-link-store";
 import { inScope } from "@/lib/data/in-scope";
-import { loadColleagues, loadOpenInvitations } from "@/lib/data/portal/colleague-store";
+import { loadColleagues } from "@/lib/data/portal/colleague-store";
 import { Refused } from "@/lib/domain/refusal";
 import type { Actor } from "@/lib/domain/staff/actor";
 import { customerIdOf } from "@/lib/domain/staff/customer-id-of";
@@ -20,7 +21,8 @@ export const portalColleaguesView = (actor: Actor, now: Date) => {
       mayOrder: person.roles.includes("customer-orderer"),
       mayManage: person.roles.includes("customer-manager"),
     })),
-    invitations: (await loadOpenInvitations(tx, customerId, now)).map((invitation) => ({
+    invitations: (await loadOpenInvitations(tx, now, customerId)).map((invitation) => ({
+      id: invitation.id,
       email: invitation.email,
       name: invitation.name,
       expiresAt: invitation.expiresAt.toISOString(),

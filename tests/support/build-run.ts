@@ -20,6 +20,12 @@ export type RunOptions = {
   readonly state?: "submitted" | "measuring";
   /** As a procedure asks for it of every sensor. */
   readonly deviationFunction?: DeviationFunctionChoice;
+  /** What the line asks for beyond its points. */
+  readonly lineOptions?: Readonly<Record<string, unknown>>;
+  /** A further run of sensors that are there already, put into review with it. */
+  readonly again?: readonly { readonly id: string; readonly customerId: string }[];
+  readonly setKind?: "as-received" | "after-anneal";
+  readonly createdAt?: Date;
   readonly findings?: readonly { code: string; path: string; message: string }[];
 };
 
@@ -76,6 +82,7 @@ const order = async (tx: Tx, world: World, owner: "north" | "south", options: Ru
       toleranceStandard: rule === "none" ? null : "IEC 60584-1:2013",
       toleranceClass: rule === "none" ? null : "1",
       temperatureUnit: options.temperatureUnit ?? "C",
+      options: JSON.stringify(options.lineOptions ?? {}),
     },
   });
   await tx.orderSetpoint.createMany({
@@ -131,6 +138,7 @@ const load = async (
   world: World,
   runId: string,
   sensors: readonly { id: string; customerId: string }[],
+  setKind = "as-received",
 ) => {
   const common = { runId, junctionId: world.junction.id, junctionCelsius: 0, immersionMillimetre: 300 };
   await tx.loadPlace.createMany({
@@ -148,6 +156,7 @@ const load = async (
         kind: "sensor",
         sensorId: row.id,
         customerId: row.customerId,
+        setKind,
         channel: `CH${index + 1}`,
       })),
     ],
@@ -245,8 +254,11 @@ export const buildRun = (world: World, options: RunOptions) =>
   inScope({ kind: "laboratory" }, async (tx) => {
     const sensors = [];
     const orders = new Map<string, Awaited<ReturnType<typeof order>>>();
-    for (const owner of new Set(options.owners)) orders.set(owner, await order(tx, world, owner, options));
-    for (const owner of options.owners)
+    for (const owner of options.again ? [] : new Set(options.owners))
+      orders.set(owner, await order(tx, world, owner, options));
+    for (const { id } of options.again ?? [])
+      sensors.push(await tx.sensor.update({ where: { id }, data: { state: "in-review" } }));
+    for (const owner of options.again ? [] : options.owners)
       sensors.push(await sensor(tx, world, owner, orders.get(owner)!.line.id, options.typeLetter ?? "K"));
     const run = await tx.run.create({
       data: {
@@ -256,8 +268,8 @@ export const buildRun = (world: World, options: RunOptions) =>
         scannerId: world.scanner.id,
         state: options.state ?? "submitted",
         performerId: world.people.technician.personId,
-        createdAt: at,
-        startedAt: at,
+        createdAt: options.createdAt ?? at,
+        startedAt: options.createdAt ?? at,
         procedureRevisionId: world.procedureRevisionId,
         budgetInputs: "{}",
       },
@@ -269,7 +281,7 @@ export const buildRun = (world: World, options: RunOptions) =>
         celsius,
       })),
     });
-    await load(tx, world, run.id, sensors);
+    await load(tx, world, run.id, sensors, options.setKind);
     await windows(tx, world, run.id);
     const evaluation = await addEvaluation(tx, world, run.id, 1, options);
     return { run, evaluation, sensors, orders: [...orders.values()].map(({ order: made }) => made) };

@@ -1,0 +1,34 @@
+import { rederiveCertificates } from "@/lib/commands/rederive/certificates";
+import { rederiveChains } from "@/lib/commands/rederive/chains";
+import { inScope } from "@/lib/data/in-scope";
+import { CertificateContent } from "@/lib/domain/certificate/content";
+import { renderDocument } from "@/lib/operations/certificate/render";
+import type { RunOptions } from "./build-run";
+import { signClock } from "./sign-run";
+
+/** What tests of work in parts look at: stored contents, states, and whether all of it derives again. */
+
+const laboratory = { kind: "laboratory" } as const;
+
+export const shift =
+  (celsius: number): NonNullable<RunOptions["change"]> =>
+  (point) => {
+    if (point.state !== "measured") return point;
+    const errorCelsius = point.errorCelsius + celsius;
+    return { ...point, errorCelsius, printed: { ...point.printed, errorCelsius: errorCelsius.toFixed(1) } };
+  };
+
+export const contentOf = (id: string) =>
+  inScope(laboratory, async (tx) =>
+    CertificateContent.parse(JSON.parse((await tx.certificate.findUniqueOrThrow({ where: { id } })).content)),
+  );
+export const stateOf = (id: string) =>
+  inScope(laboratory, async (tx) => (await tx.sensor.findUniqueOrThrow({ where: { id } })).state);
+export const runState = (id: string) =>
+  inScope(laboratory, async (tx) => (await tx.run.findUniqueOrThrow({ where: { id } })).state);
+export const rederived = async () => {
+  for (const { id } of await inScope(laboratory, (tx) => tx.certificate.findMany({ select: { id: true } })))
+    await renderDocument(id, signClock);
+  await rederiveCertificates(new Map());
+  return rederiveChains();
+};

@@ -9,7 +9,7 @@ import { isFirstAccessOpenView } from "@/lib/views/first-access";
 import { connectDatabase } from "@/lib/web/connect-database";
 import { acceptFirstAccessAction } from "./actions";
 
-export const metadata = { title: "First access", referrer: "no-referrer" };
+export const metadata = { title: "First access" };
 
 type Props = { readonly params: Promise<{ readonly token: string }> };
 

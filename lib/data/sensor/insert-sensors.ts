@@ -3,7 +3,7 @@ import type { IntakeFinding } from "@/lib/domain/intake/findings";
 import type { OrderLine } from "@/lib/domain/order/types";
 import type { SensorAtIntake } from "@/lib/domain/sensor/schema";
 import type { Tx } from "../in-scope";
-import { nextNumber } from "../number/next-number";
+import { nextNumbers } from "../number/next-number";
 
 type Intake = {
   readonly customerId: string;
@@ -26,8 +26,8 @@ export const insertSensors = async (
   sensors: readonly AssessedSensor[],
 ): Promise<readonly { readonly id: string; readonly tag: string }[]> => {
   const { customerId, line } = intake;
-  const tagged: (AssessedSensor & { readonly tag: string })[] = [];
-  for (const sensor of sensors) tagged.push({ ...sensor, tag: sensorTag(await nextNumber(tx, "sensor")) });
+  const numbers = await nextNumbers(tx, "sensor", sensors.length);
+  const tagged = sensors.map((sensor, index) => ({ ...sensor, tag: sensorTag(numbers[index]!) }));
   const rows = await tx.sensor.createManyAndReturn({
     data: tagged.map(({ tag, serial, build }) => ({
       tag,

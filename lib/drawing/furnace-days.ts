@@ -35,7 +35,7 @@ const weekdays = ["Sun", "Mon", "Tue", "Wed", "Thu", "Fri", "Sat"] as const;
 const roomOf = (width: number): Room =>
   width < 600
     ? { left: 66, right: width - 6, top: 30, row: 44, large: 17, small: 12 }
-    : { left: 130, right: width - 8, top: 40, row: 74, large: 28, small: 20 };
+    : { left: 144, right: width - 8, top: 40, row: 74, large: 28, small: 20 };
 
 /** Days as columns: a line where each begins, its name above, a wash where nobody works. */
 const dayShapes = (view: FurnaceDaysView, room: Room, x: (at: number) => number, bottom: number) => {
@@ -96,6 +96,14 @@ const barShapes = (bar: Bar, room: Room, x: (at: number) => number, y: number): 
   ];
 };
 
+const stateSize = (room: Room): number => Math.max(12, room.small * 0.8);
+
+/** Which run is hot; where there is little room, that one is. */
+const hotText = ({ hot }: FurnaceDaysView["furnaces"][number], room: Room): string => {
+  if (hot === null) return "not hot";
+  return room.large < 20 ? "hot" : fitText(`hot: ${hot.number}`, room.left - 6, stateSize(room));
+};
+
 const minuteOf = (at: string): string => at.slice(0, 16).replace("T", " ");
 
 const table = (view: FurnaceDaysView): Drawing["table"] => ({
@@ -131,14 +139,9 @@ export function furnaceDays(view: FurnaceDaysView, width = 1200): Drawing {
         bold: true,
       },
       {
-        ...note(
-          furnace.hot ? fitText(`hot: ${furnace.hot.number}`, room.left - 6, room.small) : "not hot",
-          0,
-          px(y + room.row * 0.5 + room.small + 4),
-          "start",
-          furnace.hot ? "heat" : "muted",
-        ),
-        size: room.small * 0.8,
+        ...note(hotText(furnace, room), 0, px(y + room.row * 0.5 + room.small + 4), "start"),
+        ink: furnace.hot ? ("heat" as const) : ("muted" as const),
+        size: stateSize(room),
       },
       ...furnace.bars.flatMap((bar) => barShapes(bar, room, x, y)),
     ];

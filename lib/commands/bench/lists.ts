@@ -32,13 +32,13 @@ type Times = Map<string, number[]>;
 type Side = { readonly url: string; readonly questions: readonly ListQuestion[]; readonly times: Times };
 
 /** Call by call on both sides in turn, so that whatever else the machine does falls on both; the first does not count. */
-const askAll = async (sides: readonly Side[]): Promise<void> => {
+const askAll = async (sides: readonly Side[], wanted: (name: string) => boolean): Promise<void> => {
   const names = sides[0]?.questions.map(({ name }) => name) ?? [];
   for (let call = -1; call < calls; call++)
     for (const [at, name] of names.entries())
       for (const { url, questions, times } of call % 2 === 0 ? sides : [...sides].reverse()) {
         const question = questions[at];
-        if (!question) continue;
+        if (!question || !wanted(name)) continue;
         configureDatabase(url);
         const begun = performance.now();
         await question.ask(actorOf(question.as));
@@ -46,10 +46,13 @@ const askAll = async (sides: readonly Side[]): Promise<void> => {
       }
 };
 
+const ratioOf = (name: string, before: Times, after: Times): number =>
+  p95(after.get(name) ?? []) / p95(before.get(name) ?? []);
+
 const print = (questions: readonly ListQuestion[], before: Times, after: Times): readonly string[] =>
   questions.flatMap(({ name }) => {
     const [few, many] = [p95(before.get(name) ?? []), p95(after.get(name) ?? [])];
-    const ratio = many / few;
+    const ratio = ratioOf(name, before, after);
     console.log(
       `  ${name.padEnd(46)} ${fixed(few).padStart(7)} ms  ${fixed(many).padStart(7)} ms  ${fixed(ratio).padStart(5)} ×`,
     );
@@ -74,10 +77,21 @@ export const benchLists = async (content: CertificateContent): Promise<void> => 
       console.log(`  filled in ${seeded.map(fixed).join(" s and ")} s; limit ${limit} ×`);
       const [before, after]: [Times, Times] = [new Map(), new Map()];
       const few = listQuestions(small);
-      await askAll([
+      const sides: readonly Side[] = [
         { url: smallUrl, questions: few, times: before },
         { url: largeUrl, questions: listQuestions(large), times: after },
-      ]).finally(closeDatabase);
+      ];
+      try {
+        await askAll(sides, () => true);
+        // Of sixty calls three lie above the 95th percentile: what is over is asked as often again, and all calls count.
+        const again = new Set(
+          few.map(({ name }) => name).filter((name) => ratioOf(name, before, after) > limit),
+        );
+        await askAll(sides, (name) => again.has(name));
+        if (again.size > 0) console.log(`  asked as often again: ${[...again].join("; ")}`);
+      } finally {
+        await closeDatabase();
+      }
       const over = print(few, before, after);
       if (over.length > 0) throw new Error(`slower than ${limit} × at the larger size: ${over.join("; ")}`);
     });

@@ -15,6 +15,8 @@ export const receivableView = (actor: Actor, number: string) =>
       customer: customer.name,
       isOpen: order.state === "accepted",
       state: order.state,
+      /** The customer's rule set asks for lot and roll of each sensor. */
+      asksForRolls: order.ruleSet === "audited-heat-treatment",
       lines: order.lines.map((line) => ({
         position: line.position,
         typeLetter: line.typeLetter,

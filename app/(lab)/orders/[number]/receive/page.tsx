@@ -56,6 +56,12 @@ export default async function ReceivePage({ params, searchParams }: Props) {
               defaultValue={new Date().toISOString().slice(0, 10)}
             />
           </div>
+          {order.asksForRolls ? (
+            <Notice kind="info" title="Lot and roll of each sensor">
+              The customer is audited by a rule set: write lot and roll, and of a roll which end each piece
+              is. Both ends are measured.
+            </Notice>
+          ) : null}
           <SerialsAndChecks>
             <ChecksForAll />
             <BuildFields />

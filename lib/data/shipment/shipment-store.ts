@@ -1,4 +1,5 @@
 import type { Tx } from "@/lib/data/in-scope";
+import { certificatesOfSensors } from "@/lib/data/parts/certificates-of-sensors";
 
 type NewShipment = {
   readonly number: string;
@@ -52,11 +53,7 @@ export const loadCertificateNumbers = async (
   tx: Tx,
   sensorIds: readonly string[],
 ): Promise<ReadonlyMap<string, readonly string[]>> => {
-  const rows = await tx.certificate.findMany({
-    where: { sensorId: { in: [...sensorIds] } },
-    select: { sensorId: true, number: true },
-    orderBy: { number: "asc" },
-  });
+  const rows = await certificatesOfSensors(tx, sensorIds);
   const found = new Map<string, string[]>();
   for (const { sensorId, number } of rows) found.set(sensorId, [...(found.get(sensorId) ?? []), number]);
   return found;

@@ -8,6 +8,7 @@ import { env } from "@/lib/web/env";
 import { cookieNames } from "@/lib/web/session-cookie";
 import { SignInForm } from "./sign-in-form";
 import { signInMessage } from "./sign-in-message";
+import { wayBack, wayThere } from "./way-back";
 
 export const metadata = { title: "Sign in" };
 
@@ -30,12 +31,14 @@ export default async function SignInPage({ searchParams }: Props) {
   const jar = await cookies();
   // After a refusal the address no longer says where the person wanted to go; the cookie still does.
   const kept = error === undefined ? undefined : jar.get(names.target)?.value;
-  const target = one(query.to) ?? one(query.callbackUrl) ?? kept ?? "/";
+  const back = wayBack(one(query.callbackUrl), env().publicOrigin);
+  const said = one(query.said) ?? back.said;
+  const target = one(query.to) ?? back.to ?? kept ?? "/";
   const csrf = jar.get(names.csrf)?.value.split("|")[0];
   // The token's cookie is set at this address, which then leads back here with `callbackUrl`.
   if (!csrf && one(query.callbackUrl) === undefined)
-    redirect(`/api/auth/signin?callbackUrl=${encodeURIComponent(target)}`);
-  const message = signInMessage(error, one(query.said));
+    redirect(`/api/auth/signin?callbackUrl=${encodeURIComponent(wayThere(target, said))}`);
+  const message = signInMessage(error, said);
   return (
     <Page
       title="Sign in"

@@ -6,6 +6,7 @@ import { stateCounts } from "@/lib/data/sql/state-counts";
 import { isoDay } from "@/lib/domain/calibration/due";
 import type { OrderQuery } from "@/lib/domain/order/list-query";
 import { dayAfter, weekOf } from "@/lib/domain/order/working-days";
+import { sensorStates } from "@/lib/domain/sensor/transitions";
 import type { Actor } from "@/lib/domain/staff/actor";
 import { furnaceRows } from "./board/furnace-rows";
 import { answer } from "./view";
@@ -65,7 +66,8 @@ const orderNumbers = async (tx: Tx, today: string, outlooks: readonly PromisedOr
   } as const satisfies Readonly<Record<string, BoardNumber>>;
 };
 
-const inTheHouse = ["received", "loaded", "measured", "evaluated", "in-review", "issued"] as const;
+/** As the list that the number leads to: all that have not been handed back. */
+const inTheHouse = sensorStates.filter((state) => state !== "collected");
 
 /** The week of the laboratory: promised, here, hot, late and at risk, to be sent, waiting for the customer. */
 export const boardView = (actor: Actor, now: Date) =>

@@ -10,7 +10,7 @@ const later = "quite another set of words";
 const enter = async (page: Page, email: string, typed: string, atBench = false) => {
   await page.goto("/sign-in");
   await page.getByLabel(/e-?mail/i).fill(email);
-  await page.getByLabel("Password").fill(typed);
+  await page.getByLabel("Password", { exact: true }).fill(typed);
   if (atBench) await page.getByLabel("At the bench").check();
   await page.getByRole("button", { name: "Sign in" }).click();
 };
@@ -55,7 +55,7 @@ test("somebody is invited, works at the bench, forgets the password, and sets up
   await test.step("the link lets them in, once", async () => {
     const link = await mailedLink(email, "invitation");
     await visitor.goto(link);
-    await visitor.getByLabel("New password").fill(password);
+    await visitor.getByLabel("New password", { exact: true }).fill(password);
     await visitor.getByLabel("The same again").fill(password);
     await visitor.getByRole("button", { name: "Set the password" }).click();
     await expect(visitor.getByText("Your password is set")).toBeVisible();
@@ -80,7 +80,7 @@ test("somebody is invited, works at the bench, forgets the password, and sets up
       await expect(elsewhere.getByText("If somebody signs in with this address")).toBeVisible();
     }
     await elsewhere.goto(await mailedLink(email, "reset"));
-    await elsewhere.getByLabel("New password").fill(later);
+    await elsewhere.getByLabel("New password", { exact: true }).fill(later);
     await elsewhere.getByLabel("The same again").fill(later);
     await elsewhere.getByRole("button", { name: "Set the password" }).click();
     await expect(elsewhere.getByText("Your password is changed")).toBeVisible();
@@ -115,13 +115,13 @@ test("somebody is invited, works at the bench, forgets the password, and sets up
     await visitor.getByRole("button", { name: "Sign out" }).click();
     await enter(visitor, email, later);
     await expect(visitor.getByRole("heading", { name: "One-time code" })).toBeVisible();
-    await visitor.getByLabel("Code").fill("000000");
+    await visitor.getByLabel("Code", { exact: true }).fill("000000");
     await visitor.getByRole("button", { name: "Go on" }).click();
     await expect(visitor.getByText("This code does not fit")).toBeVisible();
     await visitor.goto("/orders");
     await expect(visitor).toHaveURL(/\/sign-in/);
     await visitor.goto("/second-factor");
-    await visitor.getByLabel("Code").fill(recovery[0] ?? "");
+    await visitor.getByLabel("Code", { exact: true }).fill(recovery[0] ?? "");
     await visitor.getByRole("button", { name: "Go on" }).click();
     await visitor.goto("/account");
     await expect(visitor.getByText("9 of 10 recovery codes are left")).toBeVisible();
@@ -131,7 +131,7 @@ test("somebody is invited, works at the bench, forgets the password, and sets up
     const second = await browser.newContext();
     const other = await second.newPage();
     await enter(other, email, later);
-    await other.getByLabel("Code").fill(recovery[1] ?? "");
+    await other.getByLabel("Code", { exact: true }).fill(recovery[1] ?? "");
     await other.getByRole("button", { name: "Go on" }).click();
     await other.goto("/account");
     await expect(other.getByRole("table", { name: "Your sessions" })).toContainText("the one you are in");

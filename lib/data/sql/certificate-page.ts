@@ -39,15 +39,15 @@ const conditions = (query: CertificateQuery): readonly Prisma.Sql[] => [
 /** One page of certificates and one row more, the newest first. */
 export const certificatePageSql = (query: CertificateQuery, turn: Turn): Prisma.Sql => {
   const anchor = turn.kind === "first" ? "" : turn.anchor;
-  const side = onThisSide(turn, { moment: Prisma.sql`c.signed_at`, id: Prisma.sql`c.id` }, (column) =>
+  const side = onThisSide(turn, { moment: Prisma.sql`c.signed_at`, id: Prisma.sql`c.number` }, (column) =>
     column === "moment"
       ? Prisma.sql`(SELECT a.signed_at FROM certificate a WHERE a.number = ${anchor})`
-      : Prisma.sql`(SELECT a.id FROM certificate a WHERE a.number = ${anchor})`,
+      : Prisma.sql`${anchor}::text`,
   );
   return Prisma.sql`
     SELECT c.id::text AS id, c.number FROM certificate c
      WHERE ${allOf([...conditions(query), side])}
-     ORDER BY c.signed_at ${direction(turn)}, c.id ${direction(turn)} LIMIT ${pageSize + 1}`;
+     ORDER BY c.signed_at ${direction(turn)}, c.number ${direction(turn)} LIMIT ${pageSize + 1}`;
 };
 
 export const certificatePage = (tx: Tx, query: CertificateQuery, turn: Turn): Promise<NamedRow[]> =>

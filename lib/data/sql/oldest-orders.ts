@@ -17,6 +17,6 @@ export const oldestOrders = (tx: Tx, asked: OrderAsked, limit: number): Promise<
            (SELECT coalesce(sum(l.quantity), 0) FROM order_line l WHERE l.order_id = o.id)::int AS ordered,
            (SELECT count(*) FROM order_line l JOIN sensor s ON s.order_line_id = l.id WHERE l.order_id = o.id)::int AS here
       FROM (SELECT o.id, o.number, o.customer_id, o.promised_on, o.recorded_at FROM customer_order o
-             WHERE ${allOf(orderConditions(asked))} ORDER BY o.recorded_at, o.id LIMIT ${limit}) AS o
+             WHERE ${allOf(orderConditions(asked))} ORDER BY o.recorded_at, o.number LIMIT ${limit}) AS o
       JOIN customer c ON c.id = o.customer_id
-     ORDER BY o.recorded_at, o.id`;
+     ORDER BY o.recorded_at, o.number`;

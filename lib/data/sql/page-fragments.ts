@@ -15,7 +15,7 @@ export const tailOf = (text: string): Prisma.Sql => Prisma.sql`reverse(${keyOf(t
 export const beginsWith = (column: Prisma.Sql, key: Prisma.Sql): Prisma.Sql =>
   Prisma.sql`(${key} <> '' AND ${column} ~>=~ ${key} AND ${column} ~<~ (${key} || ${lastCharacter}))`;
 
-/** What stands on this side of the anchor, in a list whose newest come first, by a moment and an id. */
+/** What stands on this side of the anchor, in a list whose newest come first, by a moment and what is unique beside it. */
 export const onThisSide = (
   turn: Turn,
   columns: { readonly moment: Prisma.Sql; readonly id: Prisma.Sql },

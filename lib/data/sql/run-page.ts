@@ -22,14 +22,14 @@ const conditions = (query: RunQuery): readonly Prisma.Sql[] => {
 /** One page of runs and one row more, the newest first. */
 export const runPageSql = (query: RunQuery, turn: Turn): Prisma.Sql => {
   const anchor = turn.kind === "first" ? "" : turn.anchor;
-  const side = onThisSide(turn, { moment: Prisma.sql`r.created_at`, id: Prisma.sql`r.id` }, (column) =>
+  const side = onThisSide(turn, { moment: Prisma.sql`r.created_at`, id: Prisma.sql`r.number` }, (column) =>
     column === "moment"
       ? Prisma.sql`(SELECT a.created_at FROM run a WHERE a.number = ${anchor})`
-      : Prisma.sql`(SELECT a.id FROM run a WHERE a.number = ${anchor})`,
+      : Prisma.sql`${anchor}::text`,
   );
   return Prisma.sql`
     SELECT r.id::text AS id, r.number FROM run r WHERE ${allOf([...conditions(query), side])}
-     ORDER BY r.created_at ${direction(turn)}, r.id ${direction(turn)} LIMIT ${pageSize + 1}`;
+     ORDER BY r.created_at ${direction(turn)}, r.number ${direction(turn)} LIMIT ${pageSize + 1}`;
 };
 
 export const runPage = (tx: Tx, query: RunQuery, turn: Turn): Promise<NamedRow[]> =>

@@ -1,4 +1,5 @@
 import { inScope, type Tx } from "@/lib/data/in-scope";
+import { certificatesOfSensors } from "@/lib/data/parts/certificates-of-sensors";
 import { type Program, programScope } from "@/lib/domain/machine/program";
 import type { WireOrder, WireOrderPage } from "@/lib/domain/machine/wire/order";
 import type { OrderState } from "@/lib/domain/order/transitions";
@@ -53,11 +54,10 @@ export const wireOrderView = (program: Program, number: string): Promise<WireOrd
   inScope(programScope(program), async (tx) => {
     const [row] = await loadRows(tx, { number }, 1);
     if (!row) return null;
-    const certificates = await tx.certificate.findMany({
-      where: { orderId: row.id },
-      select: { sensorId: true, number: true },
-      orderBy: { number: "asc" },
-    });
+    const certificates = await certificatesOfSensors(
+      tx,
+      row.lines.flatMap(({ sensors }) => sensors.map(({ id }) => id)),
+    );
     const lines = row.lines.map((line) => ({
       position: line.position,
       typeLetter: line.typeLetter,

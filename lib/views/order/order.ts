@@ -5,6 +5,7 @@ import { furnaceRanges } from "@/lib/data/order/furnace-ranges";
 import { loadOrder } from "@/lib/data/order/load-order";
 import { openRolls } from "@/lib/data/order/open-rolls";
 import { providerChoices } from "@/lib/data/order/provider-choices";
+import { certificatesOfSensors } from "@/lib/data/parts/certificates-of-sensors";
 import { lastMove } from "@/lib/data/sensor/last-move";
 import { storedTolerance } from "@/lib/domain/order/asked-tolerance";
 import { reviewOrder } from "@/lib/domain/order/contract-review";
@@ -78,13 +79,12 @@ export const orderView = (actor: Actor, number: string, now: Date) =>
       where: { id: order.customerId },
       select: { id: true, name: true },
     });
-    const certificates = await tx.certificate.findMany({
-      where: { orderId: order.id },
-      select: { sensorId: true, number: true },
-      orderBy: { number: "asc" },
-    });
     const quantity = order.lines.reduce((sum, line) => sum + line.quantity, 0);
     const sensors = order.lines.flatMap((line) => line.sensors);
+    const certificates = await certificatesOfSensors(
+      tx,
+      sensors.map(({ id }) => id),
+    );
     const states = sensors.map(({ state }) => state);
     const providers = await providerChoices(tx, now);
     const history = await readHistory(tx, "order", [order.id]);

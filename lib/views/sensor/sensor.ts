@@ -1,6 +1,7 @@
 import { readHistory } from "@/lib/data/audit/read-history";
 import type { Tx } from "@/lib/data/in-scope";
 import { photosOf } from "@/lib/data/intake/photo-store";
+import { certificatesOfSensors } from "@/lib/data/parts/certificates-of-sensors";
 import { lastMove } from "@/lib/data/sensor/last-move";
 import { readLastResults, readRunsOfSensor, readSensor } from "@/lib/data/sensor/read-sensor";
 import { readStoredPoint } from "@/lib/domain/evidence/read-stored-point";
@@ -91,11 +92,7 @@ export const sensorView = (actor: Actor, tag: string) =>
     const row = found(await readSensor(tx, tag));
     const places = await readRunsOfSensor(tx, row.id);
     const runId = places[0]?.run.id;
-    const certificates = await tx.certificate.findMany({
-      where: { sensorId: row.id },
-      select: { number: true, signedAt: true },
-      orderBy: { number: "desc" },
-    });
+    const certificates = (await certificatesOfSensors(tx, [row.id])).toReversed();
     const history = await readHistory(tx, "sensor", [row.id]);
     const state = row.state as SensorState;
     const { order } = row.line;

@@ -1,7 +1,6 @@
 import type { Metadata } from "next";
 import Link from "next/link";
 import { Breadcrumb } from "@/app/_ui/breadcrumb";
-import { DeviationChart } from "@/app/_ui/drawing/deviation-chart";
 import { FieldList } from "@/app/_ui/field-list";
 import { Hash } from "@/app/_ui/hash";
 import { LinkButton } from "@/app/_ui/link-button";
@@ -14,9 +13,8 @@ import { certificatePageView } from "@/lib/views/certificate-page";
 import { requirePermission } from "@/lib/web/auth";
 import { load } from "@/lib/web/load";
 import { ReportLine } from "../../quality/report-line";
-import { deviationView } from "../deviation-view";
 import { StandardTable } from "../standard-table";
-import { RowTable } from "./row-table";
+import { ResultTables } from "./result-tables";
 import { SecondLook } from "./second-look";
 
 type Props = { readonly params: Promise<{ readonly number: string }> };
@@ -55,8 +53,7 @@ export default async function CertificatePage({ params }: Props) {
     >
       <SecondLook page={page} />
       <Section title="Results" note="As printed. A number opens the chain it stands on." wide>
-        <RowTable rows={content.rows} number={content.number} />
-        <DeviationChart view={deviationView("Error over temperature", content.rows)} />
+        <ResultTables content={content} />
       </Section>
       <Section title="Stands on" wide>
         <StandardTable standards={page.standards} />

@@ -4,7 +4,7 @@ import { type Outlook, outlookOf } from "@/lib/domain/order/outlook";
 import { dayAfter } from "@/lib/domain/order/working-days";
 
 /** What is promised later than this is not at risk today. */
-const horizonDays = 14;
+const horizonDays = 10;
 
 export type PromisedOrder = PromisedWorkRow & { readonly toCome: number; readonly outlook: Outlook };
 

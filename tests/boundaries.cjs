@@ -16,7 +16,7 @@ function room(name, from, comment, allowed) {
   return { name, comment, severity: "error", from, to: { pathNot: allowed.flat() } };
 }
 
-const client = String.raw`\.client\.tsx$`;
+const client = String.raw`\.client\.tsx?$`;
 
 const rooms = [
   room(
@@ -42,7 +42,7 @@ const rooms = [
     "Bytes in, typed rows or a refusal out; it stores nothing.",
     [
       lib("files", "domain", "metrology"),
-      npm("csv-parse", "zod", "libxml2-wasm"),
+      npm("csv-parse", "fflate", "zod", "libxml2-wasm"),
       node("stream", "zlib", "string_decoder", "buffer", "crypto"),
       // The published schemas lie in a folder that is not part of the repository; nothing else is read from disk.
       node("fs", "path"),
@@ -194,7 +194,7 @@ const rooms = [
       ["^app/"],
       lib("drawing", "domain", "metrology"),
       ["^lib/web/form-"],
-      npm("next", "react", "react-dom", "@types/react", "@types/react-dom", "zod"),
+      npm("next", "react", "react-dom", "@types/react", "@types/react-dom", "zod", "jsqr"),
     ],
   ),
 ];

@@ -2,7 +2,7 @@
  * Characters that show nothing, or turn the direction of what stands around them: two names that look alike would differ,
  * or one would read as another. Format characters, line and paragraph separators, and the fillers that draw as a blank.
  */
-const hidden = /[\p{Cf}\p{Zl}\p{Zp}\u034f\u115f\u1160\u17b4\u17b5\u2800\u3164\uffa0]/u;
+const hidden = /[\p{Cf}\p{Zl}\p{Zp}\u115f\u1160\u2800\u3164\uffa0]|\u034f|\u17b4|\u17b5/u;
 
 const names: Readonly<Record<string, string>> = {
   "00AD": "soft hyphen",

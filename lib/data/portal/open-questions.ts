@@ -1,5 +1,5 @@
+import { readChoices } from "@/lib/domain/question/read-choices";
 import type { Tx } from "../in-scope";
-import { readChoices } from "../question/load-question";
 
 /** Questions that wait for the customer, the oldest first: of one order, or of all of theirs. */
 export const loadOpenQuestions = async (tx: Tx, where: { readonly orderId?: string } = {}) => {

@@ -1,10 +1,7 @@
-import { z } from "zod";
+import { readChoices } from "@/lib/domain/question/read-choices";
 import type { Tx } from "../in-scope";
 import { isUuid } from "../is-uuid";
 import { linkHash } from "./ask-question";
-
-export const readChoices = (stored: string): readonly string[] =>
-  z.array(z.string()).parse(JSON.parse(stored));
 
 /** One question with what it is about and whether it still waits; null: not there. */
 export const loadQuestion = async (tx: Tx, id: string) => {

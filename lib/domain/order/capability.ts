@@ -103,3 +103,9 @@ export const capabilitySummary = (answers: readonly CapabilityAnswer[]): string 
     ...(undecidable > 0 ? [`${undecidable} not decidable`] : []),
   ].join("; ")}.`;
 };
+
+/** Of an order that is still being typed. */
+export type TypedCapability = {
+  readonly answers: readonly CapabilityAnswer[];
+  readonly summary: string;
+};

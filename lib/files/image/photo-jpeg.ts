@@ -1,4 +1,4 @@
-import type { ReadPhoto } from "./read-photo";
+import type { ReadPhoto } from "@/lib/domain/sensor/photo";
 
 /** Start of frame: baseline and progressive Huffman, ITU-T T.81 table B.1. */
 const frames = new Set([0xc0, 0xc1, 0xc2]);

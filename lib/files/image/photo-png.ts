@@ -1,4 +1,4 @@
-import type { ReadPhoto } from "./read-photo";
+import type { ReadPhoto } from "@/lib/domain/sensor/photo";
 import { readPng } from "./read-png";
 
 /** What the picture is drawn from, PNG (ISO/IEC 15948) 11.2 and 11.3; texts, times, EXIF and private chunks go. */

@@ -1,4 +1,4 @@
-import type { ReadPhoto } from "./read-photo";
+import type { ReadPhoto } from "@/lib/domain/sensor/photo";
 
 type Chunk = { readonly type: string; readonly data: Buffer };
 

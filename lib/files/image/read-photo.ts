@@ -1,20 +1,12 @@
+import { photoLimitBytes, type ReadPhoto } from "@/lib/domain/sensor/photo";
 import { photoJpeg } from "./photo-jpeg";
 import { photoPng } from "./photo-png";
 import { photoWebp } from "./photo-webp";
-
-/** A picture as it is kept: the same picture, without what tells where, when and with what it was taken. */
-export type ReadPhoto = {
-  readonly mediaType: "image/jpeg" | "image/png" | "image/webp";
-  readonly width: number;
-  readonly height: number;
-  readonly bytes: Uint8Array;
-};
 
 export type PhotoOutcome =
   | { readonly ok: true; readonly photo: ReadPhoto }
   | { readonly ok: false; readonly message: string };
 
-export const photoLimitBytes = 4_000_000;
 const mostPixels = 50_000_000;
 
 const refuse = (message: string): PhotoOutcome => ({ ok: false, message });

@@ -1,6 +1,6 @@
+import { sensorListLimits as most } from "@/lib/domain/intake/list-limits";
 import { csvDelimiter, csvFields } from "../csv-lines";
 import { csvText } from "../csv-text";
-import { sensorListLimits as most } from "./limits";
 import { noTable, type TableRow, type TextTableOutcome, textCell } from "./text-table";
 
 /** Lines as an editor counts them; nothing is taken for a comment, since a serial may begin with any sign. */

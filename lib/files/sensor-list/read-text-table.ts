@@ -1,5 +1,5 @@
+import { sensorListLimits as most } from "@/lib/domain/intake/list-limits";
 import { readXlsxTable } from "../xlsx/read-xlsx-table";
-import { sensorListLimits as most } from "./limits";
 import { readCsvTable } from "./read-csv-table";
 import { noTable, type TextTableOutcome } from "./text-table";
 

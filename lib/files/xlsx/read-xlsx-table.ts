@@ -1,6 +1,6 @@
+import { sensorListLimits as most } from "@/lib/domain/intake/list-limits";
 import { withXml } from "../dcc/with-xml";
 import { childNamed, childrenNamed, type XmlElement } from "../dcc/xml-element";
-import { sensorListLimits as most } from "../sensor-list/limits";
 import {
   isEmptyCell,
   noTable,

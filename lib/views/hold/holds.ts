@@ -1,8 +1,8 @@
 import type { Tx } from "@/lib/data/in-scope";
-import { readChoices } from "@/lib/data/question/load-question";
 import { loadPeopleNames } from "@/lib/data/review/load-people-names";
 import type { HoldKind, HoldOutcome } from "@/lib/domain/hold/labels";
 import type { AnswerWay } from "@/lib/domain/question/labels";
+import { readChoices } from "@/lib/domain/question/read-choices";
 
 type Rows<T> = Promise<readonly T[]>;
 type HoldRow = Awaited<ReturnType<Tx["hold"]["findMany"]>>[number];

@@ -1,15 +1,10 @@
 import { capabilitySources } from "@/lib/data/order/capability-sources";
-import { type CapabilityAnswer, capabilitySummary, orderCapability } from "@/lib/domain/order/capability";
+import { capabilitySummary, orderCapability, type TypedCapability } from "@/lib/domain/order/capability";
 import { readTypedLines, readTypedRule } from "@/lib/domain/order/typed-lines";
 import type { Actor } from "@/lib/domain/staff/actor";
 import { answer } from "../view";
 
 type Typed = Readonly<Record<string, string>>;
-
-export type TypedCapability = {
-  readonly answers: readonly CapabilityAnswer[];
-  readonly summary: string;
-};
 
 /** What the laboratory could do of an order that is still being typed. Nothing of it is stored. */
 export const typedCapabilityView = (

@@ -1,6 +1,7 @@
 import { crc32 } from "node:zlib";
 import { describe, expect, it } from "vitest";
-import { photoLimitBytes, readPhoto } from "@/lib/files/image/read-photo";
+import { photoLimitBytes } from "@/lib/domain/sensor/photo";
+import { readPhoto } from "@/lib/files/image/read-photo";
 import { jpeg, webp } from "../../support/photos";
 import { png } from "../../support/png";
 

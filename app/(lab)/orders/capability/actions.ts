@@ -1,6 +1,7 @@
 "use server";
 import { headers } from "next/headers";
-import { type TypedCapability, typedCapabilityView } from "@/lib/views/order/typed-capability";
+import type { TypedCapability } from "@/lib/domain/order/capability";
+import { typedCapabilityView } from "@/lib/views/order/typed-capability";
 import { currentActor } from "@/lib/web/auth";
 import { env } from "@/lib/web/env";
 import { rows, text } from "@/lib/web/form-fields";

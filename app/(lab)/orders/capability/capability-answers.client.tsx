@@ -1,6 +1,6 @@
 "use client";
 import { useEffect, useRef, useState } from "react";
-import type { TypedCapability } from "@/lib/views/order/typed-capability";
+import type { TypedCapability } from "@/lib/domain/order/capability";
 import { ExpectedStatements } from "../[number]/expected-statements";
 import { answerCapability } from "./actions";
 

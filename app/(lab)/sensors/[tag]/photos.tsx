@@ -1,6 +1,6 @@
 import { Section } from "@/app/_ui/section";
 import { Timestamp } from "@/app/_ui/timestamp";
-import { photoLimitBytes } from "@/lib/files/image/read-photo";
+import { photoLimitBytes } from "@/lib/domain/sensor/photo";
 import type { SensorPage } from "@/lib/views/sensor/sensor";
 import { PhotoForm } from "./photo-form.client";
 import css from "./photos.module.css";

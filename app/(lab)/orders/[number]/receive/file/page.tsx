@@ -5,7 +5,7 @@ import { Notice } from "@/app/_ui/notice";
 import { Page } from "@/app/_ui/page";
 import { SelectField } from "@/app/_ui/select-field.client";
 import { listColumns, wordsToWrite } from "@/lib/domain/intake/columns";
-import { sensorListLimits } from "@/lib/files/sensor-list/limits";
+import { sensorListLimits } from "@/lib/domain/intake/list-limits";
 import { receivableView } from "@/lib/views/order/receivable";
 import { requirePermission } from "@/lib/web/auth";
 import { load } from "@/lib/web/load";

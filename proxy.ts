@@ -11,12 +11,12 @@ import { requestPathHeader } from "@/lib/web/request-path";
 export const config = { matcher: ["/((?!api/|_next/static|_next/image|favicon|icon).*)"] };
 
 export default function proxy(request: NextRequest): Response {
-  const { publicOrigin, isHttps, isDevelopment } = env();
+  const { publicOrigin, isHttps, isDevelopment, outside } = env();
   const elsewhere = ownLoopback(request.headers.get("host"), new URL(publicOrigin), request.nextUrl);
   if (elsewhere && request.method === "GET") return pointingTo(elsewhere);
 
   const nonce = freshNonce();
-  const policy = contentPolicy({ nonce, isHttps, isDevelopment });
+  const policy = contentPolicy({ nonce, isHttps, isDevelopment, outsideOrigin: outside?.origin });
   const headers = new Headers(request.headers);
   // The framework takes the nonce for its own scripts from this header of the request.
   headers.set("content-security-policy", policy);

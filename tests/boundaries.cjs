@@ -217,12 +217,12 @@ const crossing = [
   {
     name: "web-runs-no-operation-by-name",
     comment:
-      "The form glue executes what an action hands it; only sign-in and a program's admission are its own business.",
+      "The form glue executes what an action hands it; only sign-in, linking and a program's admission are its own business.",
     severity: "error",
     from: { path: "^lib/web/" },
     to: {
       path: "^lib/operations/[^/]+/",
-      pathNot: "^lib/operations/(staff/sign-in|machine/admit-program)",
+      pathNot: "^lib/operations/(staff/sign-in|machine/admit-program|account/outside-link)",
       dependencyTypesNot: ["type-only"],
     },
   },

@@ -1,3 +1,4 @@
+import { createHmac } from "node:crypto";
 import type { Page } from "@playwright/test";
 import { violations } from "../axe";
 import { expect, test } from "../fixtures";
@@ -14,7 +15,20 @@ const enter = async (page: Page, email: string, typed: string, atBench = false) 
   await page.getByRole("button", { name: "Sign in" }).click();
 };
 
-test("somebody is invited, works at the bench, and forgets the password", async ({
+/** RFC 6238 once more, by hand: what an authenticator would show for the key on the page. */
+const codeOf = (key: string, at: number): string => {
+  const bits = [...key.replaceAll(" ", "")]
+    .map((sign) => "ABCDEFGHIJKLMNOPQRSTUVWXYZ234567".indexOf(sign).toString(2).padStart(5, "0"))
+    .join("");
+  const secret = Buffer.from((bits.match(/.{8}/g) ?? []).map((byte) => Number.parseInt(byte, 2)));
+  const counter = Buffer.alloc(8);
+  counter.writeBigUInt64BE(BigInt(Math.floor(at / 30_000)));
+  const hash = createHmac("sha1", secret).update(counter).digest();
+  const offset = (hash.at(-1) ?? 0) & 15;
+  return String((hash.readUInt32BE(offset) & 0x7fffffff) % 1_000_000).padStart(6, "0");
+};
+
+test("somebody is invited, works at the bench, forgets the password, and sets up one-time codes", async ({
   page,
   browser,
   signInAs,
@@ -73,6 +87,61 @@ test("somebody is invited, works at the bench, and forgets the password", async 
     await visitor.goto("/");
     await expect(visitor).toHaveURL(/\/sign-in/);
     await another.close();
+  });
+
+  const recovery: string[] = [];
+  await test.step("one-time codes are set up from the key on the page", async () => {
+    await enter(visitor, email, later);
+    await visitor.goto("/account/codes");
+    await visitor.getByLabel("Your password").fill(later);
+    await visitor.getByRole("button", { name: "Show the picture to scan" }).click();
+    await expect(visitor.getByRole("img", { name: /QR code/ })).toBeVisible();
+    const key = (await visitor.getByText(/^([A-Z2-7]{4} ){7}[A-Z2-7]{4}$/).textContent()) ?? "";
+    const field = visitor.getByLabel("The code that it shows now");
+    await expect(field).toHaveAttribute("autocomplete", "one-time-code");
+    await field.fill(codeOf(key, Date.now()));
+    await visitor.getByRole("button", { name: "Set the codes up" }).click();
+    const codes = visitor.getByRole("list", { name: "Recovery codes" }).getByRole("listitem");
+    await expect(codes).toHaveCount(10);
+    recovery.push(...(await codes.allTextContents()));
+    await visitor.getByRole("button", { name: "I have kept them" }).click();
+    await expect(visitor.getByText("10 of 10 recovery codes are left")).toBeVisible();
+    await visitor.goto("/account/recovery");
+    await expect(visitor.getByRole("list", { name: "Recovery codes" })).toHaveCount(0);
+  });
+
+  await test.step("the next sign-in asks for a code; a wrong one opens nothing, a recovery code opens it once", async () => {
+    await visitor.goto("/sign-out");
+    await visitor.getByRole("button", { name: "Sign out" }).click();
+    await enter(visitor, email, later);
+    await expect(visitor.getByRole("heading", { name: "One-time code" })).toBeVisible();
+    await visitor.getByLabel("Code", { exact: true }).fill("000000");
+    await visitor.getByRole("button", { name: "Go on" }).click();
+    await expect(visitor.getByText("This code does not fit")).toBeVisible();
+    await visitor.goto("/orders");
+    await expect(visitor).toHaveURL(/\/sign-in/);
+    await visitor.goto("/second-factor");
+    await visitor.getByLabel("Code", { exact: true }).fill(recovery[0] ?? "");
+    await visitor.getByRole("button", { name: "Go on" }).click();
+    await visitor.goto("/account");
+    await expect(visitor.getByText("9 of 10 recovery codes are left")).toBeVisible();
+  });
+
+  await test.step("another session is seen, and ended from here", async () => {
+    const second = await browser.newContext();
+    const other = await second.newPage();
+    await enter(other, email, later);
+    await other.getByLabel("Code", { exact: true }).fill(recovery[1] ?? "");
+    await other.getByRole("button", { name: "Go on" }).click();
+    await other.goto("/account");
+    await expect(other.getByRole("table", { name: "Your sessions" })).toContainText("the one you are in");
+    expect(await violations(other)).toEqual([]);
+    await visitor.goto("/account");
+    await visitor.getByRole("button", { name: "End all the others" }).click();
+    await expect(visitor.getByText("Every other session of yours has ended")).toBeVisible();
+    await other.goto("/orders");
+    await expect(other).toHaveURL(/\/sign-in/);
+    await second.close();
   });
 
   await test.step("the pages on the way in are read by everybody", async () => {

@@ -12,6 +12,8 @@ export type WebServerOptions = {
   /** The runtime role's address: the pages never see the owner's. */
   readonly databaseUrl: string;
   readonly secret: string;
+  /** What the pages are told beside it. */
+  readonly environment?: Readonly<Record<string, string>>;
   readonly onOutput: (text: string) => void;
 };
 
@@ -68,6 +70,7 @@ function environment(options: WebServerOptions): NodeJS.ProcessEnv {
   } = process.env;
   return {
     ...rest,
+    ...options.environment,
     NODE_ENV: options.mode === "dev" ? "development" : "production",
     NEXT_TELEMETRY_DISABLED: "1",
     DATABASE_URL: options.databaseUrl,

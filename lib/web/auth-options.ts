@@ -3,6 +3,7 @@ import type { AuthOptions } from "next-auth";
 import Credentials from "next-auth/providers/credentials";
 import { authorizeCode, authorizePassword, type SignedIn } from "./authorize";
 import { env } from "./env";
+import { admitOutside, outsideId, outsideProvider, sessionOutside } from "./outside-provider";
 import { cookieNames, sessionSeconds } from "./session-cookie";
 
 const cookieOptions = (isHttps: boolean) =>
@@ -12,6 +13,7 @@ export const authOptions = (): AuthOptions => {
   const { secret, isHttps, publicOrigin } = env();
   const names = cookieNames(isHttps);
   const options = cookieOptions(isHttps);
+  const outside = outsideProvider();
   return {
     secret,
     useSecureCookies: isHttps,
@@ -36,11 +38,17 @@ export const authOptions = (): AuthOptions => {
         credentials: { code: { type: "text" } },
         authorize: async (credentials) => authorizeCode(credentials) as never,
       }),
+      ...(outside ? [outside] : []),
     ],
     callbacks: {
+      signIn: ({ account, profile }) =>
+        account?.provider === outsideId ? admitOutside(profile) : Promise.resolve(true),
       // Called with `user` at sign-in only; a token is never extended with anything from the browser.
-      jwt: ({ token, user }) => {
-        const signedIn = user as unknown as SignedIn | undefined;
+      jwt: async ({ token, user, account, profile }) => {
+        const signedIn =
+          account?.provider === outsideId
+            ? await sessionOutside(profile)
+            : (user as unknown as SignedIn | undefined);
         return signedIn
           ? {
               personId: signedIn.id,

@@ -3,13 +3,15 @@ type Policy = {
   readonly isHttps: boolean;
   /** Only `next dev`: its overlay evaluates text and talks over a socket. */
   readonly isDevelopment: boolean;
+  /** Where a form may lead to beside ourselves: the outside identity provider's sign-in page. */
+  readonly outsideOrigin?: string | undefined;
 };
 
 /** 128 bits and more, new for each request. */
 export const freshNonce = (): string =>
   btoa(String.fromCharCode(...crypto.getRandomValues(new Uint8Array(24))));
 
-export const contentPolicy = ({ nonce, isHttps, isDevelopment }: Policy): string =>
+export const contentPolicy = ({ nonce, isHttps, isDevelopment, outsideOrigin }: Policy): string =>
   [
     "default-src 'self'",
     `script-src 'self' 'nonce-${nonce}' 'strict-dynamic'${isDevelopment ? " 'unsafe-eval'" : ""}`,
@@ -23,7 +25,7 @@ export const contentPolicy = ({ nonce, isHttps, isDevelopment }: Policy): string
     "frame-src 'self'",
     "object-src 'none'",
     "base-uri 'none'",
-    "form-action 'self'",
+    `form-action 'self'${outsideOrigin ? ` ${outsideOrigin}` : ""}`,
     "frame-ancestors 'none'",
     ...(isHttps ? ["upgrade-insecure-requests"] : []),
   ].join("; ");

@@ -11,6 +11,12 @@ const Env = z
     /** Where people reach this laboratory, e.g. https://calibration.example or http://127.0.0.1:3000. */
     PUBLIC_URL: z.url({ protocol: /^https?$/ }),
     NODE_ENV: z.string().optional(),
+    /** An outside identity provider (OpenID Connect), by which linked people sign in; all three, or none. */
+    OIDC_ISSUER: z.url({ protocol: /^https?$/ }).optional(),
+    OIDC_CLIENT_ID: z.string().min(1).optional(),
+    OIDC_CLIENT_SECRET: z.string().min(1).optional(),
+    /** Where its sign-in page is, when that is another host than the issuer's. */
+    OIDC_SIGN_IN_ORIGIN: z.url({ protocol: /^https?$/ }).optional(),
     /** Folder of the published schemas of digital certificates; without it only our own rules are applied. */
     DCC_SCHEMA_DIR: z.string().min(1).optional(),
   })
@@ -20,7 +26,20 @@ const Env = z
       context.addIssue({ code: "custom", message: "NEXTAUTH_SECRET (32 characters or more) is not set" });
       return z.NEVER;
     }
+    const { OIDC_ISSUER: issuer, OIDC_CLIENT_ID: clientId, OIDC_CLIENT_SECRET: clientSecret } = value;
+    if ([issuer, clientId, clientSecret].some(Boolean) && !(issuer && clientId && clientSecret))
+      context.addIssue({
+        code: "custom",
+        message: "OIDC_ISSUER, OIDC_CLIENT_ID and OIDC_CLIENT_SECRET are set together, or not at all",
+      });
     return {
+      outside:
+        issuer && clientId && clientSecret
+          ? {
+              ...{ issuer, clientId, clientSecret },
+              origin: new URL(value.OIDC_SIGN_IN_ORIGIN ?? issuer).origin,
+            }
+          : null,
       databaseUrl: value.DATABASE_URL,
       secret,
       /** Opens what lies sealed in the database. */

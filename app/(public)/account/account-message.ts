@@ -4,6 +4,7 @@ const messages: Readonly<Record<string, string>> = {
   "codes-ended": "One-time codes are given up: your password alone opens the account.",
   "codes-kept": "One-time codes are set up: each sign-in asks for one from now on.",
   linked: "Your account is linked: you can sign in by the outside identity provider as well.",
+  "not-linked": "Nothing was linked: that person of the provider opens an account here already.",
   unlinked: "The link is gone: only your password opens the account.",
 };
 

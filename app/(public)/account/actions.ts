@@ -5,6 +5,7 @@ import { confirmSecondFactor } from "@/lib/operations/account/confirm-second-fac
 import { endOtherSessions } from "@/lib/operations/account/end-other-sessions";
 import { endSecondFactor } from "@/lib/operations/account/end-second-factor";
 import { endOwnSession } from "@/lib/operations/account/end-session";
+import { askOutsideLink, unlinkOutside } from "@/lib/operations/account/outside-link";
 import { changeOwnPassword } from "@/lib/operations/staff/change-own-password";
 import { accountAction } from "@/lib/web/account-action";
 import { env } from "@/lib/web/env";
@@ -59,6 +60,21 @@ const endCodes = accountAction(endSecondFactor, {
   ...stays,
 });
 
+const askLink = accountAction(askOutsideLink, {
+  parse: (data) => ({ password: secret(data, "password") }),
+  redirect: "/account/outside",
+  ...stays,
+  carryOn: ({ personId }) => setSealed("link", { personId }, 600),
+});
+
+const unlink = accountAction(unlinkOutside, {
+  parse: (data) => ({ password: secret(data, "password") }),
+  redirect: "/account?said=unlinked",
+  ...stays,
+});
+
+export const askOutsideLinkAction = async (state: FormState, data: FormData) => askLink(state, data);
+export const unlinkOutsideAction = async (state: FormState, data: FormData) => unlink(state, data);
 export const changePasswordAction = async (state: FormState, data: FormData) => change(state, data);
 export const endSessionAction = async (state: FormState, data: FormData) => endOne(state, data);
 export const endOtherSessionsAction = async (state: FormState, data: FormData) => endOthers(state, data);

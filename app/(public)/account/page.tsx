@@ -4,9 +4,11 @@ import { Notice } from "@/app/_ui/notice";
 import { Page } from "@/app/_ui/page";
 import { accountView } from "@/lib/views/account";
 import { currentActor } from "@/lib/web/auth";
+import { env } from "@/lib/web/env";
 import { load } from "@/lib/web/load";
 import { accountMessage } from "./account-message";
 import { CodeSection } from "./code-section";
+import { OutsideSection } from "./outside-section";
 import { PasswordSection } from "./password-section";
 import { SessionSection } from "./session-section";
 
@@ -30,6 +32,7 @@ export default async function AccountPage({ searchParams }: Props) {
       {message ? <Notice kind="done">{message}</Notice> : null}
       <SessionSection sessions={account.sessions} />
       <CodeSection account={account} />
+      {env().outside ? <OutsideSection isLinked={account.outside.length > 0} /> : null}
       <PasswordSection />
     </Page>
   );

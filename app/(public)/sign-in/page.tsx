@@ -6,6 +6,7 @@ import { Page } from "@/app/_ui/page";
 import { currentActor } from "@/lib/web/auth";
 import { env } from "@/lib/web/env";
 import { cookieNames } from "@/lib/web/session-cookie";
+import { OutsideForm } from "./outside-form";
 import { SignInForm } from "./sign-in-form";
 import { signInMessage } from "./sign-in-message";
 import { wayBack, wayThere } from "./way-back";
@@ -46,7 +47,16 @@ export default async function SignInPage({ searchParams }: Props) {
     >
       {message ? <Notice kind={message.kind}>{message.text}</Notice> : null}
       {csrf ? (
-        <SignInForm csrfToken={csrf} target={target} />
+        <>
+          <SignInForm csrfToken={csrf} target={target} />
+          {env().outside ? (
+            <OutsideForm
+              csrfToken={csrf}
+              target={target}
+              label="By the organisation’s own provider"
+            />
+          ) : null}
+        </>
       ) : (
         <Notice kind="caution" title="Cookies are switched off">
           <p>Signing in needs one cookie of this address. Allow it in your browser, then try again.</p>

@@ -15,6 +15,16 @@ export const signInMessage = (error: string | undefined, said: string | undefine
       kind: "danger",
       text: "Signing in failed on our side. Try again; if it fails again, tell the laboratory.",
     };
+  if (error === "outside")
+    return {
+      kind: "danger",
+      text: "The outside identity provider knows you, and no account here is linked with it. Sign in with your password, and link it under Your account.",
+    };
+  if (error !== undefined && /^(OAuth|Callback)/.test(error))
+    return {
+      kind: "danger",
+      text: "What the outside identity provider answered could not be relied on, so nothing was opened. Try again, or sign in with your password.",
+    };
   if (error !== undefined)
     return {
       kind: "danger",

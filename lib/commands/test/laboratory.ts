@@ -9,6 +9,7 @@ import { tellDemo } from "@/lib/commands/start/demo";
 import { startWebServer } from "@/lib/commands/web-server";
 import { sealKeyOf } from "@/lib/data/seal";
 import { cloneTemplate } from "@/tests/support/clone-template";
+import { startOidcServer } from "@/tests/support/oidc-server";
 import { ensureTemplate } from "@/tests/support/template";
 
 /** Of no installation. */
@@ -35,9 +36,16 @@ export async function startLaboratory(log: (line: string) => void): Promise<Labo
     const port = await freePort();
     const publicUrl = `http://localhost:${port}`;
     const output = createWriteStream(path.join(stateFolder, "browser-tests-server.log"));
+    const provider = await startOidcServer();
+    undo.push(provider.stop);
     const web = await startWebServer({
       ...{ mode: "start", host: "127.0.0.1", port, publicUrl, databaseUrl: database.runtimeUrl },
       secret,
+      environment: {
+        OIDC_ISSUER: provider.issuer,
+        OIDC_CLIENT_ID: "emfolio",
+        OIDC_CLIENT_SECRET: "only for tests",
+      },
       onOutput: (text) => void output.write(text),
     });
     undo.push(web.stop);
@@ -54,6 +62,7 @@ export async function startLaboratory(log: (line: string) => void): Promise<Labo
       E2E_SIGN_INS: JSON.stringify(signIns),
       E2E_DATABASE_URL: database.adminUrl,
       E2E_MAIL_FOLDER: mailFolder,
+      E2E_OIDC_ISSUER: provider.issuer,
     };
     return { environment, stop };
   } catch (error) {

@@ -80,6 +80,10 @@ export const accountEvents = {
     payload: z.strictObject({ before: z.string(), after: z.string() }),
     sentence: () => "changed how people are let in",
   }),
+  outsideAsked: ofPerson(
+    "account.outside-asked",
+    "gave the password once more, to be linked with the outside identity provider",
+  ),
   outsideLinked: ofPerson("account.outside-linked", "linked an account with the outside identity provider"),
   outsideUnlinked: ofPerson(
     "account.outside-unlinked",

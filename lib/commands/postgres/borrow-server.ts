@@ -1,3 +1,4 @@
+import { randomBytes } from "node:crypto";
 import { mkdirSync, readdirSync, rmSync, writeFileSync } from "node:fs";
 import path from "node:path";
 import { stateFolder } from "@/lib/commands/checkout";
@@ -22,7 +23,9 @@ const settings = { fsync: "off", synchronous_commit: "off", full_page_writes: "o
 export async function borrowServer(log: (line: string) => void = () => {}): Promise<BorrowedServer> {
   const home = openHome(path.join(stateFolder, "test-postgres"), false, log);
   const lock = path.join(home.folder, "lock");
-  const entry = path.join(borrowersFolder(home), `${process.pid} ${processIdentity(process.pid)}`);
+  // One process may borrow it twice, and gives it back twice.
+  const borrower = `${process.pid} ${processIdentity(process.pid)} ${randomBytes(4).toString("hex")}`;
+  const entry = path.join(borrowersFolder(home), borrower);
   return withLock(lock, async () => {
     const running = livingBorrowers(home).length > 0 ? runningPostmaster(home) : undefined;
     const port = running?.port ?? (await boot(home, settings, log)).port;

@@ -23,9 +23,15 @@ export const loadFurnaceBoard = async (tx: Tx, from: Date, until: Date) => {
       createdAt: true,
       startedAt: true,
       setpoints: { select: { celsius: true } },
-      _count: { select: { places: { where: { kind: "sensor" } } } },
     },
   });
+  // Counted for these runs alone: counted with the runs, it would be for every run there ever was.
+  const loaded = await tx.loadPlace.groupBy({
+    by: ["runId"],
+    where: { runId: { in: runs.map(({ id }) => id) }, kind: "sensor" },
+    _count: true,
+  });
+  const sensorsOf = new Map(loaded.map(({ runId, _count }) => [runId, _count]));
   const slots = await tx.furnaceSlot.findMany({
     where: { isReleased: false, endsAt: { gt: from }, startsAt: { lt: until } },
     orderBy: { startsAt: "asc" },
@@ -47,7 +53,9 @@ export const loadFurnaceBoard = async (tx: Tx, from: Date, until: Date) => {
       id,
       tag,
       name,
-      runs: runs.filter((run) => configurations.some((one) => one.id === run.configurationId)),
+      runs: runs
+        .filter((run) => configurations.some((one) => one.id === run.configurationId))
+        .map((run) => ({ ...run, sensors: sensorsOf.get(run.id) ?? 0 })),
       slots: slots
         .filter((slot) => slot.furnaceId === id)
         .map((slot) => ({

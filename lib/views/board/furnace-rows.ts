@@ -30,7 +30,7 @@ type Furnace = FurnaceBoard[number];
 
 const lineOf = (run: Furnace["runs"][number]): RunLine => ({
   number: run.number,
-  sensors: run._count.places,
+  sensors: run.sensors,
   highestCelsius: run.setpoints.reduce<number | null>(
     (highest, { celsius }) => (highest === null || celsius > highest ? celsius : highest),
     null,

@@ -1,12 +1,12 @@
 import { loadOutlooks } from "@/lib/data/board/load-outlooks";
 import type { Tx } from "@/lib/data/in-scope";
+import { type OrderContents, orderContents } from "@/lib/data/sql/order-contents";
 import { orderCount } from "@/lib/data/sql/order-count";
 import { orderPage } from "@/lib/data/sql/order-page";
 import { stateCounts } from "@/lib/data/sql/state-counts";
 import { cutPage, turnOf } from "@/lib/domain/list/page";
 import { type OrderQuery, orderFilters, orderStatesOf, shownOf } from "@/lib/domain/order/list-query";
 import { orderStates } from "@/lib/domain/order/transitions";
-import { isDone, isSensorState } from "@/lib/domain/sensor/transitions";
 import type { Actor } from "@/lib/domain/staff/actor";
 import { may } from "@/lib/domain/staff/permissions";
 import { answer } from "../view";
@@ -14,19 +14,12 @@ import { answer } from "../view";
 const loadOrders = (tx: Tx, ids: readonly string[]) =>
   tx.order.findMany({
     where: { id: { in: [...ids] } },
-    include: {
-      customer: { select: { id: true, name: true } },
-      lines: {
-        orderBy: { position: "asc" },
-        select: { typeLetter: true, quantity: true, sensors: { select: { state: true } } },
-      },
-    },
+    include: { customer: { select: { id: true, name: true } } },
   });
 
 type Row = Awaited<ReturnType<typeof loadOrders>>[number];
 
-const summaryOf = (row: Row, today: string) => {
-  const states = row.lines.flatMap((line) => line.sensors.map(({ state }) => state)).filter(isSensorState);
+const summaryOf = (row: Row, contents: OrderContents | undefined, today: string) => {
   const promisedOn = row.promisedOn?.toISOString().slice(0, 10) ?? null;
   return {
     number: row.number,
@@ -36,10 +29,10 @@ const summaryOf = (row: Row, today: string) => {
     state: row.state,
     urgency: row.urgency,
     ruleSet: row.ruleSet,
-    types: [...new Set(row.lines.map(({ typeLetter }) => typeLetter))],
-    quantity: row.lines.reduce((sum, line) => sum + line.quantity, 0),
-    received: states.length,
-    issued: states.filter(isDone).length,
+    types: contents?.types ?? [],
+    quantity: contents?.quantity ?? 0,
+    received: contents?.received ?? 0,
+    issued: contents?.issued ?? 0,
     recordedAt: row.recordedAt.toISOString(),
     promisedOn,
     isLate: row.state === "accepted" && promisedOn !== null && promisedOn < today,
@@ -55,10 +48,9 @@ export const ordersView = (actor: Actor, query: OrderQuery, today: string) =>
     const asked = { query, today, atRisk: query.only === "risk" ? await atRiskIds(tx, today) : [] };
     const turn = turnOf(query);
     const page = cutPage(await orderPage(tx, asked, turn), turn, ({ number }) => number);
-    const loaded = await loadOrders(
-      tx,
-      page.rows.map(({ id }) => id),
-    );
+    const ids = page.rows.map(({ id }) => id);
+    const loaded = await loadOrders(tx, ids);
+    const contents = await orderContents(tx, ids);
     const byId = new Map(loaded.map((row) => [row.id, row]));
     const counts = await stateCounts(tx, "order", orderStates);
     const customer = query.customer
@@ -74,7 +66,7 @@ export const ordersView = (actor: Actor, query: OrderQuery, today: string) =>
       customer: customer?.name ?? null,
       orders: page.rows.flatMap(({ id }) => {
         const row = byId.get(id);
-        return row ? [summaryOf(row, today)] : [];
+        return row ? [summaryOf(row, contents.get(id), today)] : [];
       }),
       next: page.next,
       previous: page.previous,

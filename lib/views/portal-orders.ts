@@ -2,6 +2,8 @@ import type { Tx } from "@/lib/data/in-scope";
 import { certificatesOfSensors } from "@/lib/data/parts/certificates-of-sensors";
 import { heldSensorIds } from "@/lib/data/portal/held-sensors";
 import { loadOpenQuestions } from "@/lib/data/portal/open-questions";
+import { orderSensorStates } from "@/lib/data/sql/order-sensor-states";
+import { besideAnchor, cutPage, portalPageSize, turnOf } from "@/lib/domain/list/page";
 import { orderProgress, plainSensorStates } from "@/lib/domain/order/progress";
 import { tolerancePhrase } from "@/lib/domain/order/tolerance-phrase";
 import { isOrderState } from "@/lib/domain/order/transitions";
@@ -25,9 +27,10 @@ type Row = Awaited<ReturnType<typeof loadOrders>>[number];
 const loadOrders = (tx: Tx, where: { readonly number?: string }) =>
   tx.order.findMany({ where, include, orderBy: { number: "desc" } });
 
-const summaryOf = (row: Row) => {
-  const states = row.lines.flatMap((line) => line.sensors.map(({ state }) => state)).filter(isSensorState);
-  const quantity = row.lines.reduce((sum, line) => sum + line.quantity, 0);
+type Summed = Pick<Row, "number" | "purchaseOrder" | "recordedAt" | "state" | "promisedOn">;
+
+const summaryOf = (row: Summed, quantity: number, sensorStates: readonly string[]) => {
+  const states = sensorStates.filter(isSensorState);
   return {
     number: row.number,
     purchaseOrder: row.purchaseOrder ?? "",
@@ -42,9 +45,51 @@ const summaryOf = (row: Row) => {
   };
 };
 
-/** A customer's own orders, the newest first, with how far each is. */
-export const portalOrdersView = (actor: Actor) =>
-  answer(actor, "portal.read", async (tx) => (await loadOrders(tx, {})).map(summaryOf));
+const summed = {
+  id: true,
+  number: true,
+  purchaseOrder: true,
+  recordedAt: true,
+  state: true,
+  promisedOn: true,
+} as const;
+
+type Asked = { readonly onlyOpen?: boolean; readonly after?: string; readonly before?: string };
+
+/** A customer's own orders, the newest first, a page of them, with how far each is. */
+export const portalOrdersView = (actor: Actor, asked: Asked = {}) =>
+  answer(actor, "portal.read", async (tx) => {
+    const turn = turnOf(asked);
+    const rows = await tx.order.findMany({
+      where: {
+        ...besideAnchor(turn),
+        ...(asked.onlyOpen ? { state: { notIn: ["completed", "cancelled"] } } : {}),
+      },
+      select: summed,
+      orderBy: { number: turn.kind === "before" ? "asc" : "desc" },
+      take: portalPageSize + 1,
+    });
+    const page = cutPage(rows, turn, ({ number }) => number, portalPageSize);
+    const sensors = await orderSensorStates(
+      tx,
+      page.rows.map(({ id }) => id),
+    );
+    return {
+      orders: page.rows.map((row) => {
+        const { quantity, states } = sensors.get(row.id) ?? { quantity: 0, states: [] };
+        return summaryOf(row, quantity, states);
+      }),
+      next: page.next,
+      previous: page.previous,
+    };
+  });
+
+const wholeSummaryOf = (row: Row) =>
+  summaryOf(
+    row,
+    row.lines.reduce((sum, line) => sum + line.quantity, 0),
+    row.lines.flatMap((line) => line.sensors.map(({ state }) => state)),
+  );
 
 const sensorOf = (
   sensor: Row["lines"][number]["sensors"][number],
@@ -81,7 +126,7 @@ const lineOf = (line: Row["lines"][number]) => ({
 
 /** "20 ordered, 18 have come, 3 certified, 1 stands still": an order is done in parts, and this says how far. */
 const countsOf = (row: Row, held: ReadonlySet<string>): string => {
-  const { quantity, certified } = summaryOf(row);
+  const { quantity, certified } = wholeSummaryOf(row);
   const come = row.lines.reduce((sum, line) => sum + line.sensors.length, 0);
   return [
     `${quantity} ordered`,
@@ -103,7 +148,7 @@ export const portalOrderView = (actor: Actor, number: string) =>
     const held = await heldSensorIds(tx, ids);
     const notes = await tx.orderNote.findMany({ where: { orderId: row.id }, orderBy: { id: "asc" } });
     return {
-      ...summaryOf(row),
+      ...wholeSummaryOf(row),
       counts: countsOf(row, held),
       lines: row.lines.map(lineOf),
       sensors: sensors.map((sensor) => sensorOf(sensor, certificates, held)),
@@ -117,5 +162,5 @@ export const portalOrderView = (actor: Actor, number: string) =>
     };
   });
 
-export type PortalOrderSummary = Awaited<ReturnType<typeof portalOrdersView>>[number];
+export type PortalOrderSummary = Awaited<ReturnType<typeof portalOrdersView>>["orders"][number];
 export type PortalOrder = Awaited<ReturnType<typeof portalOrderView>>;

@@ -35,7 +35,9 @@ it("shows a customer their own orders, how far they are, and their certificates;
   expect(after.sensors.flatMap(({ certificates }) => certificates.map(({ number }) => number))).toEqual(
     signed.slice(0, 2).map(({ number }) => number),
   );
-  expect((await portalOrdersView(world.people.north)).map(({ number }) => number)).toEqual([north!.number]);
+  expect((await portalOrdersView(world.people.north)).orders.map(({ number }) => number)).toEqual([
+    north!.number,
+  ]);
   const foreign = await portalOrderView(world.people.north, south!.number).catch((error: Refused) => error);
   const unknown = await portalOrderView(world.people.north, "O-none").catch((error: Refused) => error);
   expect(foreign).toBeInstanceOf(Refused);

@@ -21,10 +21,9 @@ export default async function PortalPage() {
   const actor = await requireCustomer();
   const now = new Date();
   const waiting = await load(portalWaitingView(actor, now));
-  const orders = await load(portalOrdersView(actor));
-  const certificates = await load(portalCertificatesView(actor));
+  const { orders: open, next } = await load(portalOrdersView(actor, { onlyOpen: true }));
+  const { certificates } = await load(portalCertificatesView(actor));
   const { sensors } = await load(portalSensorsView(actor, now));
-  const open = orders.filter((order) => order.isOpen);
   const due = sensors.filter(({ stage }) => stage === "due" || stage === "overdue").length;
   return (
     <Page
@@ -54,7 +53,10 @@ export default async function PortalPage() {
       ) : null}
       <Section title="Under way">
         {open.length > 0 ? (
-          <OrderList orders={open} />
+          <>
+            <OrderList orders={open} />
+            {next === null ? null : <Link href="/portal/orders">All orders</Link>}
+          </>
         ) : (
           <EmptyState title="Nothing under way">
             An order shows here from the day you ask for it until your sensors are back with you.
@@ -65,7 +67,7 @@ export default async function PortalPage() {
         <CertificateChoice certificates={certificates.slice(0, 5)} />
         {certificates.length > 5 ? (
           <p>
-            <Link href="/portal/certificates">All {certificates.length} certificates</Link>
+            <Link href="/portal/certificates">All certificates</Link>
           </p>
         ) : null}
       </Section>

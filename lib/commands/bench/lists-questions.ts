@@ -6,6 +6,8 @@ import { certificateListView } from "@/lib/views/certificate-list";
 import { customersView } from "@/lib/views/customers";
 import { mailView } from "@/lib/views/mail";
 import { ordersView } from "@/lib/views/order/orders";
+import { portalCertificatesView } from "@/lib/views/portal-certificates";
+import { portalOrdersView } from "@/lib/views/portal-orders";
 import { runsView } from "@/lib/views/run/runs";
 import { searchView } from "@/lib/views/search";
 import { sensorsView } from "@/lib/views/sensor/sensors";
@@ -83,6 +85,16 @@ export const listQuestions = (size: Size): readonly ListQuestion[] => {
     { name: "search, customer", as: desk, ask: search("Hazel") },
     { name: "search, certificate", as: desk, ask: search(`C-2026-${String(middle).padStart(6, "0")}`) },
     { name: "search, run", as: desk, ask: search(`R-2026-${String(middle).padStart(5, "0")}`) },
+    {
+      name: "portal, orders",
+      as: "customer",
+      ask: full(async (actor) => (await portalOrdersView(actor)).orders),
+    },
+    {
+      name: "portal, certificates",
+      as: "customer",
+      ask: full(async (actor) => (await portalCertificatesView(actor)).certificates),
+    },
     { name: "board, the week", as: desk, ask: full(async (actor) => (await boardView(actor, now)).numbers) },
     { name: "today, front desk", as: desk, ask: full((actor) => todayView(actor, today)) },
     { name: "today, technician", as: "technician", ask: full((actor) => todayView(actor, today)) },

@@ -4,7 +4,7 @@ import { closeDatabase, configureDatabase } from "@/lib/data/client";
 import type { CertificateContent } from "@/lib/domain/certificate/content";
 import type { Actor } from "@/lib/domain/staff/actor";
 import type { Role } from "@/lib/domain/staff/roles";
-import { fillLaboratory, type Size } from "./lists-database";
+import { fillLaboratory, idOf, type Size } from "./lists-database";
 import { type ListQuestion, listQuestions } from "./lists-questions";
 import { fixed } from "./print-figure";
 import { withDatabase } from "./with-database";
@@ -16,12 +16,13 @@ const large: Size = { orders: 10_000, customers: 500, inWork: 200 };
 const calls = 60;
 const limit = 2;
 
-const actorOf = (role: Role): Actor => ({
-  kind: "staff",
-  personId: "00000000-0000-4000-8000-000000000001",
-  name: "Bench",
-  roles: [role],
-});
+const bench = { personId: "00000000-0000-4000-8000-000000000001", name: "Bench" } as const;
+
+/** Somebody of the laboratory, or of the seventh customer, as `lists-database` names it. */
+const actorOf = (role: Role): Actor =>
+  role === "customer"
+    ? { kind: "customer", ...bench, roles: [role], customerId: idOf("customer", 7) }
+    : { kind: "staff", ...bench, roles: [role] };
 
 const p95 = (times: readonly number[]): number => {
   const sorted = [...times].sort((a, b) => a - b);

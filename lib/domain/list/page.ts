@@ -1,6 +1,8 @@
 /** Rows of a list's page; and where counting stops, since nobody reads "8 214" off a list but "more than 500". */
 export const pageSize = 50;
 export const countedUpTo = 500;
+/** On a telephone, one column: fewer rows. */
+export const portalPageSize = 20;
 
 /** Which page: by the name of the row it begins behind or ends before, so that it stands still while rows are added. */
 export type Turn =
@@ -11,6 +13,14 @@ export type Turn =
 export const turnOf = (query: { readonly after?: string; readonly before?: string }): Turn => {
   if (query.after) return { kind: "after", anchor: query.after };
   return query.before ? { kind: "before", anchor: query.before } : { kind: "first" };
+};
+
+/** Rows of this side of the anchor, of a list that goes down by number. */
+export const besideAnchor = (
+  turn: Turn,
+): { readonly number?: { readonly lt?: string; readonly gt?: string } } => {
+  if (turn.kind === "first") return {};
+  return { number: turn.kind === "after" ? { lt: turn.anchor } : { gt: turn.anchor } };
 };
 
 export type Page<R> = {

@@ -133,7 +133,7 @@ const today = { celsius: null, on: "2026-03-06" };
 
 describe("who may see what", () => {
   it("shows a customer their own certificates only, and no page of the laboratory", async () => {
-    const own = await portalCertificatesView(world.people.north);
+    const { certificates: own } = await portalCertificatesView(world.people.north);
     expect(own.map(({ number }) => number)).toEqual([signed[0]!.number]);
     const number = signed[0]!.number;
     for (const work of [

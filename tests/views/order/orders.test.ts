@@ -105,7 +105,7 @@ describe("the laboratory's orders", () => {
 
 describe("a customer's orders", () => {
   it("are their own, and another's number is not there", async () => {
-    expect((await portalOrdersView(desk.northern.actor)).map(({ number }) => number)).toEqual([north]);
+    expect((await portalOrdersView(desk.northern.actor)).orders.map(({ number }) => number)).toEqual([north]);
     expect((await portalOrderView(desk.northern.actor, north)).sensors.map(({ serial }) => serial)).toEqual([
       "A1",
       "B2",

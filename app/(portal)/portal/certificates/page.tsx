@@ -1,17 +1,24 @@
 import type { Metadata } from "next";
 import { LinkButton } from "@/app/_ui/link-button";
 import { Page } from "@/app/_ui/page";
+import { PageTurns } from "@/app/_ui/page-turns";
 import { portalCertificateSetView } from "@/lib/views/portal/certificate-set";
 import { portalCertificatesView } from "@/lib/views/portal-certificates";
 import { requireCustomer } from "@/lib/web/auth";
 import { load } from "@/lib/web/load";
 import { CertificateChoice } from "../certificate-choice";
+import { turnIn } from "../turn-in";
 
 export const metadata: Metadata = { title: "Your certificates" };
 
-export default async function PortalCertificatesPage() {
+type Props = {
+  readonly searchParams: Promise<Readonly<Record<string, string | string[] | undefined>>>;
+};
+
+export default async function PortalCertificatesPage({ searchParams }: Props) {
   const actor = await requireCustomer();
-  const certificates = await load(portalCertificatesView(actor));
+  const query = turnIn(await searchParams);
+  const { certificates, next, previous } = await load(portalCertificatesView(actor, query));
   const set = await load(portalCertificateSetView(actor, null));
   const megabytes = set.reduce((sum, { size }) => sum + (size ?? 0), 0) / 1_000_000;
   return (
@@ -32,6 +39,13 @@ export default async function PortalCertificatesPage() {
       }
     >
       <CertificateChoice certificates={certificates} />
+      <PageTurns
+        path="/portal/certificates"
+        query={query}
+        next={next}
+        previous={previous}
+        of="certificates"
+      />
     </Page>
   );
 }

@@ -50,11 +50,7 @@ export default async function SignInPage({ searchParams }: Props) {
         <>
           <SignInForm csrfToken={csrf} target={target} />
           {env().outside ? (
-            <OutsideForm
-              csrfToken={csrf}
-              target={target}
-              label="By the organisation’s own provider"
-            />
+            <OutsideForm csrfToken={csrf} target={target} label="By the organisation’s own provider" />
           ) : null}
         </>
       ) : (

@@ -59,6 +59,19 @@ export const someColumn = {
   recall_reminder: "serial = 'x'",
   webhook_message: "body = '[]'",
   webhook_attempt: "detail = 'x'",
+  authorisation: "basis = 'x'",
+  authorisation_withdrawal: "reason = 'x'",
+  signature: "printed_name = 'x'",
+  opinion: "text = 'x'",
+  review_opening: "opened_at = now()",
+  review_sample: "drawn_at = now()",
+  review_comment: "text = 'x'",
+  certificate_attempt: "detail = 'x'",
+  amendment: "reason = 'x'",
+  amendment_decision: "reason = 'x'",
+  certificate_ending: "reason = 'x'",
+  seal_key: "subject = 'x'",
+  seal_key_ending: "reason = 'x'",
 } as const satisfies Readonly<Record<string, string>>;
 
 export const evidence = Object.keys(someColumn) as readonly (keyof typeof someColumn)[];

@@ -2,6 +2,7 @@ import { createHash, randomUUID } from "node:crypto";
 import type pg from "pg";
 import { makeMail } from "./mail-rows";
 import { makeCustomersRecords } from "./orders-and-customers";
+import { makeKeys, makeSigning } from "./signing-and-documents";
 import { makeProcedure, makeRecords } from "./standards-and-chains";
 import { makeBench } from "./two-customers-bench";
 
@@ -273,14 +274,13 @@ export const twoCustomers = async (admin: pg.Client): Promise<TwoCustomers> => {
   });
   await makeMail(admin, insert, bench.referenceId);
   const runOfB = await makeRun(admin, "R-2", bench, technicianId, [b], sharedRun.id);
-  for (const [name, owned] of Object.entries({ alpha: a, beta: b }))
-    await makeCustomersRecords(admin, insert, {
-      name,
-      ...owned,
-      technicianId,
-      runId: sharedRun.id,
-      evaluationId: sharedRun.evaluationId,
-    });
+  for (const [name, owned] of Object.entries({ alpha: a, beta: b })) {
+    const { id: runId, evaluationId, setpointId } = sharedRun;
+    const on = { name, ...owned, technicianId, runId, evaluationId };
+    await makeCustomersRecords(admin, insert, on);
+    await makeSigning(admin, insert, { ...on, secondPersonId, setpointId });
+  }
+  await makeKeys(admin, insert, sharedRun);
   return {
     a,
     b,

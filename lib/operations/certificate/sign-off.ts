@@ -1,6 +1,7 @@
 import { randomBytes } from "node:crypto";
 import { z } from "zod";
 import { adoptSigned } from "@/lib/data/calibration/adopt-signed";
+import { enqueueIssue } from "@/lib/data/certificate/enqueue-issue";
 import { insertCertificate } from "@/lib/data/certificate/insert-certificate";
 import { insertParts } from "@/lib/data/certificate/insert-parts";
 import { insertSignOffDecisions } from "@/lib/data/certificate/insert-sign-off-decisions";
@@ -103,6 +104,7 @@ const signOne = async (
     ...signed,
   });
   await insertParts(tx, id, bundle.members);
+  await enqueueIssue(tx, id);
   await freezeChain(tx, id, now);
   const adopted = await adoptSigned(tx, { certificateId: id, content, ...signed });
   await insertSignOffDecisions(tx, review, bundle, {

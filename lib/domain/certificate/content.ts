@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { furtherContent } from "./further-content";
 
 /**
  * What a certificate says, fixed at sign-off. Reported numbers are strings, already rounded; nothing downstream rounds
@@ -50,6 +51,8 @@ export const CertificateRow = z.strictObject({
     probability: z.string(),
   }),
   remark: z.string(),
+  /** p: obtained by an external provider, who is named under `externalResults`. Left out where it is our own. */
+  isExternal: z.literal(true).optional(),
 });
 export type CertificateRow = z.infer<typeof CertificateRow>;
 
@@ -65,6 +68,13 @@ export const CertificateStandard = z.strictObject({
   route: z.string(),
   performedOn: z.string(),
   dueOn: z.string(),
+  /** Of the certificate's file, where the laboratory keeps it: which document is meant, and that it is unchanged. */
+  documentSha256: z
+    .string()
+    .regex(/^[0-9a-f]{64}$/)
+    .optional(),
+  /** p: an external provider's, not this laboratory's. */
+  isExternal: z.literal(true).optional(),
 });
 export type CertificateStandard = z.infer<typeof CertificateStandard>;
 
@@ -182,6 +192,11 @@ export const CertificateContent = z.strictObject({
   /** b, c */ laboratory: z.strictObject({
     name: text,
     addressLines: z.array(text).min(1),
+    /** ISO 3166-1 alpha-2: a machine that reads the certificate cannot tell a country from the lines above. */
+    countryCode: z
+      .string()
+      .regex(/^[A-Z]{2}$/)
+      .optional(),
     contact: text,
     /** The laboratory's own words; empty where no result lies within its scope. */
     accreditation: z.string(),
@@ -239,5 +254,6 @@ export const CertificateContent = z.strictObject({
     evaluation: z.number().int().positive(),
     exception: z.string(),
   }),
+  ...furtherContent,
 });
 export type CertificateContent = z.infer<typeof CertificateContent>;

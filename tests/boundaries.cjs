@@ -69,6 +69,7 @@ const rooms = [
         "@react-pdf",
         "pdf-lib",
         "pkijs",
+        "asn1js",
         "qrcode",
         "@types/qrcode",
         "zod",
@@ -77,6 +78,12 @@ const rooms = [
       ),
       node("fs", "fs/promises", "path", "url", "module", "crypto", "stream", "buffer"),
     ],
+  ),
+  room(
+    "authenticity-runs-anywhere",
+    { path: "^lib/documents/authenticity/" },
+    "Whoever holds a document checks it in their own browser, with nothing of ours behind it.",
+    [lib("documents/authenticity", "domain", "metrology"), npm("pkijs", "asn1js", "pdf-lib", "zod")],
   ),
   room(
     "operations-are-where-something-happens",
@@ -192,7 +199,7 @@ const rooms = [
     "What runs in the browser may compute and draw; what needs a server is reached through an action.",
     [
       ["^app/"],
-      lib("drawing", "domain", "metrology"),
+      lib("drawing", "domain", "metrology", "documents/authenticity"),
       ["^lib/web/form-"],
       npm("next", "react", "react-dom", "@types/react", "@types/react-dom", "zod", "jsqr"),
     ],

@@ -29,6 +29,8 @@ export const trespasses: readonly Trespass[] = [
   trespass("files-turn-bytes-into-rows", "lib/files/a.ts", "lib/data/target"),
   trespass("drawing-knows-shapes-only", "lib/drawing/a.ts", "lib/views/target"),
   trespass("documents-render-and-never-query", "lib/documents/a.ts", "lib/data/target"),
+  trespass("authenticity-runs-anywhere", "lib/documents/authenticity/a.ts", "lib/documents/seal/target"),
+  trespass("authenticity-runs-anywhere", "lib/documents/authenticity/b.ts", "node:crypto"),
   trespass("operations-are-where-something-happens", "lib/operations/a.ts", "lib/views/target"),
   trespass("operations-are-where-something-happens", "lib/operations/b.ts", "next"),
   trespass("views-only-read", "lib/views/a.ts", "lib/operations/target"),

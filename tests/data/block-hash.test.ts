@@ -5,7 +5,7 @@ import {
   bytesOfPolarity,
   floatsOfBytes,
   polarityOfBytes,
-} from "@/lib/data/evidence/readings-bytes";
+} from "@/lib/domain/evidence/readings-bytes";
 
 const hex = (bytes: Uint8Array): string => Buffer.from(bytes).toString("hex");
 

@@ -168,6 +168,7 @@ export const certificateParts = (review: ReviewRun, sensorId: string): Result<Ce
     laboratory: {
       name: laboratory.name,
       addressLines: lines(laboratory.addressLines),
+      countryCode: laboratory.countryCode,
       contact: laboratory.contact,
       accreditation: laboratory.accreditationText,
       accreditationNumber: laboratory.accreditationNumber,

@@ -33,6 +33,7 @@ const line = (
     route: record?.route ?? "",
     performedOn: item.calibration?.performedOn ?? "",
     dueOn: item.calibration?.dueOn ?? "",
+    ...(record?.documentSha256 ? { documentSha256: record.documentSha256 } : {}),
   };
 };
 

@@ -1,55 +1,25 @@
 import { sha256 } from "@/lib/data/sha256";
 import { sameBytes } from "@/lib/domain/audit/chain";
-
-/** One channel's readings of one block, as stored. */
-export type ChannelBytes = {
-  readonly channel: string;
-  readonly count: number;
-  readonly times: Uint8Array;
-  readonly values: Uint8Array;
-  readonly polarity: Uint8Array;
-  /** 16 random bytes of this channel and block. */
-  readonly salt: Uint8Array;
-};
+import {
+  blocksPreimage,
+  type ChannelBytes,
+  leafPreimage,
+  rootPreimage,
+} from "@/lib/domain/evidence/block-preimage";
 
 export const saltLength = 16;
 export const leafLength = 32;
 
-// A leaf, a root and a digest of blocks can never be taken for one another.
-const leafPrefix = Uint8Array.of(0);
-const rootPrefix = Uint8Array.of(1);
-const blocksPrefix = Uint8Array.of(2);
-
-const encoder = new TextEncoder();
-
-const int64 = (value: number): Uint8Array => {
-  const bytes = new Uint8Array(8);
-  new DataView(bytes.buffer).setBigInt64(0, BigInt(value));
-  return bytes;
-};
-
 /** SHA-256(00 ‖ salt ‖ length of name ‖ name ‖ count ‖ times ‖ values ‖ polarity); see decision 0004. */
-export const leafOf = (channel: ChannelBytes): Uint8Array<ArrayBuffer> => {
-  const name = encoder.encode(channel.channel);
-  return sha256(
-    leafPrefix,
-    channel.salt,
-    int64(name.byteLength),
-    name,
-    int64(channel.count),
-    channel.times,
-    channel.values,
-    channel.polarity,
-  );
-};
+export const leafOf = (channel: ChannelBytes): Uint8Array<ArrayBuffer> => sha256(...leafPreimage(channel));
 
 /** SHA-256(01 ‖ number of leaves ‖ leaves in order). */
 export const rootOf = (leaves: readonly Uint8Array[]): Uint8Array<ArrayBuffer> =>
-  sha256(rootPrefix, int64(leaves.length), ...leaves);
+  sha256(...rootPreimage(leaves));
 
 /** SHA-256(02 ‖ number of blocks ‖ roots by sequence): all readings of a run up to a block, in 32 bytes. */
 export const digestOfRoots = (roots: readonly Uint8Array[]): Uint8Array<ArrayBuffer> =>
-  sha256(blocksPrefix, int64(roots.length), ...roots);
+  sha256(...blocksPreimage(roots));
 
 export const joinLeaves = (leaves: readonly Uint8Array[]): Uint8Array<ArrayBuffer> => {
   const joined = new Uint8Array(leaves.length * leafLength);

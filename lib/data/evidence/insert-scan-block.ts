@@ -1,7 +1,7 @@
 import { randomBytes, randomUUID } from "node:crypto";
 import type { Tx } from "@/lib/data/in-scope";
+import { bytesOfFloats, bytesOfPolarity } from "@/lib/domain/evidence/readings-bytes";
 import { joinLeaves, leafOf, rootOf, saltLength } from "./block-hash";
-import { bytesOfFloats, bytesOfPolarity } from "./readings-bytes";
 
 export type IncomingChannel = {
   readonly channel: string;

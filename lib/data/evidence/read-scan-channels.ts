@@ -1,5 +1,5 @@
 import type { Tx } from "@/lib/data/in-scope";
-import { floatsOfBytes, polarityOfBytes } from "./readings-bytes";
+import { floatsOfBytes, polarityOfBytes } from "@/lib/domain/evidence/readings-bytes";
 
 export type Readings = {
   readonly times: Float64Array;

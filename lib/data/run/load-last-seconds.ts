@@ -1,4 +1,4 @@
-import { floatsOfBytes } from "../evidence/readings-bytes";
+import { floatsOfBytes } from "@/lib/domain/evidence/readings-bytes";
 import type { Tx } from "../in-scope";
 import { lastTimes } from "../sql/last-times";
 

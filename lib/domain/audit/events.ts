@@ -3,6 +3,7 @@ import { addressEvents } from "../address/events";
 import { agreementEvents } from "../agreement/events";
 import { calibrationEvents } from "../calibration/events";
 import { certificateEvents } from "../certificate/events";
+import { evidenceFileEvents } from "../certificate/evidence-file/events";
 import { custodyEvents } from "../custody/events";
 import { customerEvents } from "../customer/events";
 import { equipmentEvents } from "../equipment/events";
@@ -48,6 +49,7 @@ export const auditEvents = [
   ...Object.values(reviewEvents),
   ...Object.values(partsEvents),
   ...Object.values(certificateEvents),
+  ...Object.values(evidenceFileEvents),
   ...Object.values(scopeEvents),
   ...Object.values(procedureEvents),
   ...Object.values(traceEvents),

@@ -1,4 +1,6 @@
-import type { EvaluatedPoint } from "../evidence/evaluation";
+import { roundHalfEven } from "@/lib/metrology/number/decimal";
+import { typeset } from "@/lib/metrology/reporting/typeset";
+import type { EvaluatedPoint, MeasuredPoint } from "../evidence/evaluation";
 import type { CertificateRow } from "./content";
 import type { CertificateParts } from "./parts";
 import { beyondStandard, isBeyondStandard } from "./reference-source";
@@ -33,6 +35,15 @@ const blank = {
   coverageFactor: "",
 } as const;
 
+/** Two digits finer than the error printed, so that what was decided unrounded is seen in the figures. */
+const acceptance = (point: MeasuredPoint): { readonly acceptance?: string } => {
+  const { acceptanceCelsius } = point.conformity;
+  const decimals = (point.printed.errorCelsius.split(".")[1]?.length ?? 0) + 2;
+  return acceptanceCelsius === null
+    ? {}
+    : { acceptance: typeset(roundHalfEven(acceptanceCelsius, decimals)) };
+};
+
 const composeRow = (order: CertificateParts["order"], point: EvaluatedPoint): CertificateRow => {
   const setpoint = setpointText(order, point.nominalCelsius);
   if (point.state !== "measured")
@@ -51,6 +62,7 @@ const composeRow = (order: CertificateParts["order"], point: EvaluatedPoint): Ce
     state: "measured",
     setpoint,
     ...printed,
+    coverageProbability: String(Number(point.coverage.probability.toFixed(4))),
     ...(point.scope.state === "not-stated" ? {} : { scope: point.scope.state }),
     plot: {
       celsius: point.nominalCelsius,
@@ -63,6 +75,7 @@ const composeRow = (order: CertificateParts["order"], point: EvaluatedPoint): Ce
           state: point.conformity.state,
           tolerance: point.conformity.printed.tolerance ? `± ${point.conformity.printed.tolerance}` : "",
           probability: point.conformity.printed.probability ?? "",
+          ...acceptance(point),
         }
       : noStatement,
     remark: [

@@ -24,6 +24,8 @@ export const CertificateRow = z.strictObject({
   correctionCelsius: z.string(),
   expandedCelsius: z.string(),
   coverageFactor: z.string(),
+  /** Of the interval ± U: "0.9545". Left out on certificates from before a machine was to read it. */
+  coverageProbability: z.string().optional(),
   /** Against the laboratory's accredited scope. Left out where none is stated, as on every earlier certificate. */
   scope: z.enum(["inside", "outside"]).optional(),
   /** Unrounded figures for drawing only: the plot shows, the strings state. */
@@ -49,6 +51,8 @@ export const CertificateRow = z.strictObject({
     tolerance: z.string(),
     /** p_c as printed, "> 99.9 %": both limits, u = U/k, Student's t with the row's ν_eff; empty where not stated. */
     probability: z.string(),
+    /** In °C: half-width of the zone in which the rule says pass; left out where it is empty or none is defined. */
+    acceptance: z.string().optional(),
   }),
   remark: z.string(),
   /** p: obtained by an external provider, who is named under `externalResults`. Left out where it is our own. */

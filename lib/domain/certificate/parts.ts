@@ -10,6 +10,8 @@ export type CertificateParts = {
   readonly laboratory: {
     readonly name: string;
     readonly addressLines: readonly string[];
+    /** ISO 3166-1 alpha-2. */
+    readonly countryCode?: string;
     readonly contact: string;
     readonly accreditation: string;
     readonly accreditationNumber: string;

@@ -1,6 +1,7 @@
 import type { Tx } from "@/lib/data/in-scope";
+import { loadExceptions } from "@/lib/data/review/load-exceptions";
 import { loadReviewRun, type ReviewRun } from "@/lib/data/review/load-review-run";
-import { exceptionsOf, submissionOf } from "@/lib/data/review/review-summary";
+import { stillOpen, submissionOf } from "@/lib/data/review/review-summary";
 import { owedSecondLooks } from "@/lib/data/sql/owed-second-looks";
 import type { Actor } from "@/lib/domain/staff/actor";
 import { answer } from "./view";
@@ -19,8 +20,8 @@ export type QueueEntry = {
   readonly weight: number;
 };
 
-const entryOf = (review: ReviewRun): QueueEntry => {
-  const exceptions = exceptionsOf(review);
+const entryOf = async (tx: Tx, review: ReviewRun): Promise<QueueEntry> => {
+  const exceptions = stillOpen(review, await loadExceptions(tx, review));
   const submission = submissionOf(review);
   const [gravest] = exceptions;
   return {
@@ -67,7 +68,7 @@ export const reviewQueueView = (actor: Actor) =>
     const entries: QueueEntry[] = [];
     for (const { id } of runs) {
       const review = await loadReviewRun(tx, id);
-      if (review) entries.push(entryOf(review));
+      if (review) entries.push(await entryOf(tx, review));
     }
     entries.sort(
       (left, right) => right.weight - left.weight || (left.submittedAt < right.submittedAt ? -1 : 1),

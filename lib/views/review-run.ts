@@ -3,8 +3,9 @@ import { loadInDoubt } from "@/lib/data/equipment/in-doubt";
 import { hex } from "@/lib/data/hex";
 import { holdsOf } from "@/lib/data/hold/holds-of";
 import type { Tx } from "@/lib/data/in-scope";
+import { loadExceptions } from "@/lib/data/review/load-exceptions";
 import { loadReviewRun, type ReviewRun } from "@/lib/data/review/load-review-run";
-import { exceptionsOf, resultHref, submissionOf } from "@/lib/data/review/review-summary";
+import { resultHref, stillOpen, submissionOf } from "@/lib/data/review/review-summary";
 import { sha256 } from "@/lib/data/sha256";
 import { composeBundle } from "@/lib/domain/certificate/compose-bundle";
 import { contentHash } from "@/lib/domain/certificate/content-hash";
@@ -125,14 +126,18 @@ const standingOf = (
   return review.laboratory.performerMaySignOff ? "with-reason" : "performer";
 };
 
-const exceptionLines = (review: ReviewRun) =>
-  exceptionsOf(review).map(({ weight: _, point, ...line }) => {
+const exceptionLines = async (tx: Tx, review: ReviewRun) =>
+  stillOpen(review, await loadExceptions(tx, review)).map(({ weight: _, point, others = [], ...line }) => {
     const result =
       point &&
       review.evaluation?.results.find(
         (one) => one.point.sensor === point.sensor && one.point.setpoint === point.setpoint,
       );
-    return { ...line, href: result ? resultHref(review, result.sensorId, result.setpointId) : null };
+    return {
+      ...line,
+      results: point ? 1 + others.length : 0,
+      href: result ? resultHref(review, result.sensorId, result.setpointId) : null,
+    };
   });
 
 export const reviewRunView = (actor: Actor, number: string) =>
@@ -162,7 +167,7 @@ export const reviewRunView = (actor: Actor, number: string) =>
         position,
         label: `${Number(celsius.toFixed(2))} °C`,
       })),
-      exceptions: exceptionLines(review),
+      exceptions: await exceptionLines(tx, review),
       inDoubt: review.run.state === "signed-off" ? [] : await loadInDoubt(tx, review.run),
       sensors,
       lots: await lotsOf(tx, review, sensors),

@@ -1,13 +1,11 @@
 import { type ReviewException, reviewExceptions } from "@/lib/domain/review/exceptions";
+import { inOrder } from "./in-order";
 import type { ReviewRun } from "./load-review-run";
 
-/** What stands out in a loaded run, the gravest first; sensors already signed off are settled. */
+/** What stands out in a loaded run, the gravest first. */
 export const exceptionsOf = (review: ReviewRun): readonly ReviewException[] =>
   reviewExceptions({
-    points:
-      review.evaluation?.results
-        .filter(({ sensorId }) => !review.certificates.some((signed) => signed.sensorId === sensorId))
-        .map(({ point }) => point) ?? [],
+    points: inOrder(review).map(({ point }) => point),
     findings: review.evaluation?.findings ?? [],
     hasTypedReadings: review.blocks.some(({ source }) => source === "typed"),
     setAside: review.gateRows,
@@ -18,6 +16,21 @@ export const exceptionsOf = (review: ReviewRun): readonly ReviewException[] =>
           review.run.setpoints.find((setpoint) => setpoint.id === setpointId)?.celsius ?? [],
       ),
   });
+
+/** Without what speaks only of sensors that are signed for already: those are settled. */
+export const stillOpen = (
+  review: ReviewRun,
+  exceptions: readonly ReviewException[],
+): readonly ReviewException[] => {
+  const signed = new Set(
+    review.sensors
+      .filter(({ id }) => review.certificates.some(({ sensorId }) => sensorId === id))
+      .map(({ tag }) => tag),
+  );
+  return exceptions.filter(
+    ({ point, others = [] }) => !point || [point, ...others].some(({ sensor }) => !signed.has(sensor)),
+  );
+};
 
 /** The last submission: when it came and from whom. */
 export const submissionOf = (review: ReviewRun) => {

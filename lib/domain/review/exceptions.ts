@@ -1,4 +1,5 @@
 import type { EvaluatedPoint, EvidenceFinding } from "../evidence/evaluation";
+import type { ResultName } from "./result-name";
 
 /** Something the signatory should see before the rest. `weight` only orders; it is never shown. */
 export type ReviewException = {
@@ -14,8 +15,12 @@ export type ReviewException = {
     | "window";
   readonly subject: string;
   readonly text: string;
-  /** The result it is about, where it is about one. */
-  readonly point?: { readonly sensor: string; readonly setpoint: string };
+  /** The result it is about, or the first of them. */
+  readonly point?: ResultName;
+  /** Further results it is about. */
+  readonly others?: readonly ResultName[];
+  /** Said for completeness: no result has to be opened for it. */
+  readonly isNote?: true;
 };
 
 const conformityWeights = {
@@ -64,6 +69,7 @@ const ofPoint = (point: EvaluatedPoint): ReviewException[] => {
       subject,
       point: here,
       text: conformityTexts[conformity.state],
+      ...(conformity.state === "no-tolerance-defined" ? { isNote: true as const } : {}),
     });
   const tolerance = conformity.tolerance?.celsius;
   if (

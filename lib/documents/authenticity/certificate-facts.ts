@@ -15,12 +15,6 @@ export type CertificateFacts = {
   readonly isSelfIssued: boolean;
 };
 
-const curves: Readonly<Record<string, string>> = {
-  "1.2.840.10045.3.1.7": "P-256",
-  "1.3.132.0.34": "P-384",
-  "1.3.132.0.35": "P-521",
-};
-
 const names: Readonly<Record<string, string>> = {
   "2.5.4.3": "CN",
   "2.5.4.6": "C",
@@ -50,7 +44,7 @@ export const certificateFacts = async (der: Uint8Array): Promise<CertificateFact
 
 function algorithmOf({ subjectPublicKeyInfo }: Certificate): string {
   const key = subjectPublicKeyInfo.parsedKey;
-  if (key instanceof ECPublicKey) return `ECDSA ${curves[key.namedCurve] ?? key.namedCurve}`;
+  if (key instanceof ECPublicKey) return `ECDSA ${key.namedCurve}`;
   if (key instanceof RSAPublicKey) {
     const modulus = key.modulus.valueBlock.valueHexView;
     const first = modulus.findIndex((byte) => byte !== 0);

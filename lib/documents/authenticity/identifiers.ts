@@ -7,6 +7,8 @@ export const oid = {
   messageDigest: "1.2.840.113549.1.9.4",
   /** RFC 5035 */
   signingCertificateV2: "1.2.840.113549.1.9.16.2.47",
+  /** RFC 2634 */
+  signingCertificate: "1.2.840.113549.1.9.16.2.12",
   /** RFC 3161 */
   timestampToken: "1.2.840.113549.1.9.16.2.14",
   timestampInfo: "1.2.840.113549.1.9.16.1.4",
@@ -18,9 +20,10 @@ export const oid = {
   sha256: "2.16.840.1.101.3.4.2.1",
   sha384: "2.16.840.1.101.3.4.2.2",
   sha512: "2.16.840.1.101.3.4.2.3",
+  /** X.520 */
+  commonName: "2.5.4.3",
   /** RFC 5280 */
   basicConstraints: "2.5.29.19",
   keyUsage: "2.5.29.15",
   extendedKeyUsage: "2.5.29.37",
-  subjectKeyIdentifier: "2.5.29.14",
 } as const;

@@ -1,0 +1,129 @@
+import { readAddress } from "@/lib/domain/authenticity/token";
+import { type Rule, ruled } from "./ruling";
+
+/** Which document: the one whose page the paper leads to? */
+const sameDocument: Rule = (file, { token }) => {
+  if (token === null || !file.content) return null;
+  const own = readAddress(file.content.authenticity?.address ?? "")?.token;
+  const label = "The document of this page";
+  if (own === undefined)
+    return ruled(
+      "document",
+      label,
+      "unknown",
+      "The file names no page: whether it is this one cannot be told.",
+    );
+  if (own === token) return ruled("document", label, "passed", "The file names this page as its own.");
+  const text = `The file is ${file.content.number}, which has another page than the one you opened.`;
+  return ruled("document", label, "failed", text, {
+    kind: "bad",
+    title: "This is another document",
+    reason: `${text} Drop the file that belongs to your paper.`,
+  });
+};
+
+/** The content the paper was printed with, and the content in the file. */
+const samePaper: Rule = (file, { paperHash }) => {
+  const label = "The code on paper";
+  switch (paperHash.kind) {
+    case "absent":
+      return ruled(
+        "paper",
+        label,
+        "skipped",
+        "No hash came with the address: paper and file were not compared.",
+      );
+    case "broken": {
+      const text = "What stands behind # in the address is no hash: the code was cut or changed.";
+      return ruled("paper", label, "unknown", text, {
+        kind: "look",
+        title: "The code on your paper cannot be read",
+        reason: `${text} Read it again from the paper.`,
+      });
+    }
+    case "given": {
+      if (file.contentHash === null)
+        return ruled("paper", label, "unknown", "The file carries no content to compare with.");
+      if (file.contentHash === paperHash.hex)
+        return ruled("paper", label, "passed", "Paper and file carry the same content hash.");
+      const text = "The paper carries another content hash than the file: they do not say the same.";
+      return ruled("paper", label, "failed", text, {
+        kind: "bad",
+        title: "Paper and file do not belong together",
+        reason: `${text} Rely on neither until the laboratory has told you why.`,
+      });
+    }
+  }
+};
+
+/** A look-alike would serve a page and a list of keys of its own: the address in the document tells. */
+const sameHost: Rule = (file, { host }) => {
+  const address = file.content?.authenticity?.address;
+  if (host === null || address === undefined) return null;
+  const named = readAddress(address)?.host;
+  const label = "Checked where the document says";
+  if (named === host)
+    return ruled("host", label, "passed", `The document is to be checked at ${named}, and this is ${host}.`);
+  const text = `This page is served by ${host}, but the document is to be checked at ${named ?? "an address that cannot be read"}.`;
+  return ruled("host", label, "failed", text, {
+    kind: "look",
+    title: "This is not the place to check it",
+    reason: `${text} Another host can show whatever it likes: go to the laboratory’s own address.`,
+  });
+};
+
+const sameCopy: Rule = (_file, { fileSha256, status }) => {
+  if (!status?.fileSha256) return null;
+  const label = "The very file that was issued";
+  if (fileSha256 === status.fileSha256)
+    return ruled("copy", label, "passed", "Byte for byte the file that the laboratory keeps.");
+  return ruled("copy", label, "failed", "The laboratory keeps other bytes under this address.", {
+    kind: "look",
+    title: "Not the file that was issued",
+    reason: "The laboratory keeps another file under this address. Ask it for the issued one.",
+  });
+};
+
+const standing: Rule = (file, { status, host }) => {
+  const label = "Standing at the laboratory";
+  const number = file.content?.number ?? "It";
+  const but = (word: string): string =>
+    file.verdict === "total-passed" ? `Genuine, but ${word}` : `Not in force: ${word}`;
+  if (status === null) {
+    const text =
+      host === null
+        ? "Whether it was replaced or withdrawn since cannot be known offline. Ask at the address in the document."
+        : "The laboratory was not asked whether the document still stands: it names no page, or there was no answer.";
+    return ruled("standing", label, "unknown", text);
+  }
+  switch (status.standing) {
+    case "valid":
+      return ruled("standing", label, "passed", `${number} stands as it was issued.`);
+    case "amended":
+    case "replaced": {
+      const next = status.successor ? ` ${status.successor.number} counts in its place.` : "";
+      const text = `${number} was ${status.standing} on ${status.endedOn}.${next}`;
+      const title = but(status.standing);
+      return ruled("standing", label, "failed", text, { kind: "bad", title, reason: text });
+    }
+    case "withdrawn": {
+      const text = `${number} was withdrawn on ${status.endedOn}. Do not rely on it.`;
+      return ruled("standing", label, "failed", text, { kind: "bad", title: but("withdrawn"), reason: text });
+    }
+    case "pending":
+    case "unknown": {
+      const text =
+        status.standing === "pending"
+          ? `${status.laboratory} has not issued ${number} yet.`
+          : `${status.laboratory} has issued nothing under the address in this file.`;
+      return ruled("standing", label, "failed", text, {
+        kind: "look",
+        title: "The laboratory does not know this document",
+        reason: `${text} Ask the laboratory before you rely on it.`,
+      });
+    }
+  }
+};
+
+/** What is looked at beside the file itself, in the order in which it is shown. */
+export const aroundRules: readonly Rule[] = [sameDocument, samePaper, sameHost, standing, sameCopy];

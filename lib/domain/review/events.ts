@@ -34,4 +34,54 @@ export const reviewEvents = {
     payload: z.strictObject({ run: z.string(), sensor: z.string() }),
     sentence: (p) => `opened the draft certificate of ${p.sensor} in run ${p.run}`,
   }),
+  sampleDrawn: defineEvent({
+    action: "review.sample-drawn",
+    entityKind: "run",
+    payload: z.strictObject({
+      run: z.string(),
+      evaluation: z.number().int(),
+      /** Hex: with it the lot can be drawn again. */
+      seed: z.string().regex(/^[0-9a-f]{64}$/),
+    }),
+    sentence: (p) => `drew the lot of run ${p.run} (evaluation ${p.evaluation}): which results are looked at`,
+  }),
+  resultOpened: defineEvent({
+    action: "review.result-opened",
+    entityKind: "run",
+    payload: z.strictObject({
+      run: z.string(),
+      evaluation: z.number().int(),
+      sensor: z.string(),
+      setpoint: z.string(),
+    }),
+    sentence: (p) => `opened ${p.sensor} at ${p.setpoint} in run ${p.run} (evaluation ${p.evaluation})`,
+  }),
+  commented: defineEvent({
+    action: "review.commented",
+    entityKind: "run",
+    payload: z.strictObject({
+      run: z.string(),
+      evaluation: z.number().int(),
+      /** Null: of the whole run. */
+      sensor: z.string().nullable(),
+      setpoint: z.string().nullable(),
+      place: z.string(),
+      comment: z.string(),
+      text: z.string(),
+    }),
+    sentence: (p) =>
+      `remarked on ${[p.sensor ?? `run ${p.run}`, p.setpoint ? `at ${p.setpoint}` : ""].filter(Boolean).join(" ")} (${p.place}): ${p.text}`,
+  }),
+  answered: defineEvent({
+    action: "review.answered",
+    entityKind: "run",
+    payload: z.strictObject({
+      run: z.string(),
+      comment: z.string(),
+      settles: z.boolean(),
+      text: z.string(),
+    }),
+    sentence: (p) =>
+      `answered remark ${p.comment} in run ${p.run}${p.settles ? " and settled it" : ""}: ${p.text}`,
+  }),
 } as const;

@@ -1,0 +1,155 @@
+import type { CertificateContent } from "@/lib/domain/certificate/content";
+import { plainNumber } from "./plain-number";
+import { column, kelvin, quantity, single, writtenTemperatures } from "./quantities";
+import { own } from "./ref-types";
+import { caption, composed, nameOf, rich, type Voice } from "./voice";
+import type { Word } from "./words";
+import { conditionsOfDerived } from "./write-conditions";
+import { element, type Xml } from "./xml";
+
+const setpoints = (voice: Voice, rows: readonly { readonly setpoint: string }[]): Xml =>
+  quantity(
+    `basic_calibrationValue ${own("setpoint")}`,
+    caption(voice, "setpoint"),
+    writtenTemperatures(rows.map(({ setpoint }) => setpoint)),
+  );
+
+const changes = (voice: Voice, content: CertificateContent): readonly Xml[] =>
+  (content.changes ?? []).map(({ tag, rows, statement }) =>
+    element(
+      "dcc:result",
+      [
+        nameOf(composed(voice, (_, word) => `${word("changeByAnnealing")}, ${tag}`)),
+        rich("dcc:description", [voice.contents(statement)]),
+        element("dcc:data", [
+          element("dcc:list", [
+            setpoints(voice, rows),
+            quantity(
+              own("change"),
+              caption(voice, "changeByAnnealing"),
+              column(
+                rows.map((row) => plainNumber(row.changeCelsius)),
+                kelvin,
+                {
+                  expanded: {
+                    values: rows.map((row) => plainNumber(row.expandedCelsius)),
+                    // As the statement beside it says: k = 2.
+                    factors: rows.map(() => "2"),
+                    probabilities: rows.map(() => "0.95"),
+                  },
+                },
+              ),
+            ),
+          ]),
+        ]),
+      ],
+      { refType: own("change") },
+    ),
+  );
+
+const lot = (voice: Voice, { lot: summary }: CertificateContent): readonly Xml[] => {
+  if (!summary) return [];
+  const { rows, statement } = summary;
+  const errors = (word: Word, values: readonly string[]): Xml =>
+    quantity(own("lot"), caption(voice, word), column(values.map(plainNumber), kelvin));
+  return [
+    element(
+      "dcc:result",
+      [
+        nameOf(caption(voice, "lot")),
+        rich("dcc:description", [voice.contents(statement)]),
+        element("dcc:data", [
+          element("dcc:list", [
+            setpoints(voice, rows),
+            quantity(
+              own("lot"),
+              caption(voice, "items"),
+              column(
+                rows.map(({ items }) => String(items)),
+                "\\one",
+              ),
+            ),
+            errors(
+              "average",
+              rows.map((row) => row.averageErrorCelsius),
+            ),
+            errors(
+              "smallest",
+              rows.map((row) => row.smallestErrorCelsius),
+            ),
+            errors(
+              "largest",
+              rows.map((row) => row.largestErrorCelsius),
+            ),
+            errors(
+              "halfRange",
+              rows.map((row) => row.halfRangeCelsius),
+            ),
+          ]),
+        ]),
+      ],
+      { refType: own("lot") },
+    ),
+  ];
+};
+
+const budgets = (voice: Voice, content: CertificateContent): readonly Xml[] =>
+  (content.budgets ?? []).map((budget) =>
+    element(
+      "dcc:result",
+      [
+        nameOf(composed(voice, (_, word) => `${word("budget")}, ${budget.tag}, ${budget.setpoint}`)),
+        rich("dcc:description", [
+          composed(
+            voice,
+            (_, word) =>
+              `k = ${budget.coverageFactor}, ${word("degreesOfFreedom")} ${budget.degreesOfFreedom}`,
+          ),
+        ]),
+        element("dcc:data", [
+          element("dcc:list", [
+            ...budget.lines.map((line) =>
+              quantity(
+                own("budget"),
+                voice.contents(line.label),
+                single(plainNumber(line.effectCelsius), kelvin),
+                {
+                  description: rich("dcc:description", [
+                    composed(
+                      voice,
+                      (say, word) =>
+                        `${word("standardUncertainty")}; ${say(line.distribution)}; ${word("share")} ${line.share}`,
+                    ),
+                  ]),
+                },
+              ),
+            ),
+            quantity(
+              `basic_uncertainty ${own("budget")}`,
+              caption(voice, "combined"),
+              single(plainNumber(budget.combinedCelsius), kelvin),
+            ),
+          ]),
+        ]),
+      ],
+      { refType: own("budget") },
+    ),
+  );
+
+/** What follows from several results, each kind as a measurement result of its own. */
+export const derived = (voice: Voice, content: CertificateContent): readonly Xml[] =>
+  (
+    [
+      ["changeByAnnealing", changes(voice, content)],
+      ["lot", lot(voice, content)],
+      ["budget", budgets(voice, content)],
+    ] as const
+  )
+    .filter(([, results]) => results.length > 0)
+    .map(([word, results]) =>
+      element("dcc:measurementResult", [
+        nameOf(caption(voice, word)),
+        conditionsOfDerived(voice),
+        element("dcc:results", results),
+      ]),
+    );

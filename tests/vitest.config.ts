@@ -32,7 +32,7 @@ export default defineConfig({
           include: ["tests/**/*.test.{ts,tsx}"],
           exclude: [...withDatabase, ...apart],
           setupFiles,
-          testTimeout: 20_000,
+          testTimeout: 60_000,
         },
       },
       {

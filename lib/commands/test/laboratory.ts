@@ -7,7 +7,7 @@ import { borrowServer } from "@/lib/commands/postgres/borrow-server";
 import { freePort } from "@/lib/commands/postgres/server";
 import { tellDemo } from "@/lib/commands/start/demo";
 import { startWebServer } from "@/lib/commands/web-server";
-import { sealKeyOf } from "@/lib/data/seal";
+import { configureSeal, sealKeyOf } from "@/lib/data/seal";
 import { cloneTemplate } from "@/tests/support/clone-template";
 import { startOidcServer } from "@/tests/support/oidc-server";
 import { ensureTemplate } from "@/tests/support/template";
@@ -32,6 +32,7 @@ export async function startLaboratory(log: (line: string) => void): Promise<Labo
     undo.push(server.giveBack);
     const database = await cloneTemplate(await ensureTemplate(server.urlOf("postgres"), server.fresh));
     undo.push(database.drop);
+    configureSeal(sealKeyOf(secret));
     const signIns = await tellDemo(database.runtimeUrl, log);
     const port = await freePort();
     const publicUrl = `http://localhost:${port}`;

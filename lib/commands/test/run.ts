@@ -1,4 +1,5 @@
 import { type ChildProcess, spawn } from "node:child_process";
+import { setPriority } from "node:os";
 import { checkout } from "@/lib/commands/checkout";
 
 export type Ran = { readonly code: number | null; readonly output: string };
@@ -7,8 +8,13 @@ type RunOptions = {
   /** Show what it says as it says it; otherwise it is only returned. */
   readonly show: boolean;
   readonly minutes: number;
+  /** Lets others go first: what nobody waits for at a screen. */
+  readonly inBackground?: boolean;
   readonly environment?: Readonly<Record<string, string | undefined>>;
 };
+
+/** Of the 19 steps down that a process may take by itself. */
+const background = 10;
 
 const children = new Set<ChildProcess>();
 let stopping = false;
@@ -27,6 +33,7 @@ export async function run(program: string, args: readonly string[], options: Run
     env: { ...process.env, ...options.environment },
     stdio: ["ignore", options.show ? "inherit" : "pipe", options.show ? "inherit" : "pipe"],
   });
+  if (options.inBackground && child.pid !== undefined) setPriority(child.pid, background);
   const chunks: string[] = [];
   for (const stream of [child.stdout, child.stderr])
     stream?.on("data", (chunk: Buffer) => chunks.push(chunk.toString()));

@@ -7,7 +7,7 @@ import { runBrowser } from "@/lib/commands/test/browser";
 import { checkBoundaries, checkLint, checkTypes } from "@/lib/commands/test/checks";
 import type { Outcome } from "@/lib/commands/test/outcome";
 import { stopRunning } from "@/lib/commands/test/run";
-import { runVitest } from "@/lib/commands/test/vitest";
+import { runMetrology, runVitest } from "@/lib/commands/test/vitest";
 
 const parts = ["types", "lint", "boundaries", "vitest", "browser"] as const;
 type Part = (typeof parts)[number];
@@ -31,8 +31,13 @@ async function test(args: readonly string[]): Promise<number> {
     .map((part) => checks[part]());
   if (running.length > 0) log("Checking types, lint and boundaries");
   outcomes.push(...(await Promise.all(running)));
-  if (wanted("vitest")) outcomes.push(...(await runVitest(filters)));
-  if (wanted("browser")) outcomes.push(await runBrowser(filters, log));
+  if (wanted("vitest") && filters.length === 0) outcomes.push(...(await runMetrology()));
+  // Side by side: a browser waits as much as it works, and two processors stand half idle under it.
+  const both = [
+    ...(wanted("vitest") ? [runVitest(filters)] : []),
+    ...(wanted("browser") ? [runBrowser(filters, log)] : []),
+  ];
+  outcomes.push(...(await Promise.all(both)));
   return summarise(outcomes);
 }
 

@@ -20,34 +20,41 @@ const program = inCheckout("node_modules", "vitest", "vitest.mjs");
 const metrology = "tests/metrology/";
 const withoutMetrology = { EMFOLIO_METROLOGY_APART: "yes" };
 
-/** Unit and database tests; of all of them, also how many branches of metrology its own tests take. */
-export async function runVitest(filters: readonly string[]): Promise<readonly Outcome[]> {
-  if (filters.length > 0) return [await tested("unit and database tests", filters)];
+/** The tests of what computes, and how many branches of it they take. */
+export async function runMetrology(): Promise<readonly Outcome[]> {
   const folder = path.join(stateFolder, "coverage");
   rmSync(folder, { recursive: true, force: true });
-  const proof = await tested("tests of metrology", [
-    metrology,
-    "--project=unit",
-    ...coverageArguments(folder),
-  ]);
-  const rest = await tested("unit and database tests", [], withoutMetrology);
-  return [proof, branchCoverage(folder), rest];
+  const args = [metrology, "--project=unit", ...coverageArguments(folder)];
+  const proof = await tested("tests of metrology", args, { inBackground: false });
+  return [proof, branchCoverage(folder)];
 }
+
+/** Unit and database tests: those that are named, or all but the tests of what computes, behind whatever else runs. */
+export const runVitest = (filters: readonly string[]): Promise<Outcome> =>
+  filters.length > 0
+    ? tested("unit and database tests", filters, { inBackground: false })
+    : tested("unit and database tests", [], { inBackground: true, environment: withoutMetrology });
 
 /** The reporter's file is believed only if the runner ended as the file says. */
 async function tested(
   name: string,
   args: readonly string[],
-  environment: Readonly<Record<string, string>> = {},
+  options: { readonly inBackground: boolean; readonly environment?: Readonly<Record<string, string>> },
 ): Promise<Outcome> {
   const file = path.join(stateFolder, "vitest.json");
   rmSync(file, { force: true });
   const reporters = ["--reporter=dot", "--reporter=json", `--outputFile.json=${file}`];
-  const { code } = await run(program, ["run", "-c", "tests/vitest.config.ts", ...reporters, ...args], {
-    show: true,
-    minutes: 10,
-    environment,
-  });
+  const { code, output } = await run(
+    program,
+    ["run", "-c", "tests/vitest.config.ts", ...reporters, ...args],
+    {
+      // In the background its dots would run through what the journeys say.
+      show: !options.inBackground,
+      minutes: 14,
+      ...options,
+    },
+  );
+  process.stdout.write(output);
   return countVitest(readReport(file), code, name);
 }
 

@@ -1,6 +1,5 @@
-import { test as base, expect, type Page } from "@playwright/test";
-
-type SignIn = { readonly role: string; readonly email: string; readonly password: string };
+import { test as base, expect } from "@playwright/test";
+import { type SignIn, signIn } from "./sign-in";
 
 type Fixtures = {
   /** The demo laboratory's people, as the seed named them. */
@@ -42,13 +41,3 @@ export const test = base.extend<Fixtures>({
 });
 
 export { expect };
-
-async function signIn(page: Page, person: SignIn): Promise<void> {
-  await page.goto("/sign-in");
-  await page.getByLabel(/e-?mail/i).fill(person.email);
-  await page.getByLabel(/password/i).fill(person.password);
-  await page.getByRole("button", { name: /sign in/i }).click();
-  await page.waitForURL(
-    (url) => !url.pathname.startsWith("/sign-in") && !url.pathname.startsWith("/api/auth"),
-  );
-}

@@ -3,6 +3,7 @@ import type { ThermocoupleType } from "@/lib/metrology/thermocouple/reference-fu
 import { dwellFile, type Wired } from "./dwell-file";
 import { expect } from "./fixtures";
 import { passGate } from "./pass-gate";
+import { pressSignOff } from "./press-sign-off";
 
 /** A run by its number, and what lies in it by serial number or tag, in the order of the channels. */
 export type Load = { readonly run: string; readonly names: readonly string[] };
@@ -83,6 +84,6 @@ export const evaluateAndSubmit = async (page: Page, run: string) => {
 /** What is chosen from the start is signed off; there are as many certificates after it. */
 export const signOff = async (page: Page, run: string, certificates: number) => {
   await page.goto(`/review/${run}`);
-  await page.getByRole("button", { name: "Sign off" }).click();
+  await pressSignOff(page);
   await expect(main(page).getByRole("link", { name: /^C-\d{4}-\d{4}$/ })).toHaveCount(certificates);
 };

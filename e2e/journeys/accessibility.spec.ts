@@ -1,6 +1,7 @@
 import type { Page } from "@playwright/test";
 import { violations } from "../axe";
 import { expect, test } from "../fixtures";
+import { signIn } from "../sign-in";
 
 const routes: Readonly<Record<string, readonly string[]>> = {
   "quality-manager": [
@@ -118,11 +119,8 @@ for (const scheme of ["light", "dark"] as const)
       const context = await browser.newContext({ colorScheme: scheme, bypassCSP: true, baseURL });
       const page = await context.newPage();
       const person = signIns.find((candidate) => candidate.role.toLowerCase().includes(role));
-      await page.goto("/sign-in");
-      await page.getByLabel(/e-?mail/i).fill(person?.email ?? "");
-      await page.getByLabel(/password/i).fill(person?.password ?? "");
-      await page.getByRole("button", { name: /sign in/i }).click();
-      await page.waitForURL((url) => !/sign-?in|api\/auth/.test(url.pathname));
+      if (person === undefined) throw new Error(`The demo laboratory has no ${role}.`);
+      await signIn(page, person);
       const found: string[] = [];
       const more = (await morePages[role]?.(page)) ?? [];
       for (const path of [...paths, ...more]) {

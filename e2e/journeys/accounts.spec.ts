@@ -1,8 +1,8 @@
-import { createHmac } from "node:crypto";
 import type { Page } from "@playwright/test";
 import { violations } from "../axe";
 import { expect, test } from "../fixtures";
 import { mailedLink } from "../mailed-link";
+import { codeOf } from "../one-time-code";
 
 const password = "a bench of quiet words";
 const later = "quite another set of words";
@@ -13,19 +13,6 @@ const enter = async (page: Page, email: string, typed: string, atBench = false) 
   await page.getByLabel("Password", { exact: true }).fill(typed);
   if (atBench) await page.getByLabel("At the bench").check();
   await page.getByRole("button", { name: "Sign in" }).click();
-};
-
-/** RFC 6238 once more, by hand: what an authenticator would show for the key on the page. */
-const codeOf = (key: string, at: number): string => {
-  const bits = [...key.replaceAll(" ", "")]
-    .map((sign) => "ABCDEFGHIJKLMNOPQRSTUVWXYZ234567".indexOf(sign).toString(2).padStart(5, "0"))
-    .join("");
-  const secret = Buffer.from((bits.match(/.{8}/g) ?? []).map((byte) => Number.parseInt(byte, 2)));
-  const counter = Buffer.alloc(8);
-  counter.writeBigUInt64BE(BigInt(Math.floor(at / 30_000)));
-  const hash = createHmac("sha1", secret).update(counter).digest();
-  const offset = (hash.at(-1) ?? 0) & 15;
-  return String((hash.readUInt32BE(offset) & 0x7fffffff) % 1_000_000).padStart(6, "0");
 };
 
 test("somebody is invited, works at the bench, forgets the password, and sets up one-time codes", async ({

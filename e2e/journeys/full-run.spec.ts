@@ -1,5 +1,6 @@
 import { expect, test } from "../fixtures";
 import { pdfText } from "../pdf";
+import { pressSignOff } from "../press-sign-off";
 
 /** The demonstration's full run: invented, six sensors of two customers; one customer's are certified already. */
 const run = "R-2026-0001";
@@ -55,7 +56,7 @@ test("the signatory reads a result down to its readings, and signs off what wait
   const file = await page.request.get(address);
   expect(file.headers()["content-type"]).toContain("application/pdf");
 
-  await page.getByRole("button", { name: "Sign off" }).click();
+  await pressSignOff(page);
   await expect(main.getByRole("link", { name: /^C-/ })).toHaveCount(6);
 });
 

@@ -4,6 +4,7 @@ import { acceptOrder } from "../accept-order";
 import { expect, test } from "../fixtures";
 import { passGate } from "../pass-gate";
 import { pdfText } from "../pdf";
+import { pressSignOff } from "../press-sign-off";
 
 /** The scanner's file of a simulated full run (invented), cut to the channels of this load. */
 const scannerFile = (): Buffer => {
@@ -114,7 +115,7 @@ test("two sensors, from the order over six hours of scans to the customer's PDF"
     .getByRole("link", { name: /±/ })
     .allTextContents();
   expect(cells).toHaveLength(5);
-  await page.getByRole("button", { name: "Sign off" }).click();
+  await pressSignOff(page);
   await expect(main.getByRole("link", { name: /^C-/ })).toHaveCount(2);
 
   await leave("Oakes");

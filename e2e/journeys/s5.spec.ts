@@ -2,6 +2,7 @@ import type { Page } from "@playwright/test";
 import { expect, test } from "../fixtures";
 import { passGate } from "../pass-gate";
 import { pdfText } from "../pdf";
+import { pressSignOff } from "../press-sign-off";
 
 /**
  * EA-4/02, example S5, through the four people's hands. Readings, uncertainties and the result are published; the times
@@ -108,7 +109,7 @@ test("EA-4/02 S5, from the typed readings to the customer's PDF", async ({ page,
   await page.context().clearCookies();
   await signInAs("signatory");
   await page.goto(`/review/${run}`);
-  await page.getByRole("button", { name: "Sign off" }).click();
+  await pressSignOff(page);
   await expect(page.getByRole("main")).toContainText(/C-\d{4}-\d{4}/);
   const number = /C-\d{4}-\d{4}/.exec((await page.getByRole("main").textContent()) ?? "")?.[0] ?? "";
 

@@ -53,10 +53,11 @@ export const execute = async <S extends z.ZodType, O>(
       message: "Some fields need another look. Nothing was stored; what you typed is still here.",
       fields: fieldsOf(parsed.error),
     });
+  const proved = await operation.first?.({ actor, clock }, parsed.data);
   const scope = operation.scope === "laboratory" ? ({ kind: "laboratory" } as const) : scopeOf(actor);
   return inScope(scope, async (tx) => {
     const now = clock();
-    const outcome = await operation.perform({ actor, now, tx }, parsed.data);
+    const outcome = await operation.perform({ actor, now, tx, ...(proved ? { proved } : {}) }, parsed.data);
     if (scope.kind === "laboratory") {
       await tellPrograms(tx, outcome.events, now);
       await tellNews(tx, outcome.events, now);

@@ -1,6 +1,7 @@
 import type { z } from "zod";
 import type { Tx } from "@/lib/data/in-scope";
 import type { AuditEvent } from "@/lib/domain/audit/define-event";
+import type { Proved } from "@/lib/domain/signing/proved";
 import type { Actor } from "@/lib/domain/staff/actor";
 import type { Permission } from "@/lib/domain/staff/permissions";
 
@@ -9,6 +10,8 @@ export type OperationContext<A extends Actor = Actor> = {
   /** The moment of the act, from the caller's clock. */
   readonly now: Date;
   readonly tx: Tx;
+  /** Of an operation that signs: what `first` made sure of. */
+  readonly proved?: Proved;
 };
 
 /** The type is the guard: nothing can be returned without at least one audit event. */
@@ -24,6 +27,14 @@ export type Operation<S extends z.ZodType, O> = {
    */
   readonly scope?: "laboratory";
   readonly input: S;
+  /**
+   * Of an operation that signs: who signs shows that they are there, in a transaction before that of the act. What it
+   * writes stays although the act is refused, so that a wrong code counts.
+   */
+  readonly first?: (
+    asked: { readonly actor: Actor; readonly clock: () => Date },
+    input: z.output<S>,
+  ) => Promise<Proved>;
   readonly perform: (context: OperationContext, input: z.output<S>) => Promise<Outcome<O>>;
 };
 

@@ -5,7 +5,7 @@ import { tellCustomersSide } from "./customers-side";
 import { tellFullRun, tellSubmission } from "./full-run";
 import { tellHolds } from "./holds";
 import { tellOrders } from "./orders";
-import { tellPeople } from "./people";
+import { type SignIn, tellPeople } from "./people";
 import { tellProcedures } from "./procedures";
 import { tellScope } from "./scope";
 import { tellSignOff, versionOf } from "./sign-off";
@@ -15,9 +15,11 @@ import { tellWorkedExample } from "./worked-example";
 import { tellWorkingStandard } from "./working-standard";
 
 export type SeedOptions = { readonly databaseUrl: string; readonly log: (line: string) => void };
-export type SignIn = { readonly role: string; readonly email: string; readonly password: string };
 
-/** The demonstration laboratory: an invented scenario, told as a story by the operations people use. */
+/**
+ * The demonstration laboratory: an invented scenario, told as a story by the operations people use. Secrets of one-time
+ * codes are among it: `configureSeal` comes first.
+ */
 export const seedDemo = async ({
   databaseUrl,
   log,

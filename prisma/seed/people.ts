@@ -1,9 +1,12 @@
+import { base32 } from "@/lib/domain/account/key-uri";
 import type { Actor } from "@/lib/domain/staff/actor";
 import { customerRoles } from "@/lib/domain/staff/roles";
 import type { staffRoles } from "@/lib/domain/staff/schema";
 import { recordCustomer } from "@/lib/operations/customer/record";
 import { foundLaboratory } from "@/lib/operations/laboratory/found";
+import { newSecret } from "@/lib/operations/one-time-code";
 import { addPerson } from "@/lib/operations/staff/add-person";
+import { tellAuthorisations } from "./signing";
 import type { Teller } from "./teller";
 
 /** Published with the demonstration, which is why it may be reached from this machine only. */
@@ -15,15 +18,27 @@ export type Cast = {
   readonly manager: Actor;
   readonly desk: Actor;
   readonly technician: Actor;
-  readonly signatory: Actor;
+  readonly signatory: Extract<Actor, { kind: "staff" }>;
+  /** Of the signatory's one-time codes. */
+  readonly codeSecret: Uint8Array;
   readonly customers: { readonly brandt: string; readonly oakes: string };
   /** Their people, who ask for work in the portal. */
   readonly buyers: { readonly brandt: Actor; readonly oakes: Actor };
-  readonly signIns: readonly { readonly role: string; readonly email: string; readonly password: string }[];
+  readonly signIns: readonly SignIn[];
+};
+
+/** How the demonstration lets somebody in. */
+export type SignIn = {
+  readonly role: string;
+  readonly email: string;
+  readonly password: string;
+  /** For an authenticator, base32: whoever signs certificates gives one-time codes. Published like the passwords. */
+  readonly codeKey?: string;
 };
 
 /** The laboratory, its people and its two customers: all of them invented. */
-export const tellPeople = async ({ tell, at }: Teller): Promise<Cast> => {
+export const tellPeople = async (teller: Teller): Promise<Cast> => {
+  const { tell, at } = teller;
   const founded = at(400);
   const accreditation =
     "Demonstration, not accredited: this laboratory is invented, no body has assessed it. Its scope is invented data, so that the marking of results shows.";
@@ -38,17 +53,20 @@ export const tellPeople = async ({ tell, at }: Teller): Promise<Cast> => {
     isDemo: true,
   });
 
-  const signIns: { role: string; email: string; password: string }[] = [];
-  const staff = async (name: string, email: string, roles: (typeof staffRoles)[number][]): Promise<Actor> => {
+  const signIns: SignIn[] = [];
+  const codeSecret = newSecret();
+  const staff = async (name: string, email: string, roles: (typeof staffRoles)[number][]) => {
     const input = { name, email, roles, customerId: null, password: demoPassword };
     const { id } = await tell(addPerson, system, founded, input);
-    signIns.push({ role: roles.join(", "), email, password: demoPassword });
-    return { kind: "staff", personId: id, name, roles };
+    const codes = roles.includes("signatory") ? { codeKey: base32(codeSecret) } : {};
+    signIns.push({ role: roles.join(", "), email, password: demoPassword, ...codes });
+    return { kind: "staff", personId: id, name, roles } as const;
   };
   const desk = await staff("Wren Abelard", "wren@harrowvale.example", ["front-desk"]);
   const technician = await staff("Tamsin Okoro", "tamsin@harrowvale.example", ["technician"]);
   const signatory = await staff("Odile Marchetti", "odile@harrowvale.example", ["signatory"]);
   const manager = await staff("Idris Vaughan", "idris@harrowvale.example", ["quality-manager"]);
+  await tellAuthorisations(teller, manager, signatory);
 
   const customer = async (name: string, addressLines: string, contactName: string, email: string) => {
     const { id } = await tell(recordCustomer, desk, at(60), { name, addressLines, contactName, email });
@@ -73,5 +91,5 @@ export const tellPeople = async ({ tell, at }: Teller): Promise<Cast> => {
   );
   const customers = { brandt: brandt.id, oakes: oakes.id };
   const buyers = { brandt: brandt.buyer, oakes: oakes.buyer };
-  return { manager, desk, technician, signatory, customers, buyers, signIns };
+  return { manager, desk, technician, signatory, codeSecret, customers, buyers, signIns };
 };

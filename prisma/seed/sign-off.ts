@@ -7,7 +7,8 @@ import { contentHash } from "@/lib/domain/certificate/content-hash";
 import { demand } from "@/lib/domain/refusal";
 import { renderPending } from "@/lib/operations/certificate/render-pending";
 import { signOff } from "@/lib/operations/certificate/sign-off";
-import type { Cast } from "./people";
+import { type Cast, demoPassword } from "./people";
+import { signatoryAt } from "./signing";
 import type { Teller } from "./teller";
 
 const loadReview = async (runNumber: string): Promise<ReviewRun> =>
@@ -30,7 +31,7 @@ type Review = Pick<ReviewRun["sensors"][number], "id" | "customerId">;
 /** Signs what `which` names, as one would who has read each draft. Returns the certificates' numbers. */
 const sign = async (
   { tell, at }: Teller,
-  { signatory }: Cast,
+  { signatory, codeSecret }: Cast,
   runNumber: string,
   days: number,
   which: (sensor: Review) => boolean,
@@ -47,10 +48,10 @@ const sign = async (
   }
   const evaluationId = review.evaluation?.id;
   if (!evaluationId) throw new Error(`run ${runNumber} has no evaluation`);
-  const { certificates } = await tell(signOff, signatory, at(days, "10:15"), {
-    runId: review.run.id,
-    evaluationId,
-    items,
+  const when = at(days, "10:15");
+  const { actor, act } = await signatoryAt(signatory, demoPassword, codeSecret, when);
+  const { certificates } = await tell(signOff, actor, when, {
+    ...{ runId: review.run.id, evaluationId, items, act },
   });
   const failed = await renderPending(() => at(days, "10:16"));
   if (failed.length > 0) throw failed[0]?.error;

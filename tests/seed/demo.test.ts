@@ -2,6 +2,7 @@ import { afterAll, beforeAll, expect, it } from "vitest";
 import { verifyChain } from "@/lib/data/audit/verify-chain";
 import { closeDatabase } from "@/lib/data/client";
 import { inScope } from "@/lib/data/in-scope";
+import { configureSeal, sealKeyOf } from "@/lib/data/seal";
 import type { MeasuredPoint } from "@/lib/domain/evidence/evaluation";
 import { seedDemo } from "@/prisma/seed/demo";
 import { type TestDatabase, testDatabase } from "@/tests/support/database";
@@ -10,6 +11,7 @@ let database: TestDatabase;
 
 beforeAll(async () => {
   database = await testDatabase();
+  configureSeal(sealKeyOf("only for tests, of no installation at all"));
   await seedDemo({ databaseUrl: database.runtimeUrl, log: () => {} });
 });
 

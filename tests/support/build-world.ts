@@ -2,6 +2,7 @@ import { inScope, type Tx } from "@/lib/data/in-scope";
 import type { Actor } from "@/lib/domain/staff/actor";
 import { customerRoles, type Role } from "@/lib/domain/staff/roles";
 import { furnaceRow, inServiceRow } from "./in-service";
+import { signatoryRows } from "./signatory";
 
 /** An invented laboratory with its people, two customers and its equipment, written row by row. */
 
@@ -14,6 +15,12 @@ const person = async (tx: Tx, name: string, roles: readonly Role[], customerId: 
       ? { kind: "customer", personId: row.id, name, roles, customerId }
       : { kind: "staff", personId: row.id, name, roles }
   ) as Actor & { personId: string };
+};
+
+/** With all that signing takes, as somebody who has just signed. */
+const signing = async (tx: Tx, actor: Actor & { personId: string }, grantedById: string) => {
+  const sessionId = await signatoryRows(tx, actor.personId, grantedById);
+  return { ...actor, sessionId } as typeof actor & { sessionId: string };
 };
 
 const customer = (tx: Tx, name: string) =>
@@ -175,11 +182,14 @@ export const buildWorld = (options: { readonly performerMaySignOff?: boolean } =
     });
     const north = await customer(tx, "North Furnaces");
     const south = await customer(tx, "South Castings");
+    const quality = await person(tx, "Quinn Quality", ["quality-manager"]);
+    const technician = await person(tx, "Toni Bench", ["technician", "signatory"]);
+    const signatory = await person(tx, "Sam Signer", ["signatory"]);
     const people = {
       desk: await person(tx, "Dana Desk", ["front-desk"]),
-      technician: await person(tx, "Toni Bench", ["technician", "signatory"]),
-      signatory: await person(tx, "Sam Signer", ["signatory"]),
-      quality: await person(tx, "Quinn Quality", ["quality-manager"]),
+      technician: await signing(tx, technician, quality.personId),
+      signatory: await signing(tx, signatory, quality.personId),
+      quality,
       north: await person(tx, "Nina North", customerRoles, north.id),
       south: await person(tx, "Sol South", customerRoles, south.id),
     };

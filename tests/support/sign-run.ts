@@ -1,3 +1,4 @@
+import { randomUUID } from "node:crypto";
 import { loadBundle } from "@/lib/data/certificate/load-bundle";
 import { hex } from "@/lib/data/hex";
 import { inScope } from "@/lib/data/in-scope";
@@ -9,6 +10,7 @@ import { demand } from "@/lib/domain/refusal";
 import type { Actor } from "@/lib/domain/staff/actor";
 import { signOff } from "@/lib/operations/certificate/sign-off";
 import { execute } from "@/lib/operations/execute";
+import { signingPassword } from "./signatory";
 
 export const signClock = () => new Date("2026-03-05T10:00:00Z");
 
@@ -25,6 +27,9 @@ type Built = {
   readonly sensors: readonly { readonly id: string }[];
 };
 
+/** Of a form that was just shown, by somebody who has signed a moment ago: the password is enough. */
+export const signingAct = () => ({ actId: randomUUID(), password: signingPassword, code: "" });
+
 /** What the sign-off form sends for these sensors. */
 export const signOffInput = async (
   built: Built,
@@ -36,6 +41,7 @@ export const signOffInput = async (
   items: await Promise.all(
     sensors.map(async ({ id }) => ({ sensorId: id, reviewedHash: await reviewedHash(built.run.id, id) })),
   ),
+  act: signingAct(),
 });
 
 export const signRun = async (actor: Actor, built: Built) =>

@@ -6,7 +6,7 @@ import { letSensorGo } from "@/lib/operations/review/let-sensor-go";
 import { returnRun } from "@/lib/operations/review/return";
 import { secondLook } from "@/lib/operations/review/second-look";
 import { formAction } from "@/lib/web/form-action";
-import { list, text } from "@/lib/web/form-fields";
+import { list, secret, text } from "@/lib/web/form-fields";
 import type { FormState } from "@/lib/web/form-state";
 
 const sign = formAction(signOff, {
@@ -18,6 +18,11 @@ const sign = formAction(signOff, {
       const [sensors = "", reviewedHash = ""] = item.split(" ");
       const [sensorId = "", ...others] = sensors.split("+");
       return { sensorId, others, reviewedHash };
+    act: {
+      actId: text(data, "actId"),
+      password: secret(data, "password"),
+      code: text(data, "secretCode"),
+    },
     }),
     exceptionReason: text(data, "exceptionReason"),
   }),

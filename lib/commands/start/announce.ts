@@ -1,6 +1,6 @@
 import type { ReadyDatabase } from "@/lib/commands/start/prepare-database";
 import type { Settings } from "@/lib/commands/start/settings";
-import type { SignIn } from "@/prisma/seed/demo";
+import type { SignIn } from "@/prisma/seed/people";
 
 type Ready = {
   readonly settings: Settings;
@@ -21,6 +21,11 @@ export async function announce(
     const widest = Math.max(0, ...signIns.map(({ email }) => email.length));
     for (const { role, email, password } of signIns)
       log(`  ${role.padEnd(width)}  ${email.padEnd(widest)}  ${password}`);
+    for (const { email, codeKey } of signIns)
+      if (codeKey !== undefined)
+        log(
+          `${email} signs in and signs certificates with one-time codes as well: put this key into an\nauthenticator (RFC 6238, SHA-1, 6 digits, 30 s). In the demonstration only it is told here:\n  ${codeKey}`,
+        );
   } else {
     const { createFirstAccessLink } = await import("@/lib/operations/staff/first-access");
     const link = await createFirstAccessLink({

@@ -6,7 +6,7 @@ import { readMarks, setMark } from "@/lib/commands/postgres/marks";
 import { ownerRole } from "@/lib/commands/postgres/roles";
 import { type ReadyDatabase, withClient } from "@/lib/commands/start/prepare-database";
 import { isLoopback, type Settings } from "@/lib/commands/start/settings";
-import type { SignIn } from "@/prisma/seed/demo";
+import type { SignIn } from "@/prisma/seed/people";
 
 /** Tells the demo laboratory's story once. Returns its sign-ins, or undefined in a database without a demo. */
 export async function ensureDemo(

@@ -15,7 +15,7 @@ import { type ReadyDatabase, readyDatabase } from "@/lib/commands/start/prepare-
 import { readSettings, type Settings } from "@/lib/commands/start/settings";
 import { type StopRequest, watchForStop } from "@/lib/commands/start/stop-request";
 import { requireFreePort, startWebServer, type WebServer } from "@/lib/commands/web-server";
-import { sealKeyOf } from "@/lib/data/seal";
+import { configureSeal, sealKeyOf } from "@/lib/data/seal";
 
 type Undo = (() => void | Promise<void>)[];
 
@@ -45,13 +45,14 @@ async function bringUp(mode: "start" | "dev", settings: Settings, stop: StopRequ
   const database = await readyDatabase(settings, log);
   undo.push(database.stop);
   await stop.unless(ensureGenerated(log));
+  const secret = authSecret(settings.authSecret);
+  configureSeal(sealKeyOf(secret));
   const signIns = await stop.unless(ensureDemo(database, settings, log));
   await stop.unless(foundProcedures(database.runtimeUrl));
   await stop.unless(ensureChains(database, log));
   if (mode === "start") undo.push(await stop.unless(ensureBuild(log)));
   log("Starting the web server");
   let ready = false;
-  const secret = authSecret(settings.authSecret);
   const web = await startWebServer({
     ...{ mode, host: settings.host, port: settings.port, publicUrl: settings.publicUrl },
     databaseUrl: database.runtimeUrl,

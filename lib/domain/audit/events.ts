@@ -1,6 +1,7 @@
 import { accountEvents } from "../account/events";
 import { addressEvents } from "../address/events";
 import { agreementEvents } from "../agreement/events";
+import { authorisationEvents } from "../authorisation/events";
 import { calibrationEvents } from "../calibration/events";
 import { certificateEvents } from "../certificate/events";
 import { evidenceFileEvents } from "../certificate/evidence-file/events";
@@ -14,6 +15,7 @@ import { invoicingEvents } from "../invoicing/events";
 import { machineEvents } from "../machine/events";
 import { mailEvents } from "../mail/events";
 import { nonconformityEvents } from "../nonconformity/events";
+import { opinionEvents } from "../opinion/events";
 import { orderEvents } from "../order/events";
 import { partsEvents } from "../parts/events";
 import { priceEvents } from "../price/events";
@@ -29,6 +31,7 @@ import { runEvents } from "../run/events";
 import { scopeEvents } from "../scope/events";
 import { sensorEvents } from "../sensor/events";
 import { shipmentEvents } from "../shipment/events";
+import { signingEvents } from "../signing/events";
 import { staffEvents } from "../staff/events";
 import { traceEvents } from "../trace/events";
 import type { EventDefinition } from "./define-event";
@@ -68,6 +71,9 @@ export const auditEvents = [
   ...Object.values(custodyEvents),
   ...Object.values(addressEvents),
   ...Object.values(recallEvents),
+  ...Object.values(signingEvents),
+  ...Object.values(authorisationEvents),
+  ...Object.values(opinionEvents),
 ] as unknown as readonly EventDefinition<string, never>[];
 
 export const eventDefinition = (action: string): EventDefinition<string, never> | undefined =>

@@ -215,7 +215,7 @@ export const composeCertificate = (
     externalResults: parts.provider ? fromProvider(parts.provider) : texts.externalResults,
     statements: [...statementsOf(parts), ...(laboratory.demonstration ? [texts.demonstration] : [])],
     authorisedBy: issue
-      ? { name: issue.signatory.name, role: issue.signatory.role, on: issue.issuedOn }
+      ? { ...issue.signatory, on: issue.issuedOn }
       : unissued.authorisedBy,
     performedBy: parts.run.performedBy,
     evidence: {

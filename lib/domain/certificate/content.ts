@@ -249,7 +249,12 @@ export const CertificateContent = z.strictObject({
   sampling: text,
   externalResults: text,
   /** l and 7.8.4.3 */ statements: z.array(text).min(1),
-  /** o */ authorisedBy: z.strictObject({ name: text, role: text, on: text }),
+  /** o; `at`: the moment of the signature, ISO 8601 in UTC, and `meaning`: what it means. Left out on earlier ones. */
+  authorisedBy: z.strictObject({
+    ...{ name: text, role: text, on: text },
+    at: z.iso.datetime().optional(),
+    meaning: text.optional(),
+  }),
   performedBy: text,
   /** What the numbers were computed with, so that they can be computed again. */
   evidence: z.strictObject({

@@ -108,7 +108,13 @@ export type CertificateParts = {
 export type CertificateIssue = {
   readonly number: string;
   readonly issuedOn: string;
-  readonly signatory: { readonly name: string; readonly role: string };
+  readonly signatory: {
+    readonly name: string;
+    readonly role: string;
+    /** The moment of the signature, ISO 8601 in UTC, and what it means. */
+    readonly at?: string;
+    readonly meaning?: string;
+  };
   /** Said on the certificate where the performer signed off by policy; empty otherwise. */
   readonly exception: string;
 };

@@ -15,6 +15,8 @@ export const permissions = {
   "procedure.approve": ["signatory", "quality-manager"],
   "person.read": ["quality-manager"],
   "person.manage": ["quality-manager"],
+  /** Who may sign off and state opinions, and for what: ISO/IEC 17025 6.2.6. Never oneself. */
+  "person.authorise": ["quality-manager"],
   "customer.record": ["front-desk", "quality-manager"],
   "order.record": ["front-desk", "quality-manager"],
   "order.accept": ["front-desk", "quality-manager"],
@@ -53,6 +55,8 @@ export const permissions = {
   "evidence.export": ["technician", "signatory", "quality-manager"],
   "review.read": ["signatory", "quality-manager", "technician"],
   "review.decide": ["signatory"],
+  /** ISO/IEC 17025 7.8.7; whoever is authorised for it. */
+  "opinion.write": ["signatory", "quality-manager"],
   "review.second-look": ["signatory", "quality-manager"],
   "certificate.read": staff,
   "audit.read": ["signatory", "quality-manager"],

@@ -14,6 +14,7 @@ import { closeReview } from "@/lib/data/review/close-review";
 import { loadReviewRun, type ReviewRun } from "@/lib/data/review/load-review-run";
 import { setSensorState } from "@/lib/data/sensor/set-state";
 import { sha256 } from "@/lib/data/sha256";
+import { insertSignature } from "@/lib/data/signing/signature-store";
 import { lockRun } from "@/lib/data/sql/lock-run";
 import { freezeChain } from "@/lib/data/trace/freeze-chain";
 import { type AuditEvent, eventOf } from "@/lib/domain/audit/define-event";
@@ -30,10 +31,14 @@ import { decideOneLot } from "@/lib/domain/parts/decide-one-lot";
 import { demand, Refused } from "@/lib/domain/refusal";
 import { decideReviewable } from "@/lib/domain/review/decide-reviewable";
 import { decideSignOffStanding, type SignOffStanding } from "@/lib/domain/review/may-decide";
-import type { Actor } from "@/lib/domain/staff/actor";
+import { SigningAct } from "@/lib/domain/signing/act";
+import { meanings } from "@/lib/domain/signing/meaning";
+import { demandAuthorised } from "../authorisation/demand-authorised";
 import { defineOperation, type OperationContext } from "../operation";
+import { beginSigning, type Signing } from "../signing/begin-signing";
+import { proveAct } from "../signing/prove-act";
 
-type SignOffContext = OperationContext & { readonly actor: Extract<Actor, { kind: "staff" }> };
+type SignOffContext = Pick<OperationContext, "now" | "tx"> & { readonly signing: Signing };
 type Item = { readonly sensorId: string; readonly others: readonly string[]; readonly reviewedHash: string };
 
 const sensorsOf = ({ sensorId, others }: Item): readonly string[] => [sensorId, ...others];
@@ -74,24 +79,30 @@ const demandUnsigned = (review: ReviewRun, item: Item): void => {
 };
 
 const signOne = async (
-  { actor, now, tx }: SignOffContext,
+  { signing, now, tx }: SignOffContext,
   review: ReviewRun,
   { bundle, item, standing }: { bundle: CertificateBundle; item: Item; standing: SignOffStanding },
 ) => {
   const { filedUnder } = bundle;
+  const { personId, printedName, actId, means, signingSessionId } = signing;
+  const meaning = "reviewed-and-authorised";
+  const authorisation = await demandAuthorised(tx, personId, bundle, now);
   const year = now.getUTCFullYear();
   const number = certificateNumber(year, await nextNumber(tx, `certificate-${year}`));
   const content = demand(
     composeBundle(bundle, {
       number,
       issuedOn: now.toISOString().slice(0, 10),
-      signatory: { name: actor.name, role: "Signatory" },
+      signatory: {
+        ...{ name: printedName, role: "Signatory" },
+        ...{ at: now.toISOString(), meaning: meanings[meaning] },
+      },
       exception: standing.kind === "exception" ? performerSignedOff : "",
     }),
   );
   const hash = contentHash(content, sha256);
   const token = randomBytes(32).toString("base64url");
-  const signed = { signedById: actor.personId, signedAt: now };
+  const signed = { signedById: personId, signedAt: now };
   const id = await insertCertificate(tx, {
     content,
     contentHash: hash,
@@ -103,13 +114,19 @@ const signOne = async (
     evaluationId: filedUnder.evaluationId,
     ...signed,
   });
+  await insertSignature(tx, {
+    ...{ certificateId: id, customerId: filedUnder.customerId },
+    ...{ personId, printedName, meaning, means, actId, signingSessionId },
+    ...{ reviewedHash: item.reviewedHash, contentHash: hash },
+    ...{ authorisationId: authorisation.id, signedAt: now },
+  });
   await insertParts(tx, id, bundle.members);
   await enqueueIssue(tx, id);
   await freezeChain(tx, id, now);
   const adopted = await adoptSigned(tx, { certificateId: id, content, ...signed });
   await insertSignOffDecisions(tx, review, bundle, {
     exceptionReason: standing.kind === "exception" ? standing.reason : null,
-    decidedById: actor.personId,
+    decidedById: personId,
     decidedAt: now,
   });
   const event = eventOf(certificateEvents.signedOff, id, {
@@ -157,10 +174,11 @@ export const signOff = defineOperation({
         "A sensor is named twice.",
       ),
     exceptionReason: z.string().trim().max(1000, "At most 1000 characters.").default(""),
+    act: SigningAct,
   }),
-  perform: async ({ actor, now, tx }, input) => {
-    if (actor.kind !== "staff")
-      throw new Refused({ code: "not-permitted", message: "A person has to sign off." });
+  first: ({ actor, clock }, { act }) => proveAct(actor, act, clock),
+  perform: async ({ proved, now, tx }, input) => {
+    const signing = await beginSigning(tx, proved, now);
     const locked = await lockRun(tx, input.runId);
     const review = locked ? await loadReviewRun(tx, input.runId) : null;
     if (!review?.evaluation) throw new Refused({ code: "not-found", message: "This run is not here." });
@@ -180,13 +198,13 @@ export const signOff = defineOperation({
       const bundle = await demandReviewed(tx, review, item);
       const standing = demand(
         decideSignOffStanding({
-          signatoryId: actor.personId,
+          signatoryId: signing.personId,
           performerIds: bundle.performerIds,
           performerMaySignOff: review.laboratory.performerMaySignOff,
           exceptionReason: input.exceptionReason,
         }),
       );
-      signed.push(await signOne({ actor, now, tx }, review, { bundle, item, standing }));
+      signed.push(await signOne({ signing, now, tx }, review, { bundle, item, standing }));
     }
     await setSensorState(tx, sensorIds, ["in-review"], "issued");
     const closing = await closeReview(tx, review, sensorIds);

@@ -34,7 +34,7 @@ export const takeAttempt = (email: string, now: Date): Promise<number> =>
   });
 
 /** Too many in a row: the account is shut for a while, and its owner, not whoever tries, is told. Once a lock. */
-const lockIfDue = async (tx: Tx, email: string, publicUrl: string, now: Date) => {
+export const lockIfDue = async (tx: Tx, email: string, publicUrl: string | null, now: Date) => {
   const attempts = await loadAttemptsForUpdate(tx, email, new Date(now.getTime() - lockMemoryMilliseconds));
   // Read under the lock of this address: of two failures at once, one locks and the other finds it locked.
   const person = await loadCredentials(tx, email);
@@ -42,10 +42,12 @@ const lockIfDue = async (tx: Tx, email: string, publicUrl: string, now: Date) =>
   const until = decideLock(attempts, person.lockedUntil, await loadAccountPolicy(tx), now);
   if (!until) return [];
   await saveLock(tx, person.id, until);
+  const locked = [eventOf(accountEvents.locked, person.id, { until: until.toISOString() })];
+  if (publicUrl === null) return locked;
   const mail = { id: randomUUID(), kind: "account-notice", personId: person.id, digestId: null } as const;
   const letter = lockedNotice({ name: person.name, until, publicUrl });
   await insertMail(tx, { ...mail, recipient: person.email, ...letter }, publicUrl, now);
-  return [eventOf(accountEvents.locked, person.id, { until: until.toISOString() })];
+  return locked;
 };
 
 const refusalOf = (person: Credentials, reason: "wrong-password" | "wrong-code", now: Date) => {

@@ -4,6 +4,7 @@ import { connect } from "@/lib/commands/postgres/connect";
 import { asRuntime } from "@/lib/commands/rederive/open-database";
 import { type Rederived, rederiveAll } from "@/lib/commands/rederive/rederive-all";
 import { closeDatabase, configureDatabase } from "@/lib/data/client";
+import { configureSeal, sealKeyOf } from "@/lib/data/seal";
 import { seedDemo } from "@/prisma/seed/demo";
 import { type TestDatabase, testDatabase } from "@/tests/support/database";
 import { tamperings } from "./tamperings";
@@ -35,6 +36,7 @@ const evidence = [
 beforeAll(async () => {
   database = await testDatabase();
   admin = await connect(database.adminUrl);
+  configureSeal(sealKeyOf("only for tests, of no installation at all"));
   await seedDemo({ databaseUrl: database.runtimeUrl, log: () => {} });
   await closeDatabase();
   for (const table of evidence) await admin.query(`ALTER TABLE ${table} DISABLE TRIGGER ALL`);

@@ -50,7 +50,11 @@ describe("sign-off", () => {
       expect(hex(row!.contentHash)).toBe(hex(contentHash(content, sha256)));
       expect(hex(row!.contentHash)).toBe(hex(sha256(Buffer.from(row!.content, "utf8"))));
       expect(hex(contentHash(reviewedForm(content), sha256))).toBe(input.items[index]!.reviewedHash);
-      expect(content.authorisedBy).toEqual({ name: "Sam Signer", role: "Signatory", on: "2026-03-05" });
+      expect(content.authorisedBy).toEqual({
+        ...{ name: "Sam Signer", role: "Signatory", on: "2026-03-05" },
+        at: "2026-03-05T10:00:00.000Z",
+        meaning: "I reviewed these results and authorise their release.",
+      });
     }
     await inScope(laboratory, async (tx) => {
       expect((await tx.run.findUniqueOrThrow({ where: { id: built.run.id } })).state).toBe("signed-off");

@@ -7,7 +7,7 @@ import { buildRun } from "../../support/build-run";
 import { buildWorld, type World } from "../../support/build-world";
 import { type TestDatabase, testDatabase } from "../../support/database";
 import { contentOf, rederived, runState, shift, stateOf } from "../../support/parts-seen";
-import { reviewedHash, signClock } from "../../support/sign-run";
+import { reviewedHash, signClock, signingAct } from "../../support/sign-run";
 
 let database: TestDatabase;
 let world: World;
@@ -36,7 +36,7 @@ describe("one certificate for a lot", () => {
     return execute(
       signOff,
       world.people.signatory,
-      { runId: built.run.id, evaluationId: built.evaluation.id, items: [item] },
+      { runId: built.run.id, evaluationId: built.evaluation.id, items: [item], act: signingAct() },
       signClock,
     );
   };

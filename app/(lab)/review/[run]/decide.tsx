@@ -6,9 +6,13 @@ import { Section } from "@/app/_ui/section";
 import { SubmitButton } from "@/app/_ui/submit-button.client";
 import { TextArea } from "@/app/_ui/text-area.client";
 import type { ReviewRunPage } from "@/lib/views/review-run";
+import { signingStandingView } from "@/lib/views/signing-standing";
+import { requirePermission } from "@/lib/web/auth";
+import { load } from "@/lib/web/load";
 import { returnRunAction, signOffAction } from "../actions";
 import { LetSensorGo } from "./let-sensor-go";
 import { SensorChoice } from "./sensor-choice.client";
+import { canSign, SignatureFields, SigningObstacle } from "./signature-fields";
 
 type Props = { readonly review: ReviewRunPage };
 
@@ -27,9 +31,12 @@ function Identity({ review }: Props) {
   );
 }
 
-function SignOffForm({ review }: Props) {
+async function SignOffForm({ review }: Props) {
+  const standing = await load(signingStandingView(await requirePermission("review.read"), new Date()));
   const lots = review.lots.flatMap(({ sensorIds, label, reviewedHash }) =>
-    reviewedHash ? [{ value: `${sensorIds.join("+")} ${reviewedHash}`, label }] : [],
+    reviewedHash
+      ? [{ value: `${sensorIds.join("+")} ${reviewedHash}`, label, contentHash: reviewedHash }]
+      : [],
   );
   const inLots = new Set(
     review.lots.flatMap(({ reviewedHash, sensorIds }) => (reviewedHash ? sensorIds : [])),
@@ -39,12 +46,13 @@ function SignOffForm({ review }: Props) {
   );
   if (open.length + lots.length === 0)
     return <p>No certificate can be signed off here. Return the run with a reason.</p>;
+  if (!canSign(standing)) return <SigningObstacle standing={standing} />;
   return (
     <ActionForm action={signOffAction} label="Sign off">
       <Identity review={review} />
       <FieldGroup
         legend="Certificates to sign off"
-        hint="What you sign is what the draft says; its content hash goes with your signature."
+        hint="What you sign is what the draft says: its content hash, shown with each, goes with your signature."
       >
         <SensorChoice
           choices={[
@@ -52,6 +60,7 @@ function SignOffForm({ review }: Props) {
             ...open.map((sensor) => ({
               value: `${sensor.id} ${sensor.reviewedHash}`,
               label: `${sensor.tag}, ${sensor.serial} (${sensor.customer})`,
+              contentHash: sensor.reviewedHash ?? "",
             })),
           ]}
         />
@@ -64,6 +73,7 @@ function SignOffForm({ review }: Props) {
           rows={2}
         />
       ) : null}
+      <SignatureFields standing={standing} />
       <div className="form-actions">
         <SubmitButton>Sign off</SubmitButton>
       </div>

@@ -1,0 +1,99 @@
+import { evaluateEvidence } from "../../evidence/evaluate";
+import type { Evaluation } from "../../evidence/evaluation";
+import type { CertificateContent, CertificateRow } from "../content";
+import type { EvidenceFile, EvidencePart } from "../evidence-file/evidence-file";
+import { compareFunction } from "./compare-function";
+import { compareRows } from "./compare-rows";
+import { agrees, type Comparison } from "./comparison";
+
+/** What came of computing a document's figures again. */
+export type Recomputation = {
+  /** Why something could not be computed or does not belong together; where there is one, nothing is confirmed. */
+  readonly problems: readonly string[];
+  readonly comparisons: readonly Comparison[];
+  /** Those of them that are printed otherwise than they come out. */
+  readonly differences: readonly Comparison[];
+};
+
+/** A table of results of the document: of the certificate itself, or of one of its sets. */
+type Measured = {
+  readonly tag: string;
+  readonly kind: EvidencePart["set"] | null;
+  readonly run: string;
+  readonly evidence: Pick<CertificateContent["evidence"], "engineVersion" | "inputsDigest" | "evaluation">;
+  readonly rows: readonly CertificateRow[];
+  readonly function?: CertificateContent["function"];
+};
+
+const measuredOf = (content: CertificateContent): readonly Measured[] =>
+  content.sets
+    ? content.sets.map((set) => ({ ...set, tag: set.item.tag, run: set.run.number }))
+    : [{ ...content, kind: null, tag: content.item.tag, run: content.run.number }];
+
+const partOf = ({ parts }: EvidenceFile, { tag, kind, run }: Measured): EvidencePart | undefined =>
+  parts.find((part) => part.tag === tag && part.run === run && (kind === null || part.set === kind));
+
+const mismatch = ({ evidence }: Measured, part: EvidencePart): string | null => {
+  if (evidence.inputsDigest !== part.inputsDigest || evidence.evaluation !== part.evaluation)
+    return `the evidence of ${part.tag} is of another evaluation than the certificate's`;
+  return null;
+};
+
+const evaluated = (part: EvidencePart): { evaluation: Evaluation } | { problem: string } => {
+  const outcome = evaluateEvidence(part.evidence);
+  if (outcome.ok) return { evaluation: outcome.evaluation };
+  const [first] = outcome.problems;
+  return { problem: `the evidence of ${part.tag} cannot be evaluated: ${first?.path}: ${first?.message}` };
+};
+
+const ofOne = (
+  measured: Measured,
+  part: EvidencePart,
+  isOneOfSeveral: boolean,
+): { readonly problems: readonly string[]; readonly comparisons: readonly Comparison[] } => {
+  const told = mismatch(measured, part);
+  if (told) return { problems: [told], comparisons: [] };
+  const result = evaluated(part);
+  if ("problem" in result) return { problems: [result.problem], comparisons: [] };
+  const { points, functions } = result.evaluation;
+  const own = points.filter(({ sensor }) => sensor === part.tag);
+  const name = isOneOfSeveral ? `, ${part.tag}, ${part.set.replaceAll("-", " ")}, ${part.run}` : "";
+  return {
+    problems: [],
+    comparisons: [
+      ...compareRows(`Results${name}`, measured.rows, own),
+      ...(measured.function
+        ? compareFunction(
+            `Deviation function${name}`,
+            measured.function,
+            functions.find(({ sensor }) => sensor === part.tag),
+          )
+        : []),
+    ],
+  };
+};
+
+/**
+ * Every printed figure of a certificate computed again from its evidence, by the same engine that computed it: what it
+ * proves is that paper and evidence belong together, not that the engine is right (the second evaluation in
+ * tests/second-evaluation is for that).
+ */
+export const recompute = (content: CertificateContent, file: EvidenceFile): Recomputation => {
+  if (file.certificate !== content.number) {
+    const problem = `this is the evidence of certificate ${file.certificate}, not of ${content.number}`;
+    return { problems: [problem], comparisons: [], differences: [] };
+  }
+  const all = measuredOf(content);
+  const results = all.map((measured) => {
+    const part = partOf(file, measured);
+    return part
+      ? ofOne(measured, part, all.length > 1)
+      : { problems: [`the evidence has nothing of ${measured.tag} in run ${measured.run}`], comparisons: [] };
+  });
+  const comparisons = results.flatMap((one) => one.comparisons);
+  return {
+    problems: results.flatMap(({ problems }) => problems),
+    comparisons,
+    differences: comparisons.filter((one) => !agrees(one)),
+  };
+};

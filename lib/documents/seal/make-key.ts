@@ -14,6 +14,9 @@ import { writeKeyFile } from "./key-file";
 
 const validYears = 3;
 
+/** An outside authority's clock may be behind ours: a seal must not seem older than its key. */
+const clockAllowanceMs = 3_600_000;
+
 export type KeyToMake = {
   readonly purpose: "seal" | "timestamp";
   /** The laboratory, as it stands in the certificate's common name. */
@@ -36,7 +39,10 @@ export const makeKey = async ({ purpose, name, at, passphrase }: KeyToMake): Pro
   certificate.version = 2;
   certificate.serialNumber = new asn1js.Integer({ valueHex: randomSerial() });
   for (const whose of [certificate.subject, certificate.issuer]) addName(whose, purpose, name);
-  certificate.notBefore = new Time({ type: 0, value: wholeSecond(at) });
+  certificate.notBefore = new Time({
+    type: 0,
+    value: wholeSecond(new Date(at.getTime() - clockAllowanceMs)),
+  });
   certificate.notAfter = new Time({ type: 0, value: yearsLater(wholeSecond(at), validYears) });
   await certificate.subjectPublicKeyInfo.importKey(pair.publicKey);
   certificate.extensions = extensions(purpose);

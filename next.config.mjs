@@ -38,5 +38,15 @@ export default {
       source: "/sensors/find",
       headers: [{ key: "Permissions-Policy", value: "camera=(self), microphone=(), geolocation=()" }],
     },
+    // Its address is the key to what it says: told to nobody, and listed nowhere. No form is sent from here.
+    {
+      source: "/authenticity/:path*",
+      headers: [
+        { key: "Referrer-Policy", value: "no-referrer" },
+        { key: "X-Robots-Tag", value: "noindex, nofollow" },
+      ],
+    },
   ],
+  // Folders that begin with a dot are passed over by most tools; the address is the one that is agreed upon for such lists.
+  rewrites: async () => [{ source: "/.well-known/seal-keys.json", destination: "/api/seal-keys" }],
 };

@@ -6,9 +6,9 @@ import { requestPathHeader } from "@/lib/web/request-path";
 
 /**
  * Routing and headers only; nothing is authorised here. `api/` stays out: bodies through a proxy are cut at 10 MB and
- * end as if they were whole.
+ * end as if they were whole. So does what is published at well-known addresses: it is the same for everybody, and kept.
  */
-export const config = { matcher: ["/((?!api/|_next/static|_next/image|favicon|icon).*)"] };
+export const config = { matcher: ["/((?!api/|\\.well-known/|_next/static|_next/image|favicon|icon).*)"] };
 
 export default function proxy(request: NextRequest): Response {
   const { publicOrigin, isHttps, isDevelopment, outside } = env();
@@ -24,7 +24,9 @@ export default function proxy(request: NextRequest): Response {
   headers.set(requestPathHeader, request.nextUrl.pathname + request.nextUrl.search);
   const response = NextResponse.next({ request: { headers } });
   response.headers.set("content-security-policy", policy);
-  response.headers.set("cache-control", "private, no-store");
+  // Compressed, the one length of every answer about a certificate's standing would differ again.
+  const asIs = request.nextUrl.pathname.startsWith("/authenticity/") ? ", no-transform" : "";
+  response.headers.set("cache-control", `private, no-store${asIs}`);
   if (isHttps) response.headers.set("strict-transport-security", "max-age=31536000; includeSubDomains");
   return response;
 }

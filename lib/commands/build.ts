@@ -10,11 +10,13 @@ import {
   writeFileSync,
 } from "node:fs";
 import path from "node:path";
+import { bundleOfflineCheck } from "@/lib/commands/authenticity/bundle-offline-check";
 import { checkout, inCheckout, stateFolder } from "@/lib/commands/checkout";
 import { Failure } from "@/lib/commands/failure";
 import { fingerprint } from "@/lib/commands/fingerprint";
 import { withLock } from "@/lib/commands/lock";
 import { processIdentity } from "@/lib/commands/process-identity";
+import { keptScriptFile } from "@/lib/documents/offline-check/kept-script";
 
 const marker = inCheckout(".next", "emfolio-fingerprint");
 const serving = path.join(stateFolder, "serving");
@@ -90,6 +92,7 @@ async function build(wanted: string, log: (line: string) => void): Promise<void>
     const told = readFileSync(logFile, "utf8").trimEnd().split("\n").slice(-40).join("\n");
     throw new Failure(`${told}\nThe build failed; all it said is in ${logFile}.`);
   }
+  writeFileSync(keptScriptFile(checkout), await bundleOfflineCheck());
   writeFileSync(marker, wanted);
 }
 

@@ -1,0 +1,68 @@
+"use client";
+import { useEffect, useState } from "react";
+import { Notice } from "@/app/_ui/notice";
+import { sha256, toHex } from "@/lib/documents/authenticity/bytes";
+import type { PaperHash } from "@/lib/domain/authenticity/paper-hash";
+import type { PublicStatus } from "@/lib/domain/authenticity/public-status";
+
+type Props = {
+  readonly status: PublicStatus;
+  readonly token: string;
+  readonly paperHash: PaperHash;
+};
+
+type Outcome = "same" | "other" | "no-cryptography" | null;
+
+const compare = async ({ status, token, paperHash }: Props): Promise<Outcome> => {
+  if (paperHash.kind !== "given" || status.contentProof === "") return null;
+  if (!globalThis.crypto?.subtle) return "no-cryptography";
+  const proof = toHex(await sha256(new TextEncoder().encode(`${token}#${paperHash.hex}`)));
+  return proof === status.contentProof ? "same" : "other";
+};
+
+/** The code on the paper against the certificate it leads to; the hash behind # never leaves the browser. */
+export function PaperCode(props: Props) {
+  const { status, paperHash, token } = props;
+  const [outcome, setOutcome] = useState<Outcome>(null);
+  useEffect(() => {
+    let isCurrent = true;
+    compare({ status, token, paperHash }).then((found) => isCurrent && setOutcome(found));
+    return () => {
+      isCurrent = false;
+    };
+  }, [status, token, paperHash]);
+  if (status.contentProof === "") return null;
+  if (paperHash.kind === "broken")
+    return (
+      <Notice kind="caution" title="Caution: the code on your paper was cut or changed">
+        What stands behind # in the address is no hash. Read the code on the paper again.
+      </Notice>
+    );
+  if (paperHash.kind === "absent")
+    return (
+      <p className="quiet">
+        Your address ends before #, so the paper itself was not compared: read the code on it, or drop the
+        file.
+      </p>
+    );
+  if (outcome === "same")
+    return (
+      <p className="standing-paper">
+        The code on your paper belongs to this certificate: it carries the content hash that was signed.
+      </p>
+    );
+  if (outcome === "other")
+    return (
+      <Notice kind="danger" title="Danger: this is not the paper that was signed">
+        The certificate exists, but the paper carries another content hash than the one that was signed. Its
+        figures may have been changed. Rely on nothing it says until the laboratory has seen it.
+      </Notice>
+    );
+  if (outcome === "no-cryptography")
+    return (
+      <Notice kind="caution" title="Caution: the paper could not be compared">
+        This browser offers no cryptography to pages that come over plain http. Open the site by https.
+      </Notice>
+    );
+  return null;
+}

@@ -1,0 +1,80 @@
+"use client";
+import { sha256 } from "@/lib/documents/authenticity/bytes";
+import type { CertificateContent } from "@/lib/domain/certificate/content";
+import type { EvidenceFile } from "@/lib/domain/certificate/evidence-file/evidence-file";
+import type { Progress, Recomputation } from "@/lib/domain/certificate/recompute/recompute";
+
+export type Recomputed = Recomputation & {
+  /** Of each part: what its readings are not, where its blocks do not prove them. */
+  readonly unproved: readonly string[];
+  readonly readings: number;
+  /** Versions of the engine: the printed figures', and this browser's. */
+  readonly engine: { readonly printed: string; readonly here: string };
+};
+
+const joined = (parts: readonly Uint8Array[]): Uint8Array<ArrayBuffer> => {
+  const bytes = new Uint8Array(parts.reduce((sum, { length }) => sum + length, 0));
+  let at = 0;
+  for (const part of parts) {
+    bytes.set(part, at);
+    at += part.length;
+  }
+  return bytes;
+};
+
+/** Lets the page draw and answer between two tables. */
+const breathe = (): Promise<void> => new Promise((resolve) => setTimeout(resolve, 0));
+
+const readFile = async (bytes: Uint8Array): Promise<EvidenceFile> => {
+  const { EvidenceFile } = await import("@/lib/domain/certificate/evidence-file/evidence-file");
+  let json: unknown;
+  try {
+    json = JSON.parse(new TextDecoder("utf-8", { fatal: true }).decode(bytes));
+  } catch {
+    throw new Error("the file is no JSON. Choose the evidence file that belongs to this certificate.");
+  }
+  const parsed = EvidenceFile.safeParse(json);
+  if (parsed.success) return parsed.data;
+  const [issue] = parsed.error.issues;
+  throw new Error(
+    `the file is no evidence of a certificate: ${issue?.path.join(".") || "its form"}: ${issue?.message}`,
+  );
+};
+
+const unprovedOf = async (file: EvidenceFile): Promise<readonly string[]> => {
+  const { proveReadings } = await import("@/lib/domain/certificate/evidence-file/prove-readings");
+  const told: string[] = [];
+  for (const part of file.parts) {
+    const problem = await proveReadings(part, (parts) => sha256(joined(parts)));
+    if (problem) told.push(`${part.tag}, ${part.run}: ${problem}`);
+  }
+  return told;
+};
+
+/** Computes every printed figure again, here in the browser. Throws, in words for its reader, where the file is none. */
+export const runRecomputation = async (
+  content: CertificateContent,
+  bytes: Uint8Array,
+  onProgress: (progress: Progress) => void,
+): Promise<Recomputed> => {
+  const file = await readFile(bytes);
+  const [{ recomputing }, { engineVersion }] = await Promise.all([
+    import("@/lib/domain/certificate/recompute/recompute"),
+    import("@/lib/metrology/engine-version"),
+  ]);
+  const steps = recomputing(content, file);
+  let step = steps.next();
+  while (!step.done) {
+    onProgress(step.value);
+    await breathe();
+    step = steps.next();
+  }
+  return {
+    ...step.value,
+    unproved: await unprovedOf(file),
+    readings: file.parts
+      .flatMap(({ evidence }) => evidence.scans.channels)
+      .reduce((sum, { seconds }) => sum + seconds.length, 0),
+    engine: { printed: content.evidence.engineVersion, here: engineVersion },
+  };
+};

@@ -1,0 +1,52 @@
+import { type PaperHash, readPaperHash } from "@/lib/domain/authenticity/paper-hash";
+
+export type AuthenticityArguments =
+  | { readonly kind: "help" }
+  | { readonly kind: "refused"; readonly message: string }
+  | { readonly kind: "page"; readonly out: string; readonly keys: string | null }
+  | {
+      readonly kind: "check";
+      readonly file: string;
+      readonly keys: string | null;
+      readonly paperHash: PaperHash;
+    };
+
+const options = ["--keys", "--hash", "--page"] as const;
+type Option = (typeof options)[number];
+const isOption = (text: string): text is Option => (options as readonly string[]).includes(text);
+
+const refused = (message: string): AuthenticityArguments => ({ kind: "refused", message });
+
+/** What stands on the command line; whatever is not understood is refused, never passed over. */
+export const authenticityArguments = (parameters: readonly string[]): AuthenticityArguments => {
+  if (parameters.includes("--help") || parameters.includes("-h")) return { kind: "help" };
+  const given = new Map<Option, string>();
+  const files: string[] = [];
+  for (let i = 0; i < parameters.length; i += 1) {
+    const parameter = parameters[i] as string;
+    if (!parameter.startsWith("-")) {
+      files.push(parameter);
+      continue;
+    }
+    const value = parameters[i + 1];
+    if (!isOption(parameter)) return refused(`There is no option ${parameter}: see --help.`);
+    if (value === undefined || value.startsWith("--"))
+      return refused(`${parameter} takes a value: see --help.`);
+    given.set(parameter, value);
+    i += 1;
+  }
+  const keys = given.get("--keys") ?? null;
+  const out = given.get("--page");
+  if (out !== undefined)
+    return files.length > 0 || given.has("--hash")
+      ? refused("--page writes the page to keep, and checks no file: give it alone or with --keys.")
+      : { kind: "page", out, keys };
+  const [file] = files;
+  if (file === undefined || files.length > 1) return refused("Name one certificate (PDF): see --help.");
+  const paperHash = readPaperHash((given.get("--hash") ?? "").replace(/^[^#]*#/, ""));
+  if (paperHash.kind === "broken")
+    return refused(
+      "--hash takes what stands behind # in the code on paper: 64 hexadecimal digits, or 43 signs.",
+    );
+  return { kind: "check", file, keys, paperHash };
+};

@@ -1,0 +1,77 @@
+import { readFileSync, writeFileSync } from "node:fs";
+import { Failure } from "@/lib/commands/failure";
+import { sha256, toHex } from "@/lib/documents/authenticity/bytes";
+import { checkFile } from "@/lib/documents/authenticity/check-file";
+import { offlinePage } from "@/lib/documents/authenticity/offline/offline-page";
+import { wholeVerdict } from "@/lib/documents/authenticity/whole-verdict";
+import { type AuthenticityArguments, authenticityArguments } from "./authenticity-arguments";
+import { bundleOfflineCheck } from "./bundle-offline-check";
+import { readKeys } from "./read-keys";
+import { verdictLines } from "./verdict-lines";
+
+const HELP = `Checks a certificate without a network and without the laboratory.
+
+  npm run --silent authenticity -- FILE.pdf [--keys KEYS.json] [--hash HASH]
+  npm run --silent authenticity -- --page OUT.html [--keys KEYS.json]
+
+--keys   the laboratory's list of keys, from /.well-known/seal-keys.json of its own site;
+         without it, that of the laboratory whose database is here
+--hash   what stands behind # in the code on paper, or the whole address
+--page   writes the same check as one HTML file to keep, with the list of keys in it
+
+Ends with 0 if the file passed, 1 if it failed, 2 if it could not be decided or was not checked.
+Whether a certificate was replaced or withdrawn cannot be known offline: for that, open the
+address in the code on its pages.
+`;
+
+const NOT_DECIDED = 2;
+
+/** The verdict is for the reader, what was done on the way is not: it goes to stderr. */
+const log = (line: string) => void process.stderr.write(`${line}\n`);
+
+async function check({ file, keys: keyFile, paperHash }: AuthenticityArguments & { kind: "check" }) {
+  const bytes = read(file);
+  const keys = await readKeys(keyFile, log);
+  const verdict = await checkFile(bytes, { keys, now: new Date() });
+  const fileSha256 = toHex(await sha256(bytes));
+  const whole = wholeVerdict(verdict, { fileSha256, paperHash, token: null, host: null, status: null, keys });
+  process.stdout.write(`${verdictLines(file, whole, verdict, keys).join("\n")}\n`);
+  return { good: 0, bad: 1, look: NOT_DECIDED }[whole.kind];
+}
+
+async function writePage({ out, keys }: AuthenticityArguments & { kind: "page" }): Promise<number> {
+  writeFileSync(out, await offlinePage(await bundleOfflineCheck(), await readKeys(keys, log)));
+  process.stdout.write(`${out}: the check to keep. It opens in a browser without a network.\n`);
+  return 0;
+}
+
+function read(file: string): Uint8Array {
+  try {
+    return new Uint8Array(readFileSync(file));
+  } catch {
+    throw new Failure(`${file} cannot be read: check the path and its permissions.`);
+  }
+}
+
+async function run(): Promise<number> {
+  const asked = authenticityArguments(process.argv.slice(2));
+  switch (asked.kind) {
+    case "help":
+      process.stdout.write(HELP);
+      return 0;
+    case "refused":
+      throw new Failure(asked.message);
+    case "page":
+      return writePage(asked);
+    case "check":
+      return check(asked);
+  }
+}
+
+try {
+  process.exitCode = await run();
+} catch (error) {
+  if (!(error instanceof Failure)) throw error;
+  log(error.message);
+  process.exitCode = NOT_DECIDED;
+}

@@ -36,7 +36,10 @@ export function CertificateChoice({ certificates }: { readonly certificates: rea
                 {certificate.from} to {certificate.to}, issued {certificate.issuedOn}, order{" "}
                 {certificate.order}
                 {certificate.purchaseOrder ? ` (${certificate.purchaseOrder})` : ""}.{" "}
-                <a href={certificate.href}>Download {certificate.number} (PDF)</a>
+                <a href={certificate.href}>Download {certificate.number} (PDF)</a>,{" "}
+                <a href={`${certificate.href}/evidence`} download>
+                  its evidence (JSON)
+                </a>
               </div>
             </li>
           ))}

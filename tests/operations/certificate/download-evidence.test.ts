@@ -55,7 +55,7 @@ const certify = () =>
         where: { id: sensorId },
         include: { line: { select: { orderId: true } } },
       });
-      const number = `C-${rows.length + 1}`;
+      const number: string = `C-${rows.length + 1}`;
       rows.push(
         await tx.certificate.create({
           data: {

@@ -15,6 +15,10 @@ export type Recomputation = {
   readonly differences: readonly Comparison[];
 };
 
+type Step = Pick<Recomputation, "problems" | "comparisons">;
+/** Tables of results that are done. */
+export type Progress = { readonly done: number; readonly of: number };
+
 /** A table of results of the document: of the certificate itself, or of one of its sets. */
 type Measured = {
   readonly tag: string;
@@ -46,11 +50,7 @@ const evaluated = (part: EvidencePart): { evaluation: Evaluation } | { problem: 
   return { problem: `the evidence of ${part.tag} cannot be evaluated: ${first?.path}: ${first?.message}` };
 };
 
-const ofOne = (
-  measured: Measured,
-  part: EvidencePart,
-  isOneOfSeveral: boolean,
-): { readonly problems: readonly string[]; readonly comparisons: readonly Comparison[] } => {
+const ofOne = (measured: Measured, part: EvidencePart, isOneOfSeveral: boolean): Step => {
   const told = mismatch(measured, part);
   if (told) return { problems: [told], comparisons: [] };
   const result = evaluated(part);
@@ -73,27 +73,50 @@ const ofOne = (
   };
 };
 
-/**
- * Every printed figure of a certificate computed again from its evidence, by the same engine that computed it: what it
- * proves is that paper and evidence belong together, not that the engine is right (the second evaluation in
- * tests/second-evaluation is for that).
- */
-export const recompute = (content: CertificateContent, file: EvidenceFile): Recomputation => {
-  if (file.certificate !== content.number) {
-    const problem = `this is the evidence of certificate ${file.certificate}, not of ${content.number}`;
-    return { problems: [problem], comparisons: [], differences: [] };
-  }
-  const all = measuredOf(content);
-  const results = all.map((measured) => {
-    const part = partOf(file, measured);
-    return part
-      ? ofOne(measured, part, all.length > 1)
-      : { problems: [`the evidence has nothing of ${measured.tag} in run ${measured.run}`], comparisons: [] };
-  });
-  const comparisons = results.flatMap((one) => one.comparisons);
+const collected = (steps: readonly Step[]): Recomputation => {
+  const comparisons = steps.flatMap((one) => one.comparisons);
   return {
-    problems: results.flatMap(({ problems }) => problems),
+    problems: steps.flatMap(({ problems }) => problems),
     comparisons,
     differences: comparisons.filter((one) => !agrees(one)),
   };
+};
+
+/**
+ * Every printed figure of a certificate computed again from its evidence, by the same engine that computed it: what it
+ * proves is that paper and evidence belong together, not that the engine is right (the second evaluation in
+ * tests/second-evaluation is for that). Yields after each table of results, so that a screen can go on meanwhile.
+ */
+export function* recomputing(
+  content: CertificateContent,
+  file: EvidenceFile,
+): Generator<Progress, Recomputation> {
+  if (file.certificate !== content.number) {
+    const problem = `this is the evidence of certificate ${file.certificate}, not of ${content.number}`;
+    return collected([{ problems: [problem], comparisons: [] }]);
+  }
+  const all = measuredOf(content);
+  const steps: Step[] = [];
+  for (const measured of all) {
+    const part = partOf(file, measured);
+    steps.push(
+      part
+        ? ofOne(measured, part, all.length > 1)
+        : {
+            problems: [`the evidence has nothing of ${measured.tag} in run ${measured.run}`],
+            comparisons: [],
+          },
+    );
+    yield { done: steps.length, of: all.length };
+  }
+  return collected(steps);
+}
+
+/** The same at one go. */
+export const recompute = (content: CertificateContent, file: EvidenceFile): Recomputation => {
+  const steps = recomputing(content, file);
+  for (;;) {
+    const step = steps.next();
+    if (step.done) return step.value;
+  }
 };

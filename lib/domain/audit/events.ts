@@ -29,6 +29,7 @@ import { reminderEvents } from "../reminder/events";
 import { reviewEvents } from "../review/events";
 import { runEvents } from "../run/events";
 import { scopeEvents } from "../scope/events";
+import { sealEvents } from "../seal/events";
 import { sensorEvents } from "../sensor/events";
 import { shipmentEvents } from "../shipment/events";
 import { signingEvents } from "../signing/events";
@@ -54,6 +55,7 @@ export const auditEvents = [
   ...Object.values(certificateEvents),
   ...Object.values(evidenceFileEvents),
   ...Object.values(scopeEvents),
+  ...Object.values(sealEvents),
   ...Object.values(procedureEvents),
   ...Object.values(traceEvents),
   ...Object.values(machineEvents),

@@ -23,6 +23,7 @@ export const benchPermissions: readonly string[] = [
 export const benchMayNot: readonly string[] = [
   "laboratory.configure",
   "scope.record",
+  "seal.manage",
   "procedure.draft",
   "procedure.approve",
   "person.read",

@@ -10,6 +10,8 @@ export const permissions = {
   "laboratory.read": staff,
   "laboratory.configure": ["quality-manager"],
   "scope.record": ["quality-manager"],
+  /** The keys that seal documents: take out of use, revoke. */
+  "seal.manage": ["quality-manager"],
   "procedure.draft": ["signatory", "quality-manager"],
   /** By a person who did not draft it. */
   "procedure.approve": ["signatory", "quality-manager"],

@@ -11,6 +11,7 @@ const expected: Readonly<Record<Permission, readonly Role[]>> = {
   "laboratory.read": [d, t, s, q],
   "laboratory.configure": [q],
   "scope.record": [q],
+  "seal.manage": [q],
   "procedure.draft": [s, q],
   "procedure.approve": [s, q],
   "person.read": [q],

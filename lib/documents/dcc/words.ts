@@ -128,6 +128,8 @@ const table = {
   coefficients: { en: "Coefficients of the deviation function", de: "Koeffizienten der Abweichungsfunktion" },
   coefficient: { en: "Coefficient", de: "Koeffizient" },
   corrections: { en: "Table of corrections", de: "Tabelle der Korrektionen" },
+  validFrom: { en: "Holds from", de: "Gilt von" },
+  validTo: { en: "Holds to", de: "Gilt bis" },
   temperature: { en: "Temperature", de: "Temperatur" },
   changeByAnnealing: { en: "Change by the annealing", de: "Änderung durch das Glühen" },
   lot: {

@@ -1,7 +1,7 @@
+import { own } from "@/lib/domain/dcc/terms";
 import type { MeasuredSet } from "./measured-set";
 import { inLargerUnit, plainNumber } from "./plain-number";
 import { oneTemperature, quantity, single } from "./quantities";
-import { own } from "./ref-types";
 import { caption, nameOf, rich, unspoken, type Voice } from "./voice";
 import type { Word } from "./words";
 import { element, type Xml } from "./xml";

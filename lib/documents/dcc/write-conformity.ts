@@ -1,7 +1,7 @@
 import type { CertificateRow } from "@/lib/domain/certificate/content";
+import { own } from "@/lib/domain/dcc/terms";
 import { plainNumber } from "./plain-number";
 import { column, kelvin, quantity, wordColumn } from "./quantities";
-import { own } from "./ref-types";
 import { caption, nameOf, type Voice } from "./voice";
 import type { Word } from "./words";
 import { element, elementOf, type Xml } from "./xml";

@@ -1,5 +1,5 @@
 import type { CertificateContent } from "@/lib/domain/certificate/content";
-import { own } from "./ref-types";
+import { own } from "@/lib/domain/dcc/terms";
 import { caption, nameOf, rich, unspoken, type Voice } from "./voice";
 import type { Word } from "./words";
 import { element, elementOf, type Xml } from "./xml";

@@ -1,7 +1,7 @@
 import type { CertificateContent } from "@/lib/domain/certificate/content";
+import { own } from "@/lib/domain/dcc/terms";
 import { plainNumber } from "./plain-number";
 import { column, kelvin, quantity, single, writtenTemperatures } from "./quantities";
-import { own } from "./ref-types";
 import { caption, composed, nameOf, rich, type Voice } from "./voice";
 import type { Word } from "./words";
 import { conditionsOfDerived } from "./write-conditions";

@@ -1,7 +1,7 @@
 import type { CertificateFunction } from "@/lib/domain/certificate/content";
-import { celsiusInKelvin, fahrenheitDifferenceInKelvin, plainNumber } from "./plain-number";
-import { column, kelvin, quantity, single, writtenTemperatures } from "./quantities";
-import { own } from "./ref-types";
+import { own } from "@/lib/domain/dcc/terms";
+import { fahrenheitDifferenceInKelvin, plainNumber } from "./plain-number";
+import { column, kelvin, oneTemperature, quantity, single, writtenTemperatures } from "./quantities";
 import { caption, composed, nameOf, rich, type Voice } from "./voice";
 import { element, type Xml } from "./xml";
 
@@ -61,21 +61,15 @@ const table = (voice: Voice, fitted: CertificateFunction): Xml => {
   );
 };
 
-const validity = (fitted: CertificateFunction): Xml =>
+const validity = (voice: Voice, fitted: CertificateFunction): Xml =>
   element(
     "dcc:list",
     [
-      quantity("basic_validityRangeMin", [], hybridOf(fitted.fromCelsius)),
-      quantity("basic_validityRangeMax", [], hybridOf(fitted.toCelsius)),
+      quantity("basic_validityRangeMin", caption(voice, "validFrom"), oneTemperature(fitted.fromCelsius)),
+      quantity("basic_validityRangeMax", caption(voice, "validTo"), oneTemperature(fitted.toCelsius)),
     ],
     { refType: "basic_validityRange" },
   );
-
-const hybridOf = (celsius: string): Xml =>
-  element("si:hybrid", [
-    single(celsiusInKelvin(plainNumber(celsius)), kelvin),
-    single(plainNumber(celsius), "\\degreecelsius"),
-  ]);
 
 /** The deviation function between the points: what it is, where it holds, coefficients and table. */
 export const fittedFunction = (voice: Voice, fitted: CertificateFunction): Xml =>
@@ -89,7 +83,7 @@ export const fittedFunction = (voice: Voice, fitted: CertificateFunction): Xml =
           .filter(({ remark }) => remark !== "")
           .map((row) => composed(voice, (say) => `${row.temperature} ${fitted.unit}: ${say(row.remark)}`)),
       ]),
-      element("dcc:data", [validity(fitted), coefficients(voice, fitted), table(voice, fitted)]),
+      element("dcc:data", [validity(voice, fitted), coefficients(voice, fitted), table(voice, fitted)]),
     ],
     { refType: own("corrections") },
   );

@@ -1,8 +1,8 @@
 import type { CertificateContent, CertificateRow } from "@/lib/domain/certificate/content";
+import { own } from "@/lib/domain/dcc/terms";
 import type { MeasuredSet } from "./measured-set";
 import { inLargerUnit, plainNumber } from "./plain-number";
 import { column, type Expanded, kelvin, label, quantity, temperatures, volt, wordColumn } from "./quantities";
-import { own } from "./ref-types";
 import { caption, composed, nameOf, rich, type Voice } from "./voice";
 import { conformityColumns, conformityOf, isStated } from "./write-conformity";
 import { element, elementOf, type Xml } from "./xml";

@@ -1,0 +1,103 @@
+import type { DccCertificate, DccColumn, DccQuantity, DccStatement } from "../calibration/dcc-certificate";
+import { columnIn } from "./check-results";
+import { demanded, type IssuedFinding } from "./issued-finding";
+
+const limitOf = (statement: DccStatement, refType: string): DccColumn | undefined =>
+  columnIn(
+    statement.data.quantities.find(({ refTypes }) => refTypes.includes(refType)),
+    "\\kelvin",
+  );
+
+/** Half of the last digit written: a printed error may lie on the other side of a limit by no more than its rounding. */
+const slack = (written: string): number => {
+  const decimals = written.split(".")[1]?.length ?? 0;
+  return 0.5 * Number(`1e-${decimals}`) * (1 + 1e-9);
+};
+
+type Limits = { readonly tolerance: number; readonly acceptance: number | null };
+
+/**
+ * Whether a printed error can bear the word, given the limits it was decided by. Without an acceptance limit, as on
+ * contents that state none, only the tolerance can be held against it.
+ */
+const fits = (word: string, size: number, half: number, { tolerance, acceptance }: Limits): boolean => {
+  const accepted = acceptance ?? tolerance;
+  if (word === "pass") return size <= accepted + half;
+  if (word === "conditionalPass") return size >= (acceptance ?? 0) - half && size <= tolerance + half;
+  return size >= Math.min(accepted, tolerance) - half;
+};
+
+const words = (quantity: DccQuantity, statement: DccStatement): readonly IssuedFinding[] => {
+  const errors = columnIn(quantity, "\\kelvin");
+  const upper = limitOf(statement, "basic_toleranceLimitUpper");
+  const accepted = limitOf(statement, "basic_acceptanceLimitUpper");
+  if (!errors || !upper) return [];
+  const contradicted = statement.conformity.findIndex((word, row) => {
+    const [error, tolerance] = [errors.numbers[row], upper.numbers[row]];
+    if (error === null || error === undefined || tolerance === null || tolerance === undefined) return true;
+    const acceptance = accepted?.numbers[row] ?? null;
+    return !fits(word, Math.abs(error), slack(errors.written[row] ?? ""), { tolerance, acceptance });
+  });
+  return demanded(
+    contradicted < 0,
+    "7.8.6",
+    `Row ${contradicted + 1} says ${statement.conformity[contradicted]}, and its error and limits say otherwise.`,
+    statement.place,
+  );
+};
+
+const mirrored = (statement: DccStatement): readonly IssuedFinding[] =>
+  (["acceptance", "tolerance"] as const).flatMap((kind) => {
+    const lower = limitOf(statement, `basic_${kind}LimitLower`);
+    const upper = limitOf(statement, `basic_${kind}LimitUpper`);
+    if (!lower && !upper) return [];
+    return demanded(
+      lower &&
+        upper?.numbers.every(
+          (value, row) => (value ?? Number.NaN) + (lower.numbers[row] ?? Number.NaN) === 0,
+        ),
+      "7.8.6",
+      `The lower ${kind} limit is the upper one with the other sign, row for row.`,
+      statement.place,
+    );
+  });
+
+const said = (quantity: DccQuantity, statement: DccStatement): readonly IssuedFinding[] => {
+  const rows = columnIn(quantity, "\\kelvin")?.numbers.length ?? 0;
+  const limits = limitOf(statement, "basic_toleranceLimitUpper");
+  return [
+    ...demanded(
+      statement.conformity.length === rows && limits?.numbers.length === rows,
+      "7.8.6.2",
+      "Each row has its own word of conformity and the limit it was held against.",
+      statement.place,
+    ),
+    ...mirrored(statement),
+    ...words(quantity, statement),
+  ];
+};
+
+/** 7.8.6.2: results, specification and rule stand together wherever pass or fail is said; the words fit the figures. */
+export const checkConformity = (certificate: DccCertificate): readonly IssuedFinding[] => {
+  const quantities = certificate.results.flatMap(({ data }) =>
+    data.tables.flatMap((table) => table.quantities),
+  );
+  const spoken = quantities.flatMap((quantity) =>
+    quantity.remarks
+      .filter(({ conformity }) => conformity.length > 0)
+      .map((statement) => ({ quantity, statement })),
+  );
+  if (spoken.length === 0) return [];
+  const rule = certificate.statements.find(
+    ({ refTypes, references }) => refTypes.includes("basic_conformity") && references.includes("7.8.6"),
+  );
+  return [
+    ...demanded(
+      rule !== undefined && rule.norms.length > 0 && rule.declaration.length >= 3,
+      "7.8.6.2",
+      "Pass or fail is said, and specification, rule and risk are not all stated.",
+      rule?.place,
+    ),
+    ...spoken.flatMap(({ quantity, statement }) => said(quantity, statement)),
+  ];
+};

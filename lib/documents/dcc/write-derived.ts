@@ -47,51 +47,52 @@ const changes = (voice: Voice, content: CertificateContent): readonly Xml[] =>
     ),
   );
 
-const lot = (voice: Voice, { lot: summary }: CertificateContent): readonly Xml[] => {
-  if (!summary) return [];
-  const { rows, statement } = summary;
-  const errors = (word: Word, values: readonly string[]): Xml =>
-    quantity(own("lot"), caption(voice, word), column(values.map(plainNumber), kelvin));
-  return [
-    element(
-      "dcc:result",
-      [
-        nameOf(caption(voice, "lot")),
-        rich("dcc:description", [voice.contents(statement)]),
-        element("dcc:data", [
-          element("dcc:list", [
-            setpoints(voice, rows),
-            quantity(
-              own("lot"),
-              caption(voice, "items"),
-              column(
-                rows.map(({ items }) => String(items)),
-                "\\one",
-              ),
-            ),
-            errors(
-              "average",
-              rows.map((row) => row.averageErrorCelsius),
-            ),
-            errors(
-              "smallest",
-              rows.map((row) => row.smallestErrorCelsius),
-            ),
-            errors(
-              "largest",
-              rows.map((row) => row.largestErrorCelsius),
-            ),
-            errors(
-              "halfRange",
-              rows.map((row) => row.halfRangeCelsius),
-            ),
-          ]),
-        ]),
-      ],
-      { refType: own("lot") },
+type LotRow = NonNullable<CertificateContent["lot"]>["rows"][number];
+
+const lotColumns: readonly (readonly [Word, keyof LotRow])[] = [
+  ["average", "averageErrorCelsius"],
+  ["smallest", "smallestErrorCelsius"],
+  ["largest", "largestErrorCelsius"],
+  ["halfRange", "halfRangeCelsius"],
+];
+
+const lotTable = (voice: Voice, rows: readonly LotRow[]): Xml =>
+  element("dcc:list", [
+    setpoints(voice, rows),
+    quantity(
+      own("lot"),
+      caption(voice, "items"),
+      column(
+        rows.map(({ items }) => String(items)),
+        "\\one",
+      ),
     ),
-  ];
-};
+    ...lotColumns.map(([word, key]) =>
+      quantity(
+        own("lot"),
+        caption(voice, word),
+        column(
+          rows.map((row) => plainNumber(String(row[key]))),
+          kelvin,
+        ),
+      ),
+    ),
+  ]);
+
+const lot = (voice: Voice, { lot: summary }: CertificateContent): readonly Xml[] =>
+  summary
+    ? [
+        element(
+          "dcc:result",
+          [
+            nameOf(caption(voice, "lot")),
+            rich("dcc:description", [voice.contents(summary.statement)]),
+            element("dcc:data", [lotTable(voice, summary.rows)]),
+          ],
+          { refType: own("lot") },
+        ),
+      ]
+    : [];
 
 const budgets = (voice: Voice, content: CertificateContent): readonly Xml[] =>
   (content.budgets ?? []).map((budget) =>

@@ -75,57 +75,63 @@ const errors = (voice: Voice, rows: Rows, metaData: readonly (Xml | null)[]): Xm
     { metaData },
   );
 
+type Typeset = (row: CertificateRow) => string;
+
+const references = (voice: Voice, rows: Rows): Xml =>
+  quantity(
+    "basic_referenceValue",
+    caption(voice, "reference"),
+    temperatures(rows.map((row) => row.referenceCelsius)),
+  );
+
+const emfs = (voice: Voice, rows: Rows, refType: string, word: "emf" | "emfDeviation", of: Typeset): Xml =>
+  quantity(
+    refType,
+    caption(voice, word),
+    column(
+      rows.map((row) => volts(of(row))),
+      volt,
+      { expanded: inMicrovolt(rows) },
+    ),
+  );
+
+const corrections = (voice: Voice, rows: Rows): Xml =>
+  quantity(
+    own("correction"),
+    caption(voice, "correction"),
+    column(
+      rows.map((row) => kelvins(row.correctionCelsius)),
+      kelvin,
+      { expanded: inCelsius(rows) },
+    ),
+  );
+
+const scopes = (voice: Voice, rows: Rows): readonly Xml[] =>
+  rows.every(({ scope }) => scope !== undefined)
+    ? [
+        wordColumn(
+          own("scope"),
+          caption(voice, "scopeColumn"),
+          rows.map(({ scope }) => scope ?? ""),
+        ),
+      ]
+    : [];
+
 const mainTable = (voice: Voice, content: CertificateContent, rows: Rows): Xml =>
   element(
     "dcc:list",
     [
       setpoints(voice, rows),
-      quantity(
-        "basic_referenceValue",
-        caption(voice, "reference"),
-        temperatures(rows.map((row) => row.referenceCelsius)),
-      ),
-      quantity(
-        `basic_measuredValue ${own("emf")}`,
-        caption(voice, "emf"),
-        column(
-          rows.map((row) => volts(row.emfMicrovolt)),
-          volt,
-          { expanded: inMicrovolt(rows) },
-        ),
-      ),
-      quantity(
-        own("emfDeviation"),
-        caption(voice, "emfDeviation"),
-        column(
-          rows.map((row) => volts(row.deviationMicrovolt)),
-          volt,
-          { expanded: inMicrovolt(rows) },
-        ),
-      ),
+      references(voice, rows),
+      emfs(voice, rows, `basic_measuredValue ${own("emf")}`, "emf", (row) => row.emfMicrovolt),
+      emfs(voice, rows, own("emfDeviation"), "emfDeviation", (row) => row.deviationMicrovolt),
       errors(voice, rows, [
         rows.every(isStated) ? conformityOf(voice, rows) : null,
         external(voice, content, rows),
       ]),
-      quantity(
-        own("correction"),
-        caption(voice, "correction"),
-        column(
-          rows.map((row) => kelvins(row.correctionCelsius)),
-          kelvin,
-          { expanded: inCelsius(rows) },
-        ),
-      ),
+      corrections(voice, rows),
       ...(content.conformity === null ? [] : conformityColumns(voice, rows)),
-      ...(rows.every(({ scope }) => scope !== undefined)
-        ? [
-            wordColumn(
-              own("scope"),
-              caption(voice, "scopeColumn"),
-              rows.map(({ scope }) => scope ?? ""),
-            ),
-          ]
-        : []),
+      ...scopes(voice, rows),
     ],
     { refType: "gp_table1" },
   );

@@ -48,14 +48,11 @@ const words = (quantity: DccQuantity, statement: DccStatement): readonly IssuedF
 
 const mirrored = (statement: DccStatement): readonly IssuedFinding[] =>
   (["acceptance", "tolerance"] as const).flatMap((kind) => {
-    const lower = limitOf(statement, `basic_${kind}LimitLower`);
-    const upper = limitOf(statement, `basic_${kind}LimitUpper`);
-    if (!lower && !upper) return [];
+    const lower = limitOf(statement, `basic_${kind}LimitLower`)?.numbers ?? [];
+    const upper = limitOf(statement, `basic_${kind}LimitUpper`)?.numbers ?? [];
     return demanded(
-      lower &&
-        upper?.numbers.every(
-          (value, row) => (value ?? Number.NaN) + (lower.numbers[row] ?? Number.NaN) === 0,
-        ),
+      upper.length === lower.length &&
+        upper.every((value, row) => (value ?? Number.NaN) + (lower[row] ?? Number.NaN) === 0),
       "7.8.6",
       `The lower ${kind} limit is the upper one with the other sign, row for row.`,
       statement.place,

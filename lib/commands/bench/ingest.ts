@@ -6,8 +6,8 @@ import pg from "pg";
 import { changeUrl } from "@/lib/commands/postgres/connect";
 import { closeDatabase, configureDatabase } from "@/lib/data/client";
 import { insertScanBlock } from "@/lib/data/evidence/insert-scan-block";
-import { bytesOfFloats, bytesOfPolarity } from "@/lib/domain/evidence/readings-bytes";
 import { inScope } from "@/lib/data/in-scope";
+import { bytesOfFloats, bytesOfPolarity } from "@/lib/domain/evidence/readings-bytes";
 import type { EvidenceInput } from "@/lib/domain/evidence/schema";
 import { compare, type Figure } from "./measure";
 

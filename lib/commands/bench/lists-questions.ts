@@ -3,14 +3,19 @@ import type { Actor } from "@/lib/domain/staff/actor";
 import type { Role } from "@/lib/domain/staff/roles";
 import { boardView } from "@/lib/views/board";
 import { certificateListView } from "@/lib/views/certificate-list";
+import { storageView } from "@/lib/views/custody/storage";
 import { customersView } from "@/lib/views/customers";
+import { openHoldsView } from "@/lib/views/hold/open-holds";
+import { invoicingView } from "@/lib/views/invoicing/invoicing";
 import { mailView } from "@/lib/views/mail";
+import { nonconformitiesView } from "@/lib/views/nonconformity/nonconformities";
 import { ordersView } from "@/lib/views/order/orders";
 import { portalCertificatesView } from "@/lib/views/portal-certificates";
 import { portalOrdersView } from "@/lib/views/portal-orders";
 import { runsView } from "@/lib/views/run/runs";
 import { searchView } from "@/lib/views/search";
 import { sensorsView } from "@/lib/views/sensor/sensors";
+import { shipmentListView } from "@/lib/views/shipment/shipment-list";
 import { todayView } from "@/lib/views/today";
 import type { Size } from "./lists-database";
 
@@ -94,6 +99,37 @@ export const listQuestions = (size: Size): readonly ListQuestion[] => {
       name: "portal, certificates",
       as: "customer",
       ask: full(async (actor) => (await portalCertificatesView(actor)).certificates),
+    },
+    {
+      name: "holds, the longest first",
+      as: desk,
+      ask: full(async (actor) => (await openHoldsView(actor, { filter: "all", page: 1 })).holds),
+    },
+    { name: "storage places", as: desk, ask: full(async (actor) => (await storageView(actor, now)).places) },
+    {
+      name: "nonconforming work, not closed",
+      as: desk,
+      ask: full(
+        async (actor) =>
+          (await nonconformitiesView(actor, { state: "not-closed", kind: "all", page: 1 })).rows,
+      ),
+    },
+    {
+      name: "nonconforming work and complaints, all",
+      as: desk,
+      ask: full(
+        async (actor) => (await nonconformitiesView(actor, { state: "all", kind: "all", page: 1 })).rows,
+      ),
+    },
+    {
+      name: "shipments",
+      as: desk,
+      ask: full(async (actor) => (await shipmentListView(actor)).shipments),
+    },
+    {
+      name: "for invoicing",
+      as: desk,
+      ask: full(async (actor) => (await invoicingView(actor, now)).files),
     },
     { name: "board, the week", as: desk, ask: full(async (actor) => (await boardView(actor, now)).numbers) },
     { name: "today, front desk", as: desk, ask: full((actor) => todayView(actor, today)) },

@@ -6,8 +6,7 @@ export const uninvoicedOrders = (tx: Tx, limit: number): Promise<readonly { read
       FROM sensor
       JOIN order_line ON order_line.id = sensor.order_line_id
       JOIN customer_order ON customer_order.id = order_line.order_id
-     WHERE sensor.state IN ('issued', 'collected')
+     WHERE NOT sensor.is_invoiced AND sensor.state IN ('issued', 'collected')
        AND (EXISTS (SELECT FROM certificate WHERE certificate.sensor_id = sensor.id)
             OR EXISTS (SELECT FROM certificate_part WHERE certificate_part.sensor_id = sensor.id))
-       AND NOT EXISTS (SELECT FROM invoicing_row WHERE invoicing_row.sensor_id = sensor.id)
      ORDER BY customer_order.number LIMIT ${limit}`;

@@ -1,3 +1,4 @@
+import { ordersToSend } from "@/lib/data/sql/orders-to-send";
 import type { Actor } from "@/lib/domain/staff/actor";
 import { answer } from "../view";
 
@@ -19,22 +20,8 @@ export const shipmentListView = (actor: Actor) =>
       where: { kind: "delivery-note", number: { in: rows.map(({ number }) => number) } },
       select: { id: true, number: true },
     });
-    const ready = await tx.order.findMany({
-      where: { lines: { some: { sensors: { some: { state: "issued" } } } } },
-      orderBy: [{ promisedOn: { sort: "asc", nulls: "last" } }, { number: "asc" }],
-      take: shown,
-      select: {
-        number: true,
-        customer: { select: { name: true } },
-        lines: { select: { _count: { select: { sensors: { where: { state: "issued" } } } } } },
-      },
-    });
     return {
-      ready: ready.map(({ number, customer, lines }) => ({
-        number,
-        customer: customer.name,
-        sensors: lines.reduce((sum, { _count }) => sum + _count.sensors, 0),
-      })),
+      ready: await ordersToSend(tx, shown),
       shipments: rows.map((row) => {
         const order = orders.find(({ id }) => id === row.orderId);
         return {

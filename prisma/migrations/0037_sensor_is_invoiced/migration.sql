@@ -1,0 +1,2 @@
+-- AlterTable
+ALTER TABLE "sensor" ADD COLUMN     "is_invoiced" BOOLEAN NOT NULL DEFAULT false;

@@ -3,6 +3,7 @@ import { loadReadings, type Readings } from "@/lib/data/evidence/read-scan-chann
 import type { Tx } from "@/lib/data/in-scope";
 import { loadReviewRun, type ReviewRun } from "@/lib/data/review/load-review-run";
 import { resultHref } from "@/lib/data/review/review-summary";
+import { english } from "@/lib/domain/certificate/catalogue/settle";
 import { composeCertificate } from "@/lib/domain/certificate/compose-certificate";
 import { routeLabels, standardRoleLabels } from "@/lib/domain/certificate/labels";
 import { dominantLabel } from "@/lib/domain/review/dominant-label";
@@ -103,12 +104,15 @@ const certificateSide = (review: ReviewRun, sensorId: string) => {
   if (!parts.ok) return { standards: [], deviations: [], obstacle: parts.refusal.message, rows: [] };
   const content = composeCertificate(parts.value, null);
   return {
-    standards: parts.value.standards.map((standard) => ({
-      ...standard,
-      roleLabel: standardRoleLabels[standard.role],
-      routeLabel: routeLabels[standard.route] ?? standard.route,
-      standing: standingOn(standard, parts.value.run),
-    })),
+    standards: parts.value.standards.map((part) => {
+      const standard = { ...part, description: english(part.description) };
+      return {
+        ...standard,
+        roleLabel: standardRoleLabels[standard.role],
+        routeLabel: routeLabels[standard.route] ?? standard.route,
+        standing: standingOn(standard, parts.value.run),
+      };
+    }),
     deviations: content.ok ? content.value.deviations : [],
     obstacle: content.ok ? "" : content.refusal.message,
     rows: content.ok ? content.value.rows : [],

@@ -26,6 +26,9 @@ export type LineDraft = {
   readonly evidence: string;
   readonly report: string;
   readonly countingRule: string;
+  readonly language: string;
+  readonly form: string;
+  readonly formAgreement: string;
   readonly performedAt: string;
   readonly siteAddress: string;
   readonly providerId: string;
@@ -59,6 +62,9 @@ export const lineFields = [
   "evidence",
   "report",
   "countingRule",
+  "language",
+  "form",
+  "formAgreement",
   "performedAt",
   "siteAddress",
   "providerId",
@@ -89,6 +95,9 @@ export const emptyLine: LineDraft = {
   evidence: "",
   report: "per-sensor",
   countingRule: "later-counts",
+  language: "en",
+  form: "full",
+  formAgreement: "",
   performedAt: "laboratory",
   siteAddress: "",
   providerId: "",

@@ -3,12 +3,16 @@ import { useState } from "react";
 import { Disclosure } from "@/app/_ui/disclosure";
 import { workPlaceLabels, workPlaces } from "@/lib/domain/order/line-marks";
 import {
+  contentFormLabels,
+  contentForms,
   countingRuleLabels,
   countingRules,
   measuredSetLabels,
   measuredSets,
   reportFormLabels,
   reportForms,
+  reportLanguageLabels,
+  reportLanguages,
 } from "@/lib/domain/order/options";
 import { LineControl } from "./line-control.client";
 import { emptyLine, type LineDraft, type LineField, optionFields } from "./line-draft";
@@ -36,6 +40,8 @@ const choicesOf = <T extends string>(values: readonly T[], labels: Readonly<Reco
 const setChoices = choicesOf(measuredSets, measuredSetLabels);
 const reportChoices = choicesOf(reportForms, reportFormLabels);
 const countingChoices = choicesOf(countingRules, countingRuleLabels);
+const languageChoices = choicesOf(reportLanguages, reportLanguageLabels);
+const formChoices = choicesOf(contentForms, contentFormLabels);
 const placeChoices = choicesOf(workPlaces, workPlaceLabels);
 
 const Reporting = ({ field, unitName }: Pick<Props, "field"> & { readonly unitName: string }) => (
@@ -53,6 +59,26 @@ const Reporting = ({ field, unitName }: Pick<Props, "field"> & { readonly unitNa
         label="Table of corrections, every"
         optional
         hint={`In ${unitName}; left empty, none. It ends at the outermost setpoints.`}
+      />
+    </div>
+    <div className="fields">
+      <LineControl
+        {...field("language")}
+        label="Language of the certificate"
+        choices={languageChoices}
+        hint="Of two, the English binds. What people wrote is not translated."
+      />
+      <LineControl
+        {...field("form")}
+        label="Full or simplified"
+        choices={formChoices}
+        hint="Simplified leaves out conditions, budgets and the function (7.8.1.3)."
+      />
+      <LineControl
+        {...field("formAgreement")}
+        label="Simplified as agreed in"
+        optional
+        hint="A letter, a contract, or who agreed and when."
       />
     </div>
     <LineTick {...field("coefficients")} label="Coefficients of the deviation function" />

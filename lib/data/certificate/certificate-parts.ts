@@ -1,5 +1,5 @@
-import type { CertificateStandard } from "@/lib/domain/certificate/content";
-import type { CertificateParts } from "@/lib/domain/certificate/parts";
+import { say, sayAll } from "@/lib/domain/certificate/catalogue/message";
+import type { CertificateParts, StandardPart } from "@/lib/domain/certificate/parts";
 import type { EvaluatedPoint } from "@/lib/domain/evidence/evaluation";
 import { defaultFunctionChoice } from "@/lib/domain/evidence/function-choice";
 import { TypeLetter } from "@/lib/domain/evidence/schema";
@@ -10,7 +10,7 @@ import { readLineOptions } from "@/lib/domain/order/options";
 import { asSetKind } from "@/lib/domain/parts/decide-set";
 import { ok, type Result, refuse } from "@/lib/domain/refusal";
 import { decisionRuleOf } from "@/lib/domain/run/decision-rule-of";
-import { readBuild, rollEndLabels } from "@/lib/domain/sensor/build";
+import { readBuild } from "@/lib/domain/sensor/build";
 import type { ReviewRun, ReviewSensor } from "../review/load-review-run";
 import { certificateStandards } from "./certificate-standards";
 
@@ -84,7 +84,7 @@ const runPart = (review: ReviewRun, place: ReviewRun["run"]["places"][number]): 
 const standardsOf = (
   review: ReviewRun,
   place: ReviewRun["run"]["places"][number],
-): readonly CertificateStandard[] => {
+): readonly StandardPart[] => {
   const tagOf = (id: string) => review.standards.find((equipment) => equipment.id === id)?.tag;
   const junctions = review.run.places
     .filter((other) => other.id === place.id || other.kind === "reference")
@@ -127,14 +127,14 @@ const functionOf = (
 };
 
 /** Lot, roll and end as the customer is audited by them. */
-const materialOf = ({ build }: ReviewSensor): { readonly material?: string } => {
+const materialOf = ({ build }: ReviewSensor): Pick<CertificateParts["sensor"], "material"> => {
   const { lot, roll, end } = readBuild(build);
   const said = [
-    ...(lot ? [`Lot ${lot}`] : []),
-    ...(roll ? [`roll ${roll}`] : []),
-    ...(end ? [rollEndLabels[end].toLowerCase()] : []),
-  ].join(", ");
-  return said ? { material: said } : {};
+    ...(lot ? [say("item.lot", { lot })] : []),
+    ...(roll ? [say("item.roll", { roll })] : []),
+    ...(end ? [say(`item.end-${end}`)] : []),
+  ];
+  return said.length > 0 ? { material: sayAll(said, ", ") } : {};
 };
 
 /** 7.8.2.1 c, p: as the line says. */
@@ -190,6 +190,7 @@ export const certificateParts = (review: ReviewRun, sensorId: string): Result<Ce
       ...materialOf(sensor),
     },
     intake: intakePart(sensor.intake),
+    build: readBuild(sensor.build),
     disclaimers: review.disclaimers.get(sensorId) ?? [],
     anneals: review.anneals.get(sensorId) ?? [],
     set: asSetKind(place.setKind),

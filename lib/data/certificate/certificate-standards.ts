@@ -1,4 +1,6 @@
+import { type Message, say } from "@/lib/domain/certificate/catalogue/message";
 import type { CertificateStandard } from "@/lib/domain/certificate/content";
+import type { StandardPart } from "@/lib/domain/certificate/parts";
 import type { EvidenceHead } from "@/lib/domain/review/evidence-head";
 import type { ReviewRun } from "../review/load-review-run";
 
@@ -16,15 +18,17 @@ const line = (
     readonly serial?: string;
     readonly calibration: EvidenceHead["scanner"]["calibration"];
   },
-  description: string,
-): CertificateStandard => {
+  what: Message,
+): StandardPart => {
   const known = equipment.find((candidate) => candidate.tag === item.id);
   const record = known?.calibrations.find(
     (calibration) => calibration.certificate === item.calibration?.certificate,
   );
   return {
     role,
-    description: `${description}${known ? `, ${known.maker} ${known.model}` : ""}`.trim(),
+    description: known
+      ? say("standard.of-maker", { what, maker: `${known.maker} ${known.model}`.trim() })
+      : what,
     tag: item.id,
     serial: item.serial || known?.serial || "not stated",
     calibrationCertificate: item.calibration?.certificate ?? "",
@@ -42,13 +46,15 @@ export const certificateStandards = (
   head: EvidenceHead,
   equipment: Equipment,
   junctionTags: ReadonlySet<string>,
-): readonly CertificateStandard[] => [
+): readonly StandardPart[] => [
   ...head.references.map((reference) =>
-    line("reference", equipment, reference, `Type ${reference.type} reference thermocouple`),
+    line("reference", equipment, reference, say("standard.reference", { type: reference.type })),
   ),
-  line("voltmeter", equipment, head.voltmeter, "Voltmeter"),
-  line("scanner", equipment, head.scanner, "Scanner"),
+  line("voltmeter", equipment, head.voltmeter, say("standard.voltmeter")),
+  line("scanner", equipment, head.scanner, say("standard.scanner")),
   ...head.junctions
     .filter((junction) => junctionTags.size === 0 || junctionTags.has(junction.id))
-    .map((junction) => line("junction", equipment, junction, `Reference junction at ${junction.celsius} °C`)),
+    .map((junction) =>
+      line("junction", equipment, junction, say("standard.junction", { celsius: String(junction.celsius) })),
+    ),
 ];

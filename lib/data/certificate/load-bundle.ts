@@ -1,4 +1,5 @@
 import type { BundleMember, CertificateBundle } from "@/lib/domain/certificate/bundle";
+import { say, sayAll } from "@/lib/domain/certificate/catalogue/message";
 import { readLineOptions } from "@/lib/domain/order/options";
 import { asCountingRule } from "@/lib/domain/parts/counting-rule";
 import { decideWhichCounts } from "@/lib/domain/parts/decide-which-counts";
@@ -9,7 +10,7 @@ import { certificateParts } from "./certificate-parts";
 
 type OfSensor = {
   readonly members: readonly BundleMember[];
-  readonly repeats: readonly string[];
+  readonly repeats: CertificateBundle["repeats"];
   readonly earlierCounts: CertificateBundle["earlierCounts"];
   readonly findings: readonly string[];
   readonly performerIds: readonly string[];
@@ -64,7 +65,10 @@ const counted = async (tx: Tx, review: ReviewRun, own: BundleMember): Promise<Re
   return ok({
     members: [which.counts === "earlier" ? earlier.value : own],
     repeats: [
-      `${tag}: ${which.note}${before > 0 ? ` Run ${earlierReview.run.number} was itself a repeat; the measurement before it is kept too.` : ""}`,
+      sayAll([
+        say("repeat.of", { tag, what: which.said }),
+        ...(before > 0 ? [say("repeat.itself-repeat", { run: earlierReview.run.number })] : []),
+      ]),
     ],
     earlierCounts: which.counts === "earlier" ? [{ sensorId, note: which.note }] : [],
     findings: which.finding === null ? [] : [`${tag}: ${which.finding}`],
@@ -166,7 +170,13 @@ export const loadBundle = async (
     repeats: all.flatMap(({ repeats }) => repeats),
     earlierCounts: all.flatMap(({ earlierCounts }) => earlierCounts),
     findings: all.flatMap(({ findings }) => findings),
-    asks: { budget: options.budget, evidence: options.evidence },
+    asks: {
+      budget: options.budget,
+      evidence: options.evidence,
+      language: options.language,
+      form: options.form,
+      ...(options.formAgreement ? { formAgreement: options.formAgreement } : {}),
+    },
     performerIds: [...new Set(all.flatMap(({ performerIds }) => performerIds))],
   });
 };

@@ -1,11 +1,19 @@
 import { typeset } from "@/lib/metrology/reporting/typeset";
+import { budgetLines, type LineKey } from "../evidence/budget-lines";
 import type { MeasuredPoint } from "../evidence/evaluation";
 import { pointEffects } from "../evidence/point-effects";
+import { type Draft, type Said, say } from "./catalogue/message";
 import { setpointText } from "./compose-rows";
 import type { CertificateContent } from "./content";
 import type { CertificateParts } from "./parts";
 
-type Budget = NonNullable<CertificateContent["budgets"]>[number];
+type Budget = Draft<NonNullable<CertificateContent["budgets"]>[number]>;
+
+const isLineKey = (key: string): key is LineKey => Object.hasOwn(budgetLines, key);
+
+/** By its key; a line that carries words of its own keeps them. */
+const labelOf = (key: string, label: string): Said =>
+  isLineKey(key) && budgetLines[key].label === label ? say(`budget.${key}`) : label;
 
 /** Two significant digits of a standard uncertainty; no smaller digit says anything. */
 const small = (value: number): string => typeset(String(Number(value.toPrecision(2))));
@@ -22,8 +30,8 @@ const linesOf = (point: MeasuredPoint): Budget["lines"] => {
     .filter(({ effect }) => effect !== 0)
     .toSorted((left, right) => Math.abs(right.effect) - Math.abs(left.effect))
     .map(({ key, label, distribution, effect }) => ({
-      label,
-      distribution,
+      label: labelOf(key, label),
+      distribution: say(`distribution.${distribution}`),
       effectCelsius: small(Math.abs(effect) / Math.abs(point.seebeckMicrovoltPerCelsius)),
       share: `${Math.round(100 * (shares.get(key) ?? 0))} %`,
     }));

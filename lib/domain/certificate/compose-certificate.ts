@@ -1,11 +1,16 @@
 import type { MeasuredPoint } from "../evidence/evaluation";
 import type { DecisionRule } from "../evidence/schema";
-import { tolerancePhrase } from "../order/tolerance-phrase";
+import { toleranceMessage } from "../order/tolerance-phrase";
 import { ok, type Result, refuse } from "../refusal";
+import { type Draft, givenWhole, type Message, type Said, say, sayAll } from "./catalogue/message";
+import { english, settle } from "./catalogue/settle";
+import { composeConditions, composeDeviations, composeExclusions } from "./compose-circumstances";
 import { composeFunction } from "./compose-function";
-import { composeRows, missingSetpoints, setpointText, statesConformity } from "./compose-rows";
+import { composeItem, composeThermalHistory } from "./compose-item";
+import { composeRows, setpointText, statesConformity } from "./compose-rows";
 import { CertificateContent, type CertificateStandard } from "./content";
-import { protectionLabels } from "./labels";
+import { decisionRuleMessages } from "./decision-rule-text";
+import { type HowWritten, inEnglish, inLanguages } from "./how-written";
 import type { CertificateIssue, CertificateParts } from "./parts";
 import { referenceSource } from "./reference-source";
 import { unissued } from "./reviewed-form";
@@ -25,98 +30,40 @@ const sameRule = (left: DecisionRule, right: DecisionRule): boolean => {
   return [...one.keys(), ...other.keys()].every((key) => one.get(key) === other.get(key));
 };
 
-const checks = (intake: CertificateParts["intake"]): string[] => [
-  ...(intake.loopResistanceOhm === null ? [] : [`Loop resistance ${intake.loopResistanceOhm} Ω`]),
-  ...(intake.insulationMegaohm === null ? [] : [`Insulation resistance ${intake.insulationMegaohm} MΩ`]),
-  { ok: "Polarity as marked", reversed: "Polarity reversed against its marking" }[intake.polarity] ??
-    "Polarity not checked",
-  { ok: "Type agrees with its marking", "other-type": "Behaves as another type than marked" }[
-    intake.typeCheck
-  ] ?? "Type not checked",
-];
-
 const measuredOf = ({ points }: CertificateParts): readonly MeasuredPoint[] =>
   points.flatMap((point) => (point.state === "measured" ? [point] : []));
 
-const sourceOf = (parts: CertificateParts): string =>
+const sourceOf = (parts: CertificateParts): Said =>
   referenceSource(measuredOf(parts), (celsius) => setpointText(parts.order, celsius));
 
-const conditions = (parts: CertificateParts): string[] => {
-  const { run } = parts;
-  return [
-    texts.scale,
-    texts.referenceFunction(sourceOf(parts)),
-    run.immersionMillimetre === null
-      ? "The immersion was not stated."
-      : `Immersed ${run.immersionMillimetre} mm in the furnace.`,
-    `Reference junction at ${run.junctionCelsius} °C during the measurement.`,
-    ...(run.characterisation ? [`Furnace configuration as characterised: ${run.characterisation}`] : []),
-    run.tipCheckRiseMicrovolt === null
-      ? "The check by warming the tip was not recorded."
-      : `Channel confirmed by warming this tip alone before the run (rise ${run.tipCheckRiseMicrovolt} µV).`,
-    ...(run.hasTypedReadings ? ["Some readings were typed in by hand, each of them twice."] : []),
-  ];
-};
-
-/** 7.8.2.1 n: additions to, deviations from and exclusions from the method and the order. */
-const deviations = (parts: CertificateParts): string[] => [
-  ...(parts.intake.condition === "deviates"
-    ? [`Condition on receipt deviated: ${parts.intake.conditionNote || "no details recorded"}.`]
-    : []),
-  ...(parts.disclaimers ?? []),
-  ...parts.run.gateDeviations,
-  ...missingSetpoints(parts).map((setpoint) => `Ordered at ${setpoint}: not part of this run.`),
-  ...parts.points.flatMap((point) =>
-    point.state === "measured"
-      ? []
-      : [
-          `At ${Number(point.nominalCelsius.toFixed(2))} °C no result: ${point.state === "invalid" ? "invalid" : "not reached"}, ${point.reason}`,
-        ],
-  ),
-  ...(parts.deviationFunction && !parts.deviationFunction.ok
-    ? [`No deviation function, though one was asked for: ${parts.deviationFunction.problem.message}.`]
-    : []),
-];
-
 /** 7.8.6.2: which results, which specification, which rule; null where no statement was agreed. */
-const conformity = (order: CertificateParts["order"]): CertificateContent["conformity"] => {
-  const text = texts.decisionRuleText(order.decisionRule);
+const conformity = (order: CertificateParts["order"]): Draft<CertificateContent["conformity"]> => {
+  const text = decisionRuleMessages(order.decisionRule);
   if (!text || !statesConformity(order)) return null;
   return {
-    specification: `${tolerancePhrase(order)}; stated for each row of the results that shows a tolerance`,
+    specification: say("conformity.specification", { tolerance: toleranceMessage(order) }),
     rule: text.rule,
     risk: text.risk,
     agreed: order.agreedOn
-      ? `Agreed with ${order.agreedBy || "the customer"} on ${order.agreedOn}`
-      : "Agreed with the order",
+      ? say("conformity.agreed-with", {
+          who: order.agreedBy || say("conformity.the-customer"),
+          day: order.agreedOn,
+        })
+      : say("conformity.agreed-with-order"),
   };
 };
-
-const item = ({ sensor, intake }: CertificateParts): CertificateContent["item"] => ({
-  tag: sensor.tag,
-  serial: sensor.serial,
-  typeLetter: sensor.typeLetter,
-  construction: sensor.construction || "Not stated",
-  protection: protectionLabels[sensor.protection] ?? sensor.protection,
-  condition:
-    intake.condition === "as-described"
-      ? "As described in the order"
-      : `Deviates: ${intake.conditionNote || "no details recorded"}`,
-  checks: checks(intake),
-  ...(sensor.material ? { material: sensor.material } : {}),
-});
 
 /**
  * Accreditation is claimed only where at least one result lies within the scope; the results outside are marked one by
  * one, and the statement is not dropped as a whole.
  */
-const laboratorySection = (parts: CertificateParts): CertificateContent["laboratory"] => {
+const laboratorySection = (parts: CertificateParts): Draft<CertificateContent["laboratory"]> => {
   const { accreditation, accreditationNumber, accreditationMark, ...laboratory } = parts.laboratory;
   const isClaimed = measuredOf(parts).some(({ scope }) => scope.state === "inside");
   return {
     ...laboratory,
     addressLines: [...laboratory.addressLines],
-    placeOfPerformance: parts.site === undefined ? "At the laboratory's address" : atCustomerSite(parts.site),
+    placeOfPerformance: parts.site === undefined ? say("place.laboratory") : atCustomerSite(parts.site),
     accreditation: isClaimed ? accreditation : "",
     ...(isClaimed && accreditationNumber ? { accreditationNumber } : {}),
     ...(isClaimed && accreditationMark ? { accreditationMark } : {}),
@@ -124,21 +71,21 @@ const laboratorySection = (parts: CertificateParts): CertificateContent["laborat
 };
 
 /** 7.8.4.1 d: before or after what was done to it; "as received" where nothing was. */
-const adjustment = ({ anneals = [], set, hasOtherSet }: CertificateParts): string =>
+const adjustment = ({ anneals = [], set, hasOtherSet }: CertificateParts): Message =>
   anneals.length === 0 || (set !== "after-anneal" && !hasOtherSet)
     ? texts.adjustment
-    : [...anneals.map(annealed), hasOtherSet ? beforeAndAfter : onlyAfter].join(" ");
+    : sayAll([...anneals.map(annealed), hasOtherSet ? beforeAndAfter : onlyAfter]);
 
-const statementsOf = ({ anneals = [], set, hasOtherSet }: CertificateParts): readonly string[] =>
+const statementsOf = ({ anneals = [], set, hasOtherSet }: CertificateParts): readonly Message[] =>
   anneals.length === 0 || (set !== "after-anneal" && !hasOtherSet)
     ? texts.statements
     : [relatesAnnealed, ...texts.statements.slice(1)];
 
-const scopeStatement = (parts: CertificateParts): Pick<CertificateContent, "scopeStatement"> => {
+const scopeStatement = (parts: CertificateParts): { readonly scopeStatement?: Message } => {
   const states = measuredOf(parts).map(({ scope }) => scope.state);
   if (states.every((state) => state === "not-stated")) return {};
   if (!states.includes("outside")) return { scopeStatement: texts.allInScope };
-  return { scopeStatement: states.includes("inside") ? texts.someOutsideScope : texts.allOutsideScope };
+  return { scopeStatement: states.includes("inside") ? say("scope.some-outside") : texts.allOutsideScope };
 };
 
 const runSection = ({ run }: CertificateParts): CertificateContent["run"] => ({
@@ -151,7 +98,10 @@ const runSection = ({ run }: CertificateParts): CertificateContent["run"] => ({
 });
 
 /** ISO/IEC 17025 6.4.6: a calibration counts from its day to its due day, both included. No certificate: nothing to be out of date. */
-const isInDate = (standard: CertificateStandard, run: CertificateParts["run"]): boolean =>
+const isInDate = (
+  standard: Pick<CertificateStandard, "calibrationCertificate" | "performedOn" | "dueOn">,
+  run: CertificateParts["run"],
+): boolean =>
   standard.calibrationCertificate === "" ||
   (standard.performedOn <= run.performedFrom && (standard.dueOn === "" || run.performedTo <= standard.dueOn));
 
@@ -171,6 +121,99 @@ const obstacle = (parts: CertificateParts): string | null => {
   return null;
 };
 
+/** What stands only with `issue`, or in its place. */
+const issued = (issue: CertificateIssue | null) =>
+  issue
+    ? {
+        number: issue.number,
+        issuedOn: issue.issuedOn,
+        authorisedBy: { ...issue.signatory, role: roleOf(issue.signatory.role), on: issue.issuedOn },
+        ...(issue.authenticity ? { authenticity: issue.authenticity } : {}),
+      }
+    : unissued;
+
+const signatory = say("role.signatory");
+const roleOf = (role: string): Said => (role === english(signatory) ? signatory : role);
+const exceptionOf = (exception: string): Said =>
+  exception === texts.performerSignedOff ? say("performer-signed-off") : exception;
+
+/** Where the results come from, what they rest on, and what was left out. */
+const grounds = (parts: CertificateParts, isSimplified: boolean) => {
+  const history = isSimplified ? null : composeThermalHistory(parts);
+  const exclusions = composeExclusions(parts);
+  return {
+    traceabilityStatement: texts.traceabilityStatement(
+      parts.standards.filter((standard) => standard.calibrationCertificate === "").map(({ tag }) => tag),
+    ),
+    standards: [...parts.standards],
+    adjustment: adjustment(parts),
+    deviations: composeDeviations(parts),
+    ...(history ? { thermalHistory: history } : {}),
+    ...(exclusions.length > 0 ? { exclusions } : {}),
+  };
+};
+
+/** 7.8.1.3: that it is simplified, and by what agreement. */
+const formOf = ({ form }: HowWritten) =>
+  form.kind === "full"
+    ? {}
+    : {
+        form: form.kind,
+        formStatement: say("form.simplified", {
+          agreement: form.agreement === "" ? "" : say("form.agreement", { reference: form.agreement }),
+        }),
+      };
+
+const draftOf = (parts: CertificateParts, issue: CertificateIssue | null, how: HowWritten) => {
+  const isSimplified = how.form.kind === "simplified";
+  const { laboratory, order, evaluation, opinions = [] } = parts;
+  const source = sourceOf(parts);
+  return {
+    format: "emfolio-certificate",
+    version: 1,
+    title: texts.title,
+    ...issued(issue),
+    laboratory: laboratorySection(parts),
+    customer: { ...parts.customer, addressLines: [...parts.customer.addressLines] },
+    order: { number: order.number, purchaseOrder: order.purchaseOrder },
+    method: texts.method(source),
+    item: composeItem(parts, isSimplified),
+    receivedOn: parts.intake.receivedOn,
+    performedFrom: parts.run.performedFrom,
+    performedTo: parts.run.performedTo,
+    run: runSection(parts),
+    conditions: composeConditions(parts, source, isSimplified),
+    rows: composeRows(parts),
+    ...scopeStatement(parts),
+    ...(parts.deviationFunction?.ok && !isSimplified
+      ? { function: composeFunction(parts.deviationFunction.value, source) }
+      : {}),
+    uncertaintyStatement: uncertaintyStatement(measuredOf(parts), (celsius) => setpointText(order, celsius)),
+    conformity: conformity(order),
+    ...grounds(parts, isSimplified),
+    sampling: texts.sampling,
+    externalResults: parts.provider === undefined ? texts.externalResults : fromProvider(parts.provider),
+    statements: [...statementsOf(parts), ...(laboratory.demonstration ? [texts.demonstration] : [])],
+    ...formOf(how),
+    ...(opinions.length > 0
+      ? {
+          opinions: opinions.map((one) => ({
+            ...one,
+            text: givenWhole(one.text),
+            basis: givenWhole(one.basis),
+          })),
+        }
+      : {}),
+    performedBy: parts.run.performedBy,
+    evidence: {
+      engineVersion: evaluation.engineVersion,
+      inputsDigest: evaluation.inputsDigest,
+      evaluation: evaluation.sequence,
+      exception: exceptionOf(issue?.exception ?? ""),
+    },
+  } satisfies Draft<CertificateContent>;
+};
+
 /**
  * What the certificate of one sensor says. Without `issue` it is the reviewed form: the same content before it has a
  * number, a date and a signatory, which is what the signatory sees and what the submitted hash is over.
@@ -178,53 +221,15 @@ const obstacle = (parts: CertificateParts): string | null => {
 export const composeCertificate = (
   parts: CertificateParts,
   issue: CertificateIssue | null,
+  how: HowWritten = inEnglish,
 ): Result<CertificateContent> => {
   const why = obstacle(parts);
   if (why) return refuse("rule", why);
-  const { laboratory, order, evaluation } = parts;
-  const content = CertificateContent.safeParse({
-    format: "emfolio-certificate",
-    version: 1,
-    title: texts.title,
-    number: issue?.number ?? unissued.number,
-    laboratory: laboratorySection(parts),
-    customer: { ...parts.customer, addressLines: [...parts.customer.addressLines] },
-    order: { number: order.number, purchaseOrder: order.purchaseOrder },
-    method: texts.method(sourceOf(parts)),
-    item: item(parts),
-    receivedOn: parts.intake.receivedOn,
-    performedFrom: parts.run.performedFrom,
-    performedTo: parts.run.performedTo,
-    issuedOn: issue?.issuedOn ?? unissued.issuedOn,
-    run: runSection(parts),
-    conditions: conditions(parts),
-    rows: composeRows(parts),
-    ...scopeStatement(parts),
-    ...(parts.deviationFunction?.ok
-      ? { function: composeFunction(parts.deviationFunction.value, sourceOf(parts)) }
-      : {}),
-    uncertaintyStatement: uncertaintyStatement(measuredOf(parts), (celsius) => setpointText(order, celsius)),
-    conformity: conformity(order),
-    traceabilityStatement: texts.traceabilityStatement(
-      parts.standards.filter((standard) => standard.calibrationCertificate === "").map(({ tag }) => tag),
-    ),
-    standards: [...parts.standards],
-    adjustment: adjustment(parts),
-    deviations: deviations(parts),
-    sampling: texts.sampling,
-    externalResults: parts.provider ? fromProvider(parts.provider) : texts.externalResults,
-    statements: [...statementsOf(parts), ...(laboratory.demonstration ? [texts.demonstration] : [])],
-    authorisedBy: issue
-      ? { ...issue.signatory, on: issue.issuedOn }
-      : unissued.authorisedBy,
-    performedBy: parts.run.performedBy,
-    evidence: {
-      engineVersion: evaluation.engineVersion,
-      inputsDigest: evaluation.inputsDigest,
-      evaluation: evaluation.sequence,
-      exception: issue?.exception ?? "",
-    },
-  } satisfies CertificateContent);
+  const settled = settle<CertificateContent>(draftOf(parts, issue, how), how.wording);
+  if (!settled.ok) return settled;
+  const content = CertificateContent.safeParse(
+    inLanguages(settled.value.value, how, settled.value.translations),
+  );
   if (content.success) return ok(content.data);
   const first = content.error.issues[0];
   return refuse(

@@ -1,11 +1,12 @@
 import { differenceOf } from "../parts/difference";
 import { isSameSetpoint } from "../parts/same-setpoint";
 import type { BundleMember } from "./bundle";
+import type { Draft } from "./catalogue/message";
 import { setpointText } from "./compose-rows";
 import type { CertificateContent } from "./content";
 import { changeStatement } from "./texts-of-parts";
 
-type Changes = NonNullable<CertificateContent["changes"]>;
+type Changes = readonly Draft<NonNullable<CertificateContent["changes"]>[number]>[];
 
 const measuredOf = (members: readonly BundleMember[], kind: BundleMember["kind"]) =>
   members

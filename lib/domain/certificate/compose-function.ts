@@ -1,6 +1,7 @@
 import { typeset } from "@/lib/metrology/reporting/typeset";
 import type { EvaluatedFunction, ScopedRow } from "../evidence/evaluation";
 import { functionCurve } from "../evidence/function-curve";
+import { type Draft, given, type Said, say, sayAll } from "./catalogue/message";
 import type { CertificateFunction } from "./content";
 
 const superscripts = "⁰¹²³⁴⁵⁶⁷⁸⁹";
@@ -17,43 +18,42 @@ const formula = (degree: number, isThroughZero: boolean): string =>
     .flat()
     .join(" + ");
 
-const remark = ({ scope, isBelowMeasured }: ScopedRow): string =>
-  [
-    ...(scope.state === "outside" ? ["Outside the accredited scope"] : []),
-    ...(isBelowMeasured ? ["Below the lowest measured point"] : []),
-  ].join("; ");
+const remark = ({ scope, isBelowMeasured }: ScopedRow): Said => {
+  const said = [
+    ...(scope.state === "outside" ? [say("function.row-outside")] : []),
+    ...(isBelowMeasured ? [say("function.row-below")] : []),
+  ];
+  return said.length === 0 ? "" : sayAll(said, "; ");
+};
 
 const methods = {
-  propagated: "from the whole covariance of the points through the fit",
-  "own-plus-common":
-    "from each point's own part through the fit, with the part that all points share taken unreduced",
+  propagated: say("function.propagated"),
+  "own-plus-common": say("function.own-plus-common"),
 } as const;
 
 /** What the function is, where it holds and what U of its table is; `source`: of the points' reference functions. */
-const statement = ({ fitted, table }: EvaluatedFunction, source: string): string[] => {
-  const { fromCelsius, toCelsius, below } = fitted;
+const statement = ({ fitted, table }: EvaluatedFunction, source: Said): readonly Said[] => {
+  const { fromCelsius, toCelsius, below, isThroughZero } = fitted;
   return [
-    `D(t) = ${formula(fitted.degree, fitted.isThroughZero)}: deviation of the emf in µV from the reference function of the type in ` +
-      `${source}, t in °C, reference junction at 0 °C; fitted by weighted least squares to the ${fitted.points.length} measured points` +
-      `${fitted.isThroughZero ? " and through 0 µV at 0 °C" : ""}. It holds from ${plainCelsius(fromCelsius)} °C to ${plainCelsius(toCelsius)} °C.`,
-    `Correction: to be added to the indication. U is with k = ${table.coverageFactor.toFixed(2)}, the largest of the results, and comes ` +
-      `${methods[fitted.uncertaintyMethod]}; it is rounded up.`,
-    ...(fitted.isDegreeRuleMet
-      ? []
-      : [
-          "No degree that the procedure allows follows the points within its limit; their scatter about the curve is in U.",
-        ]),
-    ...(below ? [`Below the lowest measured point as agreed: ${below.agreement}.`] : []),
-    ...(table.rows.some(({ scope }) => scope.isRaised)
-      ? [
-          "Where U as computed is smaller than the laboratory's calibration and measurement capability, that is stated in its place.",
-        ]
-      : []),
+    say(isThroughZero ? "function.definition-zero" : "function.definition", {
+      formula: formula(fitted.degree, isThroughZero),
+      source,
+      count: String(fitted.points.length),
+      from: plainCelsius(fromCelsius),
+      to: plainCelsius(toCelsius),
+    }),
+    say("function.correction", {
+      k: table.coverageFactor.toFixed(2),
+      method: methods[fitted.uncertaintyMethod],
+    }),
+    ...(fitted.isDegreeRuleMet ? [] : [say("function.degree")]),
+    ...(below ? [say("function.below", { agreement: given(below.agreement) })] : []),
+    ...(table.rows.some(({ scope }) => scope.isRaised) ? [say("function.capability")] : []),
   ];
 };
 
 /** The deviation function as a certificate carries it: numbers are the printed strings of the evaluation. */
-export const composeFunction = (evaluated: EvaluatedFunction, source: string): CertificateFunction => {
+export const composeFunction = (evaluated: EvaluatedFunction, source: Said): Draft<CertificateFunction> => {
   const { fitted, table, coefficients } = evaluated;
   return {
     degree: fitted.degree,

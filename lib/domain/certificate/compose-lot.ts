@@ -3,6 +3,7 @@ import { typeset } from "@/lib/metrology/reporting/typeset";
 import type { MeasuredPoint } from "../evidence/evaluation";
 import { isSameSetpoint } from "../parts/same-setpoint";
 import type { BundleMember } from "./bundle";
+import type { Draft } from "./catalogue/message";
 import { setpointText } from "./compose-rows";
 import type { CertificateContent } from "./content";
 import { lotStatement } from "./texts-of-parts";
@@ -37,7 +38,7 @@ const rowOf = (setpoint: string, points: readonly MeasuredPoint[]): Lot["rows"][
 };
 
 /** Average and spread of a lot at each setpoint that two of its items were measured at; nothing beyond them. */
-export const composeLot = (members: readonly BundleMember[]): Lot | null => {
+export const composeLot = (members: readonly BundleMember[]): Draft<Lot> | null => {
   const first = members[0];
   if (!first || new Set(members.map(({ sensorId }) => sensorId)).size < 2) return null;
   const points = lastSets(members).flatMap(({ parts }) =>

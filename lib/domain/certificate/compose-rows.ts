@@ -1,6 +1,7 @@
 import { roundHalfEven } from "@/lib/metrology/number/decimal";
 import { typeset } from "@/lib/metrology/reporting/typeset";
 import type { EvaluatedPoint, MeasuredPoint } from "../evidence/evaluation";
+import { type Draft, givenWhole, type Said, say, sayAll } from "./catalogue/message";
 import type { CertificateRow } from "./content";
 import type { CertificateParts } from "./parts";
 import { beyondStandard, isBeyondStandard } from "./reference-source";
@@ -44,7 +45,17 @@ const acceptance = (point: MeasuredPoint): { readonly acceptance?: string } => {
     : { acceptance: typeset(roundHalfEven(acceptanceCelsius, decimals)) };
 };
 
-const composeRow = (order: CertificateParts["order"], point: EvaluatedPoint): CertificateRow => {
+const inARow = (remarks: readonly Said[]): Said => (remarks.length === 0 ? "" : sayAll(remarks));
+
+/** 7.8.2.1 p: marked row by row. */
+const external = (isExternal: boolean): { readonly isExternal?: true } =>
+  isExternal ? { isExternal: true } : {};
+
+const composeRow = (
+  order: CertificateParts["order"],
+  point: EvaluatedPoint,
+  isExternal: boolean,
+): Draft<CertificateRow> => {
   const setpoint = setpointText(order, point.nominalCelsius);
   if (point.state !== "measured")
     return {
@@ -54,7 +65,8 @@ const composeRow = (order: CertificateParts["order"], point: EvaluatedPoint): Ce
       ...blank,
       plot: null,
       conformity: noStatement,
-      remark: point.reason,
+      remark: point.reason === "" ? "" : givenWhole(point.reason),
+      ...external(isExternal),
     };
   const { degreesOfFreedom: _, ...printed } = point.printed;
   const stated = statesConformity(order);
@@ -78,16 +90,17 @@ const composeRow = (order: CertificateParts["order"], point: EvaluatedPoint): Ce
           ...acceptance(point),
         }
       : noStatement,
-    remark: [
-      ...(orderedSetpoint(order, point.nominalCelsius) ? [] : ["Measured in addition to the order."]),
+    remark: inARow([
+      ...(orderedSetpoint(order, point.nominalCelsius) ? [] : [say("row.in-addition")]),
       ...(isBeyondStandard(point) ? [beyondStandard] : []),
-    ].join(" "),
+    ]),
+    ...external(isExternal),
   };
 };
 
 /** Rows in the order of the run's setpoints. Numbers are the printed strings of the evaluation, untouched. */
-export const composeRows = (parts: CertificateParts): CertificateRow[] =>
-  parts.points.map((point) => composeRow(parts.order, point));
+export const composeRows = (parts: CertificateParts): readonly Draft<CertificateRow>[] =>
+  parts.points.map((point) => composeRow(parts.order, point, parts.provider !== undefined));
 
 /** What was ordered and is not among the points: said under deviations, never left out in silence. */
 export const missingSetpoints = (parts: CertificateParts): string[] =>

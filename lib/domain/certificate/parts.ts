@@ -2,7 +2,9 @@ import type { Outcome } from "@/lib/metrology/outcome";
 import type { EvaluatedFunction, EvaluatedPoint } from "../evidence/evaluation";
 import type { DecisionRule } from "../evidence/schema";
 import type { SetKind } from "../parts/decide-set";
-import type { CertificateStandard } from "./content";
+import type { SensorBuild } from "../sensor/build";
+import type { Said } from "./catalogue/message";
+import type { CertificateContent, CertificateStandard } from "./content";
 import type { Anneal } from "./texts-of-parts";
 
 /** What a certificate is composed from: plain facts, already loaded. Dates are "YYYY-MM-DD". */
@@ -47,7 +49,7 @@ export type CertificateParts = {
     readonly construction: string;
     readonly protection: string;
     /** "Lot 7, roll 12, first end"; left out where not stated. */
-    readonly material?: string;
+    readonly material?: Said;
   };
   readonly intake: {
     readonly receivedOn: string;
@@ -58,6 +60,17 @@ export type CertificateParts = {
     readonly polarity: string;
     readonly typeCheck: string;
   };
+  /** What the sensor is and went through before it came, as told at intake; left out: nobody was asked. */
+  readonly build?: SensorBuild;
+  /** Measurements of this sensor that are kept and not reported, with the reason. None: left out. */
+  readonly setAside?: readonly { readonly run: string; readonly reason: string }[];
+  /** 7.8.7: by who is authorised for them, in their own words. `on`: "YYYY-MM-DD". None: left out. */
+  readonly opinions?: readonly {
+    readonly text: string;
+    readonly basis: string;
+    readonly by: string;
+    readonly on: string;
+  }[];
   /** 7.4.3: what has to be said because the customer insisted, composed when the hold ended. None: left out. */
   readonly disclaimers?: readonly string[];
   /** 7.8.4.1 d: annealed here, in the order of time. None: left out. */
@@ -101,8 +114,11 @@ export type CertificateParts = {
   readonly points: readonly EvaluatedPoint[];
   /** As the run's evidence asks for it, or why there is none; null where it does not ask. */
   readonly deviationFunction: Outcome<EvaluatedFunction> | null;
-  readonly standards: readonly CertificateStandard[];
+  readonly standards: readonly StandardPart[];
 };
+
+/** `description` may still be a message of the catalogue. */
+export type StandardPart = Omit<CertificateStandard, "description"> & { readonly description: Said };
 
 /** What exists only once it is signed off. */
 export type CertificateIssue = {
@@ -117,4 +133,6 @@ export type CertificateIssue = {
   };
   /** Said on the certificate where the performer signed off by policy; empty otherwise. */
   readonly exception: string;
+  /** PUBLIC_URL/authenticity/TOKEN: where anyone can check it. */
+  readonly authenticity?: NonNullable<CertificateContent["authenticity"]>;
 };

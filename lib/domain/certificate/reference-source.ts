@@ -1,6 +1,7 @@
 import { isWithinIecRange } from "@/lib/metrology/thermocouple/is-within-iec-range";
 import { referenceFunctions } from "@/lib/metrology/thermocouple/reference-functions";
 import type { MeasuredPoint } from "../evidence/evaluation";
+import { type Said, say } from "./catalogue/message";
 
 type Place = Pick<MeasuredPoint, "type" | "nominalCelsius">;
 
@@ -12,12 +13,13 @@ export const isBeyondStandard = ({ type, nominalCelsius }: Place): boolean =>
   !isWithinIecRange(referenceFunctions[type], nominalCelsius);
 
 /** Said in the row of such a point. */
-export const beyondStandard = `Reference function of ${monograph}, as ${standard} does not reach this temperature.`;
+export const beyondStandard = say("row.beyond-standard", { monograph, standard });
 
 /** Where the reference functions of these points stand; `at` writes a temperature as the results do. */
-export const referenceSource = (points: readonly Place[], at: (celsius: number) => string): string => {
+export const referenceSource = (points: readonly Place[], at: (celsius: number) => string): Said => {
   const beyond = points.filter(isBeyondStandard);
   if (beyond.length === 0) return standard;
   if (beyond.length === points.length) return monograph;
-  return `${standard} (at ${beyond.map(({ nominalCelsius }) => at(nominalCelsius)).join(", ")}: ${monograph})`;
+  const listed = beyond.map(({ nominalCelsius }) => at(nominalCelsius)).join(", ");
+  return say("source.mixed", { standard, points: listed, monograph });
 };

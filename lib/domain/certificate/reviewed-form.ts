@@ -1,4 +1,5 @@
 import type { CertificateContent } from "./content";
+import { onlyWhatIsSaid } from "./how-written";
 
 /** Stands where a signed certificate has its number, date and signatory. */
 export const unissued = {
@@ -11,10 +12,11 @@ export const unissued = {
  * The content as it was before sign-off: what the signatory saw. Taken from a signed certificate it gives the reviewed
  * hash again, so anyone who holds the content can check that what was signed is what was reviewed.
  */
-export const reviewedForm = (content: CertificateContent): CertificateContent => ({
-  ...content,
-  number: unissued.number,
-  issuedOn: unissued.issuedOn,
-  authorisedBy: { ...unissued.authorisedBy },
-  evidence: { ...content.evidence, exception: "" },
-});
+export const reviewedForm = ({ authenticity: _, ...content }: CertificateContent): CertificateContent =>
+  onlyWhatIsSaid({
+    ...content,
+    number: unissued.number,
+    issuedOn: unissued.issuedOn,
+    authorisedBy: { ...unissued.authorisedBy },
+    evidence: { ...content.evidence, exception: "" },
+  });

@@ -2,7 +2,14 @@ import { z } from "zod";
 import { optionalText } from "./field";
 import { type TemperatureUnit, temperatureUnitLabels } from "./labels";
 import { type LineMarks, workPlaces } from "./line-marks";
-import { countingRules, type LineOptions, measuredSets, reportForms } from "./options";
+import {
+  contentForms,
+  countingRules,
+  type LineOptions,
+  measuredSets,
+  reportForms,
+  reportLanguages,
+} from "./options";
 import type { Setpoint } from "./setpoint";
 
 /** A box of a form: ticked = "on". */
@@ -24,6 +31,9 @@ export const lineOptionFields = {
   evidence: tick,
   report: z.enum(reportForms, "Choose how it is reported.").default("per-sensor"),
   countingRule: z.enum(countingRules, "Choose which measurement counts.").default("later-counts"),
+  language: z.enum(reportLanguages, "Choose the language of the certificate.").default("en"),
+  form: z.enum(contentForms, "Choose a full or a simplified certificate.").default("full"),
+  formAgreement: optionalText(200),
   performedAt: z.enum(workPlaces, "Choose where it is done.").default("laboratory"),
   siteAddress: optionalText(300),
   providerId: z.union([z.literal(""), z.uuid("Choose a provider from the list.")]).default(""),
@@ -76,6 +86,34 @@ const tableOf = (draft: Draft, line: Line, say: Say): LineOptions["correctionTab
   return Number.isNaN(step) ? undefined : { step };
 };
 
+const leftOut = ({ tableStep, coefficients, budget }: Draft): string[] => [
+  ...(tableStep === "" ? [] : ["the table of corrections"]),
+  ...(coefficients ? ["the coefficients"] : []),
+  ...(budget ? ["the uncertainty budget"] : []),
+];
+
+/** ISO/IEC 17025:2017, 7.8.1.3: simplified only by agreement, and never with what it leaves out. */
+const formOf = (draft: Draft, say: Say): Pick<LineOptions, "form" | "formAgreement"> => {
+  const { form, formAgreement } = draft;
+  if (form === "full") {
+    if (formAgreement !== "")
+      say(
+        "form",
+        "An agreement on a simplified certificate is written, but a full one is chosen. Choose one.",
+      );
+    return { form };
+  }
+  if (formAgreement === "")
+    say(
+      "formAgreement",
+      "Write by what it was agreed: a letter, a contract, or who agreed and when (7.8.1.3).",
+    );
+  const lost = leftOut(draft);
+  if (lost.length > 0)
+    say("form", `A simplified certificate leaves out ${lost.join(" and ")} asked for here. Take one back.`);
+  return { form, formAgreement };
+};
+
 /** What was typed as options and marks, and what is wrong with it, each at its field. */
 export const readLineOptionsDraft = (
   draft: Draft,
@@ -87,13 +125,14 @@ export const readLineOptionsDraft = (
   };
   const anneal = annealOf(draft, line, say);
   const correctionTable = tableOf(draft, line, say);
+  const form = formOf(draft, say);
   const isOnSite = draft.performedAt === "customer-site";
   if (isOnSite && draft.siteAddress === "")
     say("siteAddress", "Write where: the certificate names the place (7.8.2.1 c).");
-  const { sets, coefficients, budget, evidence, report, countingRule } = draft;
+  const { sets, coefficients, budget, evidence, report, countingRule, language } = draft;
   return {
     options: {
-      ...{ sets, coefficients, budget, evidence, report, countingRule },
+      ...{ sets, coefficients, budget, evidence, report, countingRule, language, ...form },
       ...(anneal ? { anneal } : {}),
       ...(correctionTable ? { correctionTable } : {}),
     },
@@ -120,6 +159,9 @@ export const draftOfOptions = (options: LineOptions, marks: LineMarks) => ({
   evidence: options.evidence ? "on" : "",
   report: options.report as string,
   countingRule: options.countingRule as string,
+  language: options.language as string,
+  form: options.form as string,
+  formAgreement: options.formAgreement ?? "",
   performedAt: marks.performedAt as string,
   siteAddress: marks.siteAddress,
   providerId: marks.providerId ?? "",

@@ -27,6 +27,22 @@ export const countingRuleLabels: Readonly<Record<CountingRule, string>> = {
   "earlier-counts-if-they-agree": "The earlier one counts, if they agree within their U",
 };
 
+/** English alone, or English and German in one document, the English leading and binding. */
+export const reportLanguages = ["en", "en-de"] as const;
+export type ReportLanguage = (typeof reportLanguages)[number];
+export const reportLanguageLabels: Readonly<Record<ReportLanguage, string>> = {
+  en: "English",
+  "en-de": "English and German",
+};
+
+/** ISO/IEC 17025:2017, 7.8.1.3: simplified only as agreed with the customer. */
+export const contentForms = ["full", "simplified"] as const;
+export type ContentForm = (typeof contentForms)[number];
+export const contentFormLabels: Readonly<Record<ContentForm, string>> = {
+  full: "Full",
+  simplified: "Simplified, as agreed",
+};
+
 export const LineOptions = z.strictObject({
   /** As it came, after the laboratory annealed it, or both on one certificate (ISO/IEC 17025 7.8.4.1 d). */
   sets: z.enum(measuredSets).default("as-received"),
@@ -44,6 +60,11 @@ export const LineOptions = z.strictObject({
   evidence: z.boolean().default(false),
   report: z.enum(reportForms).default("per-sensor"),
   countingRule: z.enum(countingRules).default("later-counts"),
+  /** Left out in lines from before it could be asked. */
+  language: z.enum(reportLanguages).default("en"),
+  form: z.enum(contentForms).default("full"),
+  /** By what a simplified report was agreed: a letter, a contract, a person and a day. */
+  formAgreement: z.string().min(1).max(200).optional(),
 });
 export type LineOptions = z.output<typeof LineOptions>;
 
@@ -73,4 +94,6 @@ export const lineOptionPhrases = (options: LineOptions, unit: TemperatureUnit): 
   ...(options.countingRule === "later-counts"
     ? []
     : [`If measured again: ${lowerFirst(countingRuleLabels[options.countingRule])}`]),
+  ...(options.language === "en" ? [] : ["Certificate in English and German"]),
+  ...(options.form === "full" ? [] : [`Simplified certificate, agreed: ${options.formAgreement ?? ""}`]),
 ];

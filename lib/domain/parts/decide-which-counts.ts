@@ -1,3 +1,5 @@
+import { type Message, say, sayAll } from "../certificate/catalogue/message";
+import { english } from "../certificate/catalogue/settle";
 import type { EvaluatedPoint, MeasuredPoint } from "../evidence/evaluation";
 import type { CountingRule } from "../order/options";
 import { type Difference, differenceOf } from "./difference";
@@ -7,7 +9,8 @@ type Measurement = { readonly run: string; readonly points: readonly EvaluatedPo
 
 export type WhichCounts = {
   readonly counts: "earlier" | "later";
-  /** As the certificate says it. */
+  /** As the certificate says it, and the same in English. */
+  readonly said: Message;
   readonly note: string;
   /** What a person has to look at; null = nothing. */
   readonly finding: string | null;
@@ -24,26 +27,39 @@ const compare = (earlier: Measurement, later: Measurement): WhichCounts["compare
   });
 
 const degrees = (celsius: number): string => `${Number(celsius.toFixed(2))} °C`;
-const both = (earlier: Measurement, later: Measurement): string =>
-  `Measured twice, in run ${earlier.run} and in run ${later.run}; both are kept.`;
+const listed = (celsius: readonly number[]): string => celsius.map(degrees).join(", ");
 
 /** Why the earlier one cannot stand for the later, though the rule would let it; null = it can. */
-const whyNot = (earlier: Measurement, later: Measurement, compared: WhichCounts["compared"]) => {
+const whyNot = (
+  earlier: Measurement,
+  later: Measurement,
+  compared: WhichCounts["compared"],
+): Message | null => {
   const apart = compared.filter(({ agrees }) => !agrees);
   if (apart.length > 0)
-    return `they differ by more than U of the difference at ${apart
-      .map(
-        ({ nominalCelsius, printed }) =>
-          `${degrees(nominalCelsius)} (${printed.celsius} °C, U ${printed.expandedCelsius} °C)`,
-      )
-      .join(", ")}`;
-  if (compared.length === 0) return "they have no measured setpoint in common";
-  return compared.length < measured(later).length
-    ? `run ${earlier.run} has no result at ${measured(later)
-        .filter(({ nominalCelsius }) => !compared.some((one) => one.nominalCelsius === nominalCelsius))
-        .map(({ nominalCelsius }) => degrees(nominalCelsius))
-        .join(", ")}`
-    : null;
+    return say("repeat.why-apart", {
+      points: apart
+        .map(
+          ({ nominalCelsius, printed }) =>
+            `${degrees(nominalCelsius)} (${printed.celsius} °C, U ${printed.expandedCelsius} °C)`,
+        )
+        .join(", "),
+    });
+  if (compared.length === 0) return say("repeat.why-none-common");
+  const lacking = measured(later)
+    .map(({ nominalCelsius }) => nominalCelsius)
+    .filter((celsius) => !compared.some((one) => one.nominalCelsius === celsius));
+  return lacking.length > 0 ? say("repeat.why-lacking", { run: earlier.run, points: listed(lacking) }) : null;
+};
+
+const counted = (
+  earlier: Measurement,
+  later: Measurement,
+  decided: Pick<WhichCounts, "counts" | "compared"> & { readonly by: Message; readonly finding?: string },
+): WhichCounts => {
+  const { by, counts, compared, finding = null } = decided;
+  const said = sayAll([say("repeat.twice", { earlier: earlier.run, later: later.run }), by]);
+  return { counts, said, note: english(said), finding, compared };
 };
 
 /**
@@ -57,24 +73,14 @@ export const decideWhichCounts = (
 ): WhichCounts => {
   const compared = compare(earlier, later);
   if (rule === "later-counts")
-    return {
-      counts: "later",
-      note: `${both(earlier, later)} By the rule fixed before the second measurement the later one is reported.`,
-      finding: null,
-      compared,
-    };
+    return counted(earlier, later, { counts: "later", by: say("repeat.later"), compared });
   const why = whyNot(earlier, later, compared);
   if (why === null)
-    return {
-      counts: "earlier",
-      note: `${both(earlier, later)} They agree within U of their difference; by the rule fixed before the second measurement the earlier one is reported.`,
-      finding: null,
-      compared,
-    };
-  return {
+    return counted(earlier, later, { counts: "earlier", by: say("repeat.earlier"), compared });
+  return counted(earlier, later, {
     counts: "later",
-    note: `${both(earlier, later)} By the rule fixed before the second measurement the earlier one was to be reported if they agree: ${why}, so the later one is reported.`,
-    finding: `The repeat does not confirm run ${earlier.run}: ${why}.`,
+    by: say("repeat.disagree", { why }),
+    finding: `The repeat does not confirm run ${earlier.run}: ${english(why)}.`,
     compared,
-  };
+  });
 };

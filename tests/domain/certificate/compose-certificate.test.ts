@@ -3,8 +3,8 @@ import { describe, expect, it } from "vitest";
 import { composeCertificate } from "@/lib/domain/certificate/compose-certificate";
 import type { CertificateContent } from "@/lib/domain/certificate/content";
 import { canonicalContent, contentHash } from "@/lib/domain/certificate/content-hash";
+import { decisionRuleText } from "@/lib/domain/certificate/decision-rule-text";
 import { reviewedForm, unissued } from "@/lib/domain/certificate/reviewed-form";
-import { decisionRuleText } from "@/lib/domain/certificate/texts";
 import { demand } from "@/lib/domain/refusal";
 import { inventedParts } from "../../support/certificate-parts";
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { decisionRuleText } from "@/lib/domain/certificate/texts";
+import { decisionRuleText } from "@/lib/domain/certificate/decision-rule-text";
 import { evaluateEvidence } from "@/lib/domain/evidence/evaluate";
 import type { DecisionRule } from "@/lib/domain/evidence/schema";
 import { buildEvidence } from "./build-evidence";

@@ -78,6 +78,7 @@ describe("what a line asks for beyond its points", () => {
       ...{ coefficients: "on", budget: "on", evidence: "on", report: "per-lot" },
       ...{ countingRule: "earlier-counts-if-they-agree", performedAt: "customer-site" },
       ...{ siteAddress: "Works Road 1", providerId },
+      ...{ language: "en-de", form: "full", formAgreement: "" },
     };
     const line = lineOf(typed) ?? expect.fail("refused");
     expect(draftOfOptions(line.options, line.marks)).toEqual(typed);
@@ -90,7 +91,27 @@ describe("what a line asks for beyond its points", () => {
       "Evidence file attached",
       "One certificate for the lot",
       "If measured again: the earlier one counts, if they agree within their U",
+      "Certificate in English and German",
     ]);
     expect(draftOfOptions(LineOptions.parse({}), noMarks)).toMatchObject({ tableStep: "", coefficients: "" });
+  });
+
+  it("takes a simplified certificate only with its agreement, and never with what it leaves out", () => {
+    expect(problems({ form: "simplified" })).toHaveProperty("formAgreement");
+    const agreed = { form: "simplified", formAgreement: "letter of 2026-02-20" };
+    for (const lost of [{ tableStep: "25" }, { coefficients: "on" }, { budget: "on" }])
+      expect(problems({ ...agreed, ...lost })).toHaveProperty("form");
+    expect(problems({ form: "full", formAgreement: "letter of 2026-02-20" })).toHaveProperty("form");
+    const line = lineOf(agreed) ?? expect.fail("refused");
+    expect(line.options).toMatchObject(agreed);
+    expect(draftOfOptions(line.options, line.marks)).toMatchObject(agreed);
+    expect(lineOptionPhrases(line.options, "C")).toContain(
+      "Simplified certificate, agreed: letter of 2026-02-20",
+    );
+  });
+
+  it("asks for English alone and the full form unless it says otherwise", () => {
+    expect(readLineOptions("{}")).toMatchObject({ language: "en", form: "full" });
+    expect(problems({ language: "fr" })).toHaveProperty("language");
   });
 });

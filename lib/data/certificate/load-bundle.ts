@@ -1,5 +1,6 @@
 import type { BundleMember, CertificateBundle } from "@/lib/domain/certificate/bundle";
 import { say, sayAll } from "@/lib/domain/certificate/catalogue/message";
+import type { CertificateParts } from "@/lib/domain/certificate/parts";
 import { readLineOptions } from "@/lib/domain/order/options";
 import { asCountingRule } from "@/lib/domain/parts/counting-rule";
 import { decideWhichCounts } from "@/lib/domain/parts/decide-which-counts";
@@ -126,6 +127,30 @@ const missingSet = (tag: string, sets: string, members: readonly BundleMember[])
     : `${tag} is ordered as received and after annealing, and no results as received were kept for its certificate.`;
 };
 
+type SetAside = NonNullable<CertificateParts["setAside"]>;
+
+/** Measurements of this sensor that were put back: kept, and not reported here. */
+const setAsideOf = async (tx: Tx, sensorId: string, members: readonly BundleMember[]): Promise<SetAside> => {
+  const rows = await tx.reviewDecision.findMany({
+    where: { sensorId, decision: "put-back", runId: { notIn: members.map(({ runId }) => runId) } },
+    orderBy: { id: "asc" },
+  });
+  const runs = await tx.run.findMany({
+    where: { id: { in: rows.map(({ runId }) => runId) } },
+    select: { id: true, number: true },
+  });
+  const last = new Map(rows.map((row) => [row.runId, row]));
+  return [...last.values()].map(({ runId, reason }) => ({
+    run: runs.find(({ id }) => id === runId)?.number ?? "",
+    reason: reason || "no reason recorded",
+  }));
+};
+
+const withSetAside = (member: BundleMember, setAside: SetAside): BundleMember => ({
+  ...member,
+  parts: { ...member.parts, setAside },
+});
+
 const loadSensor = async (tx: Tx, review: ReviewRun, sensorId: string): Promise<Result<OfSensor>> => {
   const own = memberOf(review, sensorId);
   if (!own.ok) return own;
@@ -141,9 +166,11 @@ const loadSensor = async (tx: Tx, review: ReviewRun, sensorId: string): Promise<
   const sensor = review.sensors.find(({ id }) => id === sensorId);
   const lacking = missingSet(tag, readLineOptions(sensor?.line.options ?? "{}").sets, members);
   if (lacking !== null) return refuse("rule", lacking);
+  const setAside = await setAsideOf(tx, sensorId, members);
+  const told = setAside.length === 0 ? members : members.map((one) => withSetAside(one, setAside));
   return ok({
     ...counting.value,
-    members: together(members),
+    members: together(told),
     performerIds: [...counting.value.performerIds, ...kept.performerIds],
   });
 };

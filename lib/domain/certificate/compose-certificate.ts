@@ -2,6 +2,7 @@ import type { MeasuredPoint } from "../evidence/evaluation";
 import type { DecisionRule } from "../evidence/schema";
 import { toleranceMessage } from "../order/tolerance-phrase";
 import { ok, type Result, refuse } from "../refusal";
+import type { TextKey } from "./catalogue/catalogue";
 import { type Draft, givenWhole, type Message, type Said, say, sayAll } from "./catalogue/message";
 import { english, settle } from "./catalogue/settle";
 import { composeConditions, composeDeviations, composeExclusions } from "./compose-circumstances";
@@ -127,15 +128,20 @@ const issued = (issue: CertificateIssue | null) =>
     ? {
         number: issue.number,
         issuedOn: issue.issuedOn,
-        authorisedBy: { ...issue.signatory, role: roleOf(issue.signatory.role), on: issue.issuedOn },
+        authorisedBy: {
+          ...issue.signatory,
+          role: known(issue.signatory.role, "role.signatory"),
+          ...(issue.signatory.meaning
+            ? { meaning: known(issue.signatory.meaning, "meaning.reviewed-and-authorised") }
+            : {}),
+          on: issue.issuedOn,
+        },
         ...(issue.authenticity ? { authenticity: issue.authenticity } : {}),
       }
     : unissued;
 
-const signatory = say("role.signatory");
-const roleOf = (role: string): Said => (role === english(signatory) ? signatory : role);
-const exceptionOf = (exception: string): Said =>
-  exception === texts.performerSignedOff ? say("performer-signed-off") : exception;
+/** A text that came as English, as the catalogue's where it is that. */
+const known = (text: string, key: TextKey): Said => (text === english(say(key)) ? say(key) : text);
 
 /** Where the results come from, what they rest on, and what was left out. */
 const grounds = (parts: CertificateParts, isSimplified: boolean) => {
@@ -145,7 +151,9 @@ const grounds = (parts: CertificateParts, isSimplified: boolean) => {
     traceabilityStatement: texts.traceabilityStatement(
       parts.standards.filter((standard) => standard.calibrationCertificate === "").map(({ tag }) => tag),
     ),
-    standards: [...parts.standards],
+    standards: parts.standards.map((one) =>
+      parts.provider === undefined ? one : { ...one, isExternal: true as const },
+    ),
     adjustment: adjustment(parts),
     deviations: composeDeviations(parts),
     ...(history ? { thermalHistory: history } : {}),
@@ -209,7 +217,7 @@ const draftOf = (parts: CertificateParts, issue: CertificateIssue | null, how: H
       engineVersion: evaluation.engineVersion,
       inputsDigest: evaluation.inputsDigest,
       evaluation: evaluation.sequence,
-      exception: exceptionOf(issue?.exception ?? ""),
+      exception: known(issue?.exception ?? "", "performer-signed-off"),
     },
   } satisfies Draft<CertificateContent>;
 };

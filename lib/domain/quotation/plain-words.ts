@@ -39,6 +39,8 @@ export const optionsInPlainWords = (options: LineOptions, unit: TemperatureUnit)
   ...(options.budget ? ["uncertainty budget on the certificate"] : []),
   ...(options.evidence ? ["evidence file attached"] : []),
   ...(options.report === "per-lot" ? ["one certificate for the lot"] : []),
+  ...(options.language === "en" ? [] : ["certificate in English and German"]),
+  ...(options.form === "full" ? [] : [`simplified certificate, as agreed: ${options.formAgreement ?? ""}`]),
 ];
 
 /** ISO/IEC 17025:2017, 7.8.2.1 c and p: where, and by whom if not by the laboratory. */

@@ -11,6 +11,7 @@ import { say } from "@/lib/domain/certificate/catalogue/message";
 import { english, settle } from "@/lib/domain/certificate/catalogue/settle";
 import { FurtherLanguage } from "@/lib/domain/certificate/document-language";
 import { budgetLines } from "@/lib/domain/evidence/budget-lines";
+import { meanings } from "@/lib/domain/signing/meaning";
 
 const entries = Object.entries(catalogue.texts) as [TextKey, { en: string; de?: string }][];
 const places = (text: string) => [...text.matchAll(/\{(\w+)\}/g)].map(([, name]) => name).toSorted();
@@ -47,6 +48,10 @@ describe("the text catalogue", () => {
   it("names each line of the budget as the evaluation does", () => {
     for (const [key, { label: named }] of Object.entries(budgetLines))
       expect(english(say(`budget.${key as keyof typeof budgetLines}`))).toBe(named);
+  });
+
+  it("knows what a signature means, as it is signed", () => {
+    expect(english(say("meaning.reviewed-and-authorised"))).toBe(meanings["reviewed-and-authorised"]);
   });
 
   it("gives a label in the language asked for, English unless said", () => {

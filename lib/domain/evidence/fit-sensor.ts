@@ -11,7 +11,7 @@ import { pointEffects } from "./point-effects";
  * Lines drawn anew at every setpoint. All others act on every point of a run with one error, and do not average away:
  * certificate and drift of the reference, meter, junction, lead, the places in the furnace, both inhomogeneities.
  */
-const ownLines: ReadonlySet<string> = new Set<LineKey>([
+export const ownLines: ReadonlySet<string> = new Set<LineKey>([
   "reference.repeatability",
   "reference.interpolation",
   "voltmeter.resolution@reference",

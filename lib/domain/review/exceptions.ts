@@ -1,10 +1,16 @@
 import type { EvaluatedPoint, EvidenceFinding } from "../evidence/evaluation";
+import { deviationPatterns } from "./deviation-patterns";
+import type { ReviewedResult } from "./difference-cell";
 import type { ResultName } from "./result-name";
 
 /** Something the signatory should see before the rest. `weight` only orders; it is never shown. */
 export type ReviewException = {
   readonly weight: number;
   readonly kind:
+    | "swap"
+    | "reference-shift"
+    | "junction-shift"
+    | "earlier"
     | "finding"
     | "not-measured"
     | "conformity"
@@ -122,8 +128,11 @@ export const reviewExceptions = (given: {
     readonly reason: string;
     readonly given: string | null;
   }[];
+  /** The measured points beside the last result of each sensor, where there is one. */
+  readonly reviewed?: readonly ReviewedResult[];
 }): readonly ReviewException[] =>
   [
+    ...deviationPatterns(given.reviewed ?? []),
     ...given.findings.map((finding) => ({
       weight: 75,
       kind: "finding" as const,

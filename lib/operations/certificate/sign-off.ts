@@ -10,6 +10,7 @@ import { hex } from "@/lib/data/hex";
 import { holdsOf } from "@/lib/data/hold/holds-of";
 import type { Tx } from "@/lib/data/in-scope";
 import { nextNumber } from "@/lib/data/number/next-number";
+import { publicUrl } from "@/lib/data/public-url";
 import { closeReview } from "@/lib/data/review/close-review";
 import { loadReviewRun, type ReviewRun } from "@/lib/data/review/load-review-run";
 import { setSensorState } from "@/lib/data/sensor/set-state";
@@ -78,6 +79,12 @@ const demandUnsigned = (review: ReviewRun, item: Item): void => {
   });
 };
 
+/** Where anyone can check it; a process that people do not reach knows no address. */
+const authenticityOf = (token: string) => {
+  const origin = publicUrl();
+  return origin === null ? {} : { authenticity: { address: new URL(`/authenticity/${token}`, origin).href } };
+};
+
 const signOne = async (
   { signing, now, tx }: SignOffContext,
   review: ReviewRun,
@@ -89,6 +96,7 @@ const signOne = async (
   const authorisation = await demandAuthorised(tx, personId, bundle, now);
   const year = now.getUTCFullYear();
   const number = certificateNumber(year, await nextNumber(tx, `certificate-${year}`));
+  const token = randomBytes(32).toString("base64url");
   const content = demand(
     composeBundle(bundle, {
       number,
@@ -98,10 +106,10 @@ const signOne = async (
         ...{ at: now.toISOString(), meaning: meanings[meaning] },
       },
       exception: standing.kind === "exception" ? performerSignedOff : "",
+      ...authenticityOf(token),
     }),
   );
   const hash = contentHash(content, sha256);
-  const token = randomBytes(32).toString("base64url");
   const signed = { signedById: personId, signedAt: now };
   const id = await insertCertificate(tx, {
     content,

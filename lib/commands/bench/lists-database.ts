@@ -87,7 +87,7 @@ const work = (size: Size): readonly string[] => [
   `INSERT INTO answer (question_id, customer_id, text, came_by, said_by_name, said_at)
    SELECT q.id, q.customer_id, 'This one', 'link', 'C', now() FROM question q JOIN customer_order o ON o.id = q.order_id WHERE o.state IN ('completed', 'cancelled')`,
   `INSERT INTO hold (id, customer_id, order_id, kind, reason, placed_by_id, placed_at)
-   SELECT md5('hold ' || number)::uuid, customer_id, id, 'question', 'Which end?', ${id("person", "1")}, recorded_at FROM customer_order WHERE right(number, 2) = '13'`,
+   SELECT md5('hold ' || number)::uuid, customer_id, id, 'question', 'Which end?', ${id("person", "1")}, recorded_at FROM customer_order WHERE right(number, 1) = '7'`,
   `INSERT INTO hold_release (hold_id, customer_id, outcome, reason, released_at)
    SELECT h.id, h.customer_id, 'go-on', 'answered', now() FROM hold h JOIN customer_order o ON o.id = h.order_id WHERE o.state = 'completed'`,
   `INSERT INTO nonconformity (number, kind, state, title, description, subject_kind, subject_name, customer_id, opened_at)

@@ -16,6 +16,11 @@ export type Settings = {
   readonly smtpUrl: string | undefined;
   /** The address that messages come from; without it, one made of the host people reach us at. */
   readonly mailFrom: string | undefined;
+  /** A PKCS #12 file with the key that seals certificates; without it, the laboratory makes itself one. */
+  readonly sealKeyFile: string | undefined;
+  readonly sealKeyPassphrase: string | undefined;
+  /** An RFC 3161 timestamp authority; without it, the laboratory's own clock. */
+  readonly timestampUrl: string | undefined;
   readonly demo: "seed" | "do not seed" | "seed if the database is our own";
   readonly demoOnNetwork: boolean;
 };
@@ -47,6 +52,9 @@ export function readSettings(environment: NodeJS.ProcessEnv, args: readonly stri
     mailFrom: mailFrom(set("MAIL_FROM")),
     dataFolder: set("EMFOLIO_DATA_DIR"),
     authSecret,
+    sealKeyFile: set("SEAL_KEY_FILE"),
+    sealKeyPassphrase: environment.SEAL_KEY_PASSPHRASE || undefined,
+    timestampUrl: timestampUrl(set("TIMESTAMP_URL")),
     demo: args.includes("--demo")
       ? "seed"
       : args.includes("--no-demo")
@@ -76,6 +84,11 @@ function smtpUrl(given: string | undefined): string | undefined {
 function mailFrom(given: string | undefined): string | undefined {
   if (given === undefined || /^[^\s@<>,;]+@[^\s@<>,;]+$/.test(given)) return given;
   throw new Failure(`MAIL_FROM must be one address like laboratory@calibration.example, not ${given}.`);
+}
+
+function timestampUrl(given: string | undefined): string | undefined {
+  if (given === undefined || (/^https?:\/\//.test(given) && URL.canParse(given))) return given;
+  throw new Failure(`TIMESTAMP_URL must be an address like http://timestamp.example/rfc3161, not ${given}.`);
 }
 
 export function isLoopback(host: string): boolean {

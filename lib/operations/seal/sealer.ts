@@ -104,8 +104,13 @@ export const makeSealer =
     return { bytes, fingerprint: material.facts.fingerprint };
   };
 
-/** Makes and lists the installation's keys now, so that they are there before the first document. */
-export const prepareKeys = async (keys: KeyFolder, clock: Clock): Promise<void> => {
-  await openListed(keys, "seal", clock);
+/**
+ * Opens, and where need be makes and lists, the installation's keys before the first document; the seal's, or null where
+ * the laboratory has no name yet that a key of its own could carry.
+ */
+export const installationKeys = async (keys: KeyFolder, clock: Clock): Promise<OpenedKey | null> => {
+  const laboratory = await inScope({ kind: "laboratory" }, loadLaboratory);
+  if (!laboratory) return null;
   if (keys.timestampUrl === undefined) await openListed(keys, "timestamp", clock);
+  return openListed(keys, "seal", clock);
 };

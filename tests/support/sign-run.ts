@@ -30,19 +30,42 @@ type Built = {
 /** Of a form that was just shown, by somebody who has signed a moment ago: the password is enough. */
 export const signingAct = () => ({ actId: randomUUID(), password: signingPassword, code: "" });
 
+/** Each result of the run's last evaluation, opened by every signatory. */
+export const openForSigners = (runId: string): Promise<void> =>
+  inScope({ kind: "laboratory" }, async (tx) => {
+    const signers = await tx.personRole.findMany({ where: { role: "signatory" } });
+    const { id: evaluationId, results } = await tx.evaluation.findFirstOrThrow({
+      where: { runId },
+      orderBy: { sequence: "desc" },
+      select: { id: true, results: { select: { sensorId: true, setpointId: true } } },
+    });
+    await tx.reviewOpening.createMany({
+      data: signers.flatMap(({ personId: openedById }) =>
+        results.map((result) => ({
+          ...{ runId, evaluationId, openedById, openedAt: new Date("2026-03-05T09:00:00Z") },
+          ...{ sensorId: result.sensorId, setpointId: result.setpointId },
+        })),
+      ),
+      skipDuplicates: true,
+    });
+  });
+
 /** What the sign-off form sends for these sensors. */
 export const signOffInput = async (
   built: Built,
   sensors: readonly { readonly id: string }[] = built.sensors,
   evaluationId = built.evaluation.id,
-) => ({
-  runId: built.run.id,
-  evaluationId,
-  items: await Promise.all(
-    sensors.map(async ({ id }) => ({ sensorId: id, reviewedHash: await reviewedHash(built.run.id, id) })),
-  ),
-  act: signingAct(),
-});
+) => {
+  await openForSigners(built.run.id);
+  return {
+    runId: built.run.id,
+    evaluationId,
+    items: await Promise.all(
+      sensors.map(async ({ id }) => ({ sensorId: id, reviewedHash: await reviewedHash(built.run.id, id) })),
+    ),
+    act: signingAct(),
+  };
+};
 
 export const signRun = async (actor: Actor, built: Built) =>
   (await execute(signOff, actor, await signOffInput(built), signClock)).certificates;

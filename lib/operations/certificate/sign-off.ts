@@ -12,6 +12,8 @@ import type { Tx } from "@/lib/data/in-scope";
 import { nextNumber } from "@/lib/data/number/next-number";
 import { publicUrl } from "@/lib/data/public-url";
 import { closeReview } from "@/lib/data/review/close-review";
+import { loadOpened } from "@/lib/data/review/load-opened";
+import { loadRemarks } from "@/lib/data/review/load-remarks";
 import { loadReviewRun, type ReviewRun } from "@/lib/data/review/load-review-run";
 import { setSensorState } from "@/lib/data/sensor/set-state";
 import { sha256 } from "@/lib/data/sha256";
@@ -30,7 +32,9 @@ import { decideNotHeld } from "@/lib/domain/hold/decide-not-held";
 import { readLineOptions } from "@/lib/domain/order/options";
 import { decideOneLot } from "@/lib/domain/parts/decide-one-lot";
 import { demand, Refused } from "@/lib/domain/refusal";
+import { decideOpened } from "@/lib/domain/review/decide-opened";
 import { decideReviewable } from "@/lib/domain/review/decide-reviewable";
+import { decideSettled } from "@/lib/domain/review/decide-settled";
 import { decideSignOffStanding, type SignOffStanding } from "@/lib/domain/review/may-decide";
 import { SigningAct } from "@/lib/domain/signing/act";
 import { meanings } from "@/lib/domain/signing/meaning";
@@ -77,6 +81,13 @@ const demandUnsigned = (review: ReviewRun, item: Item): void => {
     code: "wrong-state",
     message: `${tag} already has its certificate from this run: ${signed.number}.`,
   });
+};
+
+/** What stands out and what the lot named was opened by whoever signs, and no remark on it is left without an answer. */
+const demandLookedAt = async (tx: Tx, review: ReviewRun, personId: string, sensorIds: readonly string[]) => {
+  const sensors = review.sensors.filter(({ id }) => sensorIds.includes(id)).map(({ tag }) => tag);
+  demand(decideOpened({ ...(await loadOpened(tx, review, personId)), sha256, sensors }));
+  demand(decideSettled(await loadRemarks(tx, review), sensors));
 };
 
 /** Where anyone can check it; a process that people do not reach knows no address. */
@@ -199,6 +210,7 @@ export const signOff = defineOperation({
     );
     const sensorIds = input.items.flatMap(sensorsOf);
     demand(decideNotHeld(await holdsOf(tx, sensorIds), "signed off"));
+    await demandLookedAt(tx, review, signing.personId, sensorIds);
     const signed = [];
     for (const item of input.items) {
       demandUnsigned(review, item);

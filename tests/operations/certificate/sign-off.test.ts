@@ -14,7 +14,7 @@ import { returnRun } from "@/lib/operations/review/return";
 import { addEvaluation, buildRun } from "../../support/build-run";
 import { buildWorld, type World } from "../../support/build-world";
 import { type TestDatabase, testDatabase } from "../../support/database";
-import { signClock, signOffInput } from "../../support/sign-run";
+import { openForSigners, signClock, signOffInput } from "../../support/sign-run";
 
 let database: TestDatabase;
 let world: World;
@@ -99,6 +99,7 @@ describe("sign-off", () => {
     await expect(sign(world.people.signatory, input)).rejects.toMatchObject({
       refusal: { code: "changed-meanwhile" },
     });
+    await openForSigners(built.run.id);
     // The new evaluation with the hash of the old one.
     await expect(sign(world.people.signatory, { ...input, evaluationId: second.id })).rejects.toMatchObject({
       refusal: { code: "changed-meanwhile" },

@@ -7,7 +7,7 @@ import { buildRun } from "../../support/build-run";
 import { buildWorld, type World } from "../../support/build-world";
 import { type TestDatabase, testDatabase } from "../../support/database";
 import { contentOf, rederived, runState, shift, stateOf } from "../../support/parts-seen";
-import { reviewedHash, signClock, signingAct } from "../../support/sign-run";
+import { openForSigners, reviewedHash, signClock, signingAct } from "../../support/sign-run";
 
 let database: TestDatabase;
 let world: World;
@@ -33,6 +33,7 @@ describe("one certificate for a lot", () => {
       others,
       reviewedHash: await reviewedHash(built.run.id, first!, ...others),
     };
+    await openForSigners(built.run.id);
     return execute(
       signOff,
       world.people.signatory,

@@ -303,3 +303,36 @@ describe("an act twice", () => {
     ).toEqual(["secretCode"]);
   });
 });
+
+describe("what is signed was looked at", () => {
+  const now = at("10:00:00");
+
+  it("refuses a result that must be opened and was not, and a remark that is not settled", async () => {
+    const signer = await newSigner();
+    await signNew(signer, both(signer, now), now);
+    const built = await newRun();
+    const input = await form(built, { password });
+    const late = await newSigner();
+    expect(
+      await refusal(sign(late, { ...input, act: { ...input.act, ...both(late, now) } }, now)),
+    ).toMatchObject({
+      code: "rule",
+      message: expect.stringMatching(/You have not opened T-\d+ at/),
+    });
+    const remark = {
+      ...{ runId: built.run.id, evaluationId: built.evaluation.id, sensorId: built.sensors[0]!.id },
+      ...{ place: "error", writtenById: world.people.quality.personId, writtenAt: now },
+    };
+    const { id } = await inLaboratory((tx) =>
+      tx.reviewComment.create({ data: { ...remark, text: "Is this the right reference?" } }),
+    );
+    expect(await refusal(sign(signer, input, now))).toMatchObject({
+      code: "rule",
+      message: expect.stringContaining("Is this the right reference?"),
+    });
+    await inLaboratory((tx) =>
+      tx.reviewComment.create({ data: { ...remark, text: "It is.", answersId: id, settles: true } }),
+    );
+    await sign(signer, input, now);
+  });
+});

@@ -5,7 +5,7 @@ import { pointEffects } from "../evidence/point-effects";
 import { type Draft, type Said, say } from "./catalogue/message";
 import { setpointText } from "./compose-rows";
 import type { CertificateContent } from "./content";
-import type { CertificateParts } from "./parts";
+import type { DerivedMember } from "./derived-member";
 
 type Budget = Draft<NonNullable<CertificateContent["budgets"]>[number]>;
 
@@ -39,7 +39,7 @@ const linesOf = (point: MeasuredPoint): Budget["lines"] => {
 
 /** The budget of each measured point, on the error in °C; k and U stand with the result. */
 export const composeBudgets = (
-  { order, sensor }: CertificateParts,
+  { order, sensor }: DerivedMember["parts"],
   points: readonly MeasuredPoint[],
 ): Budget[] =>
   points.flatMap((point) => {

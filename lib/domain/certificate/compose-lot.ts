@@ -2,16 +2,16 @@ import { roundHalfEven } from "@/lib/metrology/number/decimal";
 import { typeset } from "@/lib/metrology/reporting/typeset";
 import type { MeasuredPoint } from "../evidence/evaluation";
 import { isSameSetpoint } from "../parts/same-setpoint";
-import type { BundleMember } from "./bundle";
 import type { Draft } from "./catalogue/message";
 import { setpointText } from "./compose-rows";
 import type { CertificateContent } from "./content";
+import type { DerivedMember } from "./derived-member";
 import { lotStatement } from "./texts-of-parts";
 
 type Lot = NonNullable<CertificateContent["lot"]>;
 
 /** Of each sensor its last set alone: a lot is described as it leaves. */
-const lastSets = (members: readonly BundleMember[]): readonly BundleMember[] => {
+const lastSets = (members: readonly DerivedMember[]): readonly DerivedMember[] => {
   const annealed = new Set(
     members.filter(({ kind }) => kind === "after-anneal").map(({ sensorId }) => sensorId),
   );
@@ -38,7 +38,7 @@ const rowOf = (setpoint: string, points: readonly MeasuredPoint[]): Lot["rows"][
 };
 
 /** Average and spread of a lot at each setpoint that two of its items were measured at; nothing beyond them. */
-export const composeLot = (members: readonly BundleMember[]): Draft<Lot> | null => {
+export const composeLot = (members: readonly DerivedMember[]): Draft<Lot> | null => {
   const first = members[0];
   if (!first || new Set(members.map(({ sensorId }) => sensorId)).size < 2) return null;
   const points = lastSets(members).flatMap(({ parts }) =>

@@ -9,13 +9,16 @@ import { beyondStandard, isBeyondStandard } from "./reference-source";
 /** A run's setpoint is the customer's when it is the same temperature but for the rounding of °F. */
 const sameTemperatureCelsius = 0.006;
 
-const orderedSetpoint = (order: CertificateParts["order"], celsius: number) =>
+const orderedSetpoint = (order: Pick<CertificateParts["order"], "setpoints">, celsius: number) =>
   order.setpoints.find((setpoint) => Math.abs(setpoint.celsius - celsius) <= sameTemperatureCelsius);
 
 const plainCelsius = (celsius: number): string => String(Number(celsius.toFixed(2)));
 
 /** A point's setpoint as the customer ordered it, in their unit. */
-export const setpointText = (order: CertificateParts["order"], celsius: number): string => {
+export const setpointText = (
+  order: Pick<CertificateParts["order"], "setpoints" | "temperatureUnit">,
+  celsius: number,
+): string => {
   const ordered = orderedSetpoint(order, celsius);
   return ordered ? `${ordered.typed} °${order.temperatureUnit}` : `${plainCelsius(celsius)} °C`;
 };
@@ -37,7 +40,7 @@ const blank = {
 } as const;
 
 /** Two digits finer than the error printed, so that what was decided unrounded is seen in the figures. */
-const acceptance = (point: MeasuredPoint): { readonly acceptance?: string } => {
+export const acceptance = (point: MeasuredPoint): { readonly acceptance?: string } => {
   const { acceptanceCelsius } = point.conformity;
   const decimals = (point.printed.errorCelsius.split(".")[1]?.length ?? 0) + 2;
   return acceptanceCelsius === null

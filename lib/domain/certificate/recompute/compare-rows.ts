@@ -1,6 +1,7 @@
 import { roundHalfEven } from "@/lib/metrology/number/decimal";
 import { typeset } from "@/lib/metrology/reporting/typeset";
 import type { EvaluatedPoint } from "../../evidence/evaluation";
+import { acceptance } from "../compose-rows";
 import type { CertificateRow } from "../content";
 import { type Comparison, compareFigures } from "./comparison";
 
@@ -34,6 +35,7 @@ const statedIn = (row: CertificateRow): Figures => ({
         Conformity: row.conformity.state,
         Tolerance: row.conformity.tolerance,
         Probability: row.conformity.probability,
+        ...(row.conformity.acceptance ? { "Acceptance limit": row.conformity.acceptance } : {}),
       }),
 });
 
@@ -54,6 +56,7 @@ const computed = (point: EvaluatedPoint): Figures => {
     Conformity: point.conformity.state,
     Tolerance: tolerance ? `± ${tolerance}` : "",
     Probability: probability ?? "",
+    "Acceptance limit": acceptance(point).acceptance ?? "",
   };
 };
 

@@ -1,7 +1,9 @@
 import { evaluateEvidence } from "../../evidence/evaluate";
 import type { Evaluation } from "../../evidence/evaluation";
 import type { CertificateContent, CertificateRow } from "../content";
+import type { DerivedMember } from "../derived-member";
 import type { EvidenceFile, EvidencePart } from "../evidence-file/evidence-file";
+import { compareDerived } from "./compare-derived";
 import { compareFunction } from "./compare-function";
 import { compareRows } from "./compare-rows";
 import { agrees, type Comparison } from "./comparison";
@@ -15,7 +17,7 @@ export type Recomputation = {
   readonly differences: readonly Comparison[];
 };
 
-type Step = Pick<Recomputation, "problems" | "comparisons">;
+type Step = Pick<Recomputation, "problems" | "comparisons"> & { readonly member: DerivedMember | null };
 /** Tables of results that are done. */
 export type Progress = { readonly done: number; readonly of: number };
 
@@ -50,16 +52,26 @@ const evaluated = (part: EvidencePart): { evaluation: Evaluation } | { problem: 
   return { problem: `the evidence of ${part.tag} cannot be evaluated: ${first?.path}: ${first?.message}` };
 };
 
+const failed = (problem: string): Step => ({ problems: [problem], comparisons: [], member: null });
+
+/** In °C throughout: setpoints as the customer typed them are words here, not figures. */
+const memberOf = (part: EvidencePart, points: Evaluation["points"]): DerivedMember => ({
+  kind: part.set,
+  sensorId: part.tag,
+  parts: { points, sensor: { tag: part.tag }, order: { setpoints: [], temperatureUnit: "C" } },
+});
+
 const ofOne = (measured: Measured, part: EvidencePart, isOneOfSeveral: boolean): Step => {
   const told = mismatch(measured, part);
-  if (told) return { problems: [told], comparisons: [] };
+  if (told) return failed(told);
   const result = evaluated(part);
-  if ("problem" in result) return { problems: [result.problem], comparisons: [] };
+  if ("problem" in result) return failed(result.problem);
   const { points, functions } = result.evaluation;
   const own = points.filter(({ sensor }) => sensor === part.tag);
   const name = isOneOfSeveral ? `, ${part.tag}, ${part.set.replaceAll("-", " ")}, ${part.run}` : "";
   return {
     problems: [],
+    member: memberOf(part, own),
     comparisons: [
       ...compareRows(`Results${name}`, measured.rows, own),
       ...(measured.function
@@ -73,10 +85,16 @@ const ofOne = (measured: Measured, part: EvidencePart, isOneOfSeveral: boolean):
   };
 };
 
-const collected = (steps: readonly Step[]): Recomputation => {
-  const comparisons = steps.flatMap((one) => one.comparisons);
+const collected = (content: CertificateContent, steps: readonly Step[]): Recomputation => {
+  const problems = steps.flatMap((one) => one.problems);
+  const members = steps.flatMap(({ member }) => member ?? []);
+  const comparisons = [
+    ...steps.flatMap((one) => one.comparisons),
+    // Of part of its results a lot would come out otherwise for that reason alone.
+    ...(problems.length > 0 ? [] : compareDerived(content, members)),
+  ];
   return {
-    problems: steps.flatMap(({ problems }) => problems),
+    problems,
     comparisons,
     differences: comparisons.filter((one) => !agrees(one)),
   };
@@ -93,7 +111,7 @@ export function* recomputing(
 ): Generator<Progress, Recomputation> {
   if (file.certificate !== content.number) {
     const problem = `this is the evidence of certificate ${file.certificate}, not of ${content.number}`;
-    return collected([{ problems: [problem], comparisons: [] }]);
+    return collected(content, [failed(problem)]);
   }
   const all = measuredOf(content);
   const steps: Step[] = [];
@@ -109,7 +127,7 @@ export function* recomputing(
     );
     yield { done: steps.length, of: all.length };
   }
-  return collected(steps);
+  return collected(content, steps);
 }
 
 /** The same at one go. */

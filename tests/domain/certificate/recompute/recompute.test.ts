@@ -1,12 +1,15 @@
 import { describe, expect, it } from "vitest";
+import { composeBundle } from "@/lib/domain/certificate/compose-bundle";
 import { composeCertificate } from "@/lib/domain/certificate/compose-certificate";
 import type { CertificateContent } from "@/lib/domain/certificate/content";
 import type { EvidenceFile } from "@/lib/domain/certificate/evidence-file/evidence-file";
 import { recompute } from "@/lib/domain/certificate/recompute/recompute";
 import { evaluateEvidence } from "@/lib/domain/evidence/evaluate";
+import { evidenceOfSensors } from "@/lib/domain/evidence/evidence-of-sensors";
 import { Evidence } from "@/lib/domain/evidence/schema";
 import { demand } from "@/lib/domain/refusal";
 import { askFunction, lineThroughZero } from "@/tests/domain/evidence/ask-function";
+import { buildEvidence } from "@/tests/domain/evidence/build-evidence";
 import { inventedParts } from "@/tests/support/certificate-parts";
 
 const over = [300, 500, 700, 900];
@@ -67,8 +70,8 @@ describe("recomputing a certificate from its evidence", () => {
     const tables = new Set(comparisons.map(({ table }) => table));
     expect(tables).toEqual(new Set(["Results", "Deviation function"]));
     const rows = content.rows.length;
-    // State, nine figures and three of conformity; of a row not measured no conformity.
-    expect(comparisons.filter(({ table }) => table === "Results")).toHaveLength(13 * (rows - 1) + 10);
+    // State, nine figures and four of conformity; of a row not measured no conformity.
+    expect(comparisons.filter(({ table }) => table === "Results")).toHaveLength(14 * (rows - 1) + 10);
     const { coefficients, rows: table } = content.function!;
     expect(comparisons.filter(({ table: name }) => name === "Deviation function")).toHaveLength(
       5 + coefficients.length + 3 * table.length,
@@ -151,5 +154,93 @@ describe("recomputing a certificate from its evidence", () => {
     channel!.microvolts = channel!.microvolts.map((value) => value + 50);
     const { differences } = recompute(content, copy);
     expect(new Set(differences.map(({ column }) => column))).toContain("Error, °C");
+  });
+});
+
+describe("a lot annealed between two sets, with its budgets", () => {
+  const measured = (errorCelsius: number) => {
+    const scene = Evidence.parse(buildEvidence({ sensors: ["N", "N"], nominals: [600], errorCelsius }));
+    const evaluated = evaluateEvidence(scene);
+    if (!evaluated.ok) throw new Error(JSON.stringify(evaluated.problems));
+    return { scene, points: evaluated.evaluation.points };
+  };
+  const runs = [
+    { kind: "as-received" as const, run: "R-2026-0003", ...measured(0.9) },
+    { kind: "after-anneal" as const, run: "R-2026-0004", ...measured(0.4) },
+  ];
+  const members = ["X1", "X2"].flatMap((tag) =>
+    runs.map(({ kind, run, points }) => ({
+      kind,
+      parts: {
+        ...base,
+        sensor: { ...base.sensor, tag, typeLetter: "N" },
+        order: { ...base.order, setpoints: [{ typed: "1112", celsius: 600 }] },
+        run: { ...base.run, number: run },
+        set: kind,
+        hasOtherSet: true,
+        points: points.filter(({ sensor }) => sensor === tag),
+      },
+      ...{ sensorId: tag, customerId: "c", runId: run, evaluationId: run },
+    })),
+  );
+  const lot = demand(
+    composeBundle(
+      {
+        ...{
+          members,
+          filedUnder: members[1]!,
+          repeats: [],
+          earlierCounts: [],
+          findings: [],
+          performerIds: [],
+        },
+        asks: { budget: true, evidence: true },
+      },
+      { number, issuedOn: "2026-06-02", signatory: { name: "Sam Signer", role: "Signatory" }, exception: "" },
+    ),
+  );
+  const parts: EvidenceFile["parts"] = members.map(({ kind, sensorId, runId }) => ({
+    ...{ tag: sensorId, set: kind, run: runId, evaluation: 1, engineVersion: "1" },
+    ...{ inputsDigest: base.evaluation.inputsDigest, blocksDigest: "0".repeat(64), blocks: [] },
+    evidence: evidenceOfSensors(runs.find(({ run }) => run === runId)!.scene, [sensorId]),
+  }));
+  const whole: EvidenceFile = { ...file, parts };
+
+  it("finds every figure of its tables again: four sets, changes, lot and budgets", () => {
+    const { problems, differences, comparisons } = recompute(lot, whole);
+    expect(problems).toEqual([]);
+    expect(differences).toEqual([]);
+    const of = (start: string) => comparisons.filter(({ table }) => table.startsWith(start)).length;
+    expect(of("Results, ")).toBe(4 * 14);
+    // Two items, the change and its U; one setpoint of the lot with its five figures.
+    expect(of("Change by annealing")).toBe(2 * 2);
+    expect(of("Lot")).toBe(5);
+    expect(of("Budget, ")).toBe(lot.budgets!.reduce((sum, { lines }) => sum + 3 + 2 * lines.length, 0));
+    expect(lot.budgets).toHaveLength(4);
+  });
+
+  it.each([
+    ["the average", "Lot", (c: CertificateContent) => (c.lot!.rows[0]!.averageErrorCelsius = "5")],
+    [
+      "a change",
+      "Change by annealing, X2",
+      (c: CertificateContent) => (c.changes![1]!.rows[0]!.changeCelsius = "5"),
+    ],
+    [
+      "a line of a budget",
+      "Budget, X1",
+      (c: CertificateContent) => (c.budgets![0]!.lines[1]!.effectCelsius = "5"),
+    ],
+  ])("shows where %s is printed otherwise", (_, table, work) => {
+    const copy = structuredClone(lot);
+    work(copy);
+    const { differences } = recompute(copy, whole);
+    expect(differences.map((one) => one.table)).toEqual([table]);
+  });
+
+  it("compares no figure that rests on several results while one of them is missing", () => {
+    const { problems, comparisons } = recompute(lot, { ...whole, parts: parts.slice(1) });
+    expect(problems).toEqual(["the evidence has nothing of X1 in run R-2026-0003"]);
+    expect(comparisons.some(({ table }) => table === "Lot")).toBe(false);
   });
 });

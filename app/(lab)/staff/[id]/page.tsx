@@ -1,6 +1,7 @@
 import { ActionForm } from "@/app/_ui/action-form.client";
 import { Breadcrumb } from "@/app/_ui/breadcrumb";
 import { FieldList } from "@/app/_ui/field-list";
+import { LinkButton } from "@/app/_ui/link-button";
 import { Page } from "@/app/_ui/page";
 import { Section } from "@/app/_ui/section";
 import { StateMark } from "@/app/_ui/state-mark";
@@ -30,6 +31,11 @@ export default async function PersonPage({ params }: Props) {
     <Page
       title={person.name}
       crumbs={<Breadcrumb trail={[{ label: "Staff", href: "/staff" }]} />}
+      actions={
+        person.customer ? null : (
+          <LinkButton href={`/staff/${person.id}/authorisations`}>Authorisations</LinkButton>
+        )
+      }
       state={
         person.active ? (
           <StateMark state="done" label="Active" />

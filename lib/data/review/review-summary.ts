@@ -1,10 +1,15 @@
+import type { ReviewedResult } from "@/lib/domain/review/difference-cell";
 import { type ReviewException, reviewExceptions } from "@/lib/domain/review/exceptions";
 import { inOrder } from "./in-order";
 import type { ReviewRun } from "./load-review-run";
 
 /** What stands out in a loaded run, the gravest first. */
-export const exceptionsOf = (review: ReviewRun): readonly ReviewException[] =>
+export const exceptionsOf = (
+  review: ReviewRun,
+  reviewed: readonly ReviewedResult[],
+): readonly ReviewException[] =>
   reviewExceptions({
+    reviewed,
     points: inOrder(review).map(({ point }) => point),
     findings: review.evaluation?.findings ?? [],
     hasTypedReadings: review.blocks.some(({ source }) => source === "typed"),

@@ -1,7 +1,7 @@
 import type { EvaluatedPoint, EvidenceFinding } from "../evidence/evaluation";
 import { deviationPatterns } from "./deviation-patterns";
 import type { ReviewedResult } from "./difference-cell";
-import type { ResultName } from "./result-name";
+import { type ResultName, resultNameOf } from "./result-name";
 
 /** Something the signatory should see before the rest. `weight` only orders; it is never shown. */
 export type ReviewException = {
@@ -49,6 +49,9 @@ const conformityTexts = {
 const largeShareOfTolerance = 0.75;
 /** Spread of the references against U of the temperature, from which a look is due. The laboratory's habit, no source. */
 const largeSpreadOfReferences = 0.5;
+const spreadWeight = 45;
+/** Beyond U itself one of them is wrong: above whatever a single sensor shows. */
+const spreadBeyondUWeight = 95;
 
 const at = (point: EvaluatedPoint): string =>
   `${point.sensor} at ${Number(point.nominalCelsius.toFixed(2))} °C`;
@@ -103,16 +106,23 @@ const ofReferences = (points: readonly EvaluatedPoint[]): ReviewException[] => {
     const spread = Math.max(...temperatures) - Math.min(...temperatures);
     if (temperatures.length < 2 || spread <= largeSpreadOfReferences * 2 * point.temperatureBudget.combined)
       return [];
+    const isBeyondU = spread > 2 * point.temperatureBudget.combined;
     return [
       {
-        weight: 45,
+        weight: isBeyondU ? spreadBeyondUWeight : spreadWeight,
         kind: "references-differ" as const,
         subject: `${Number(point.nominalCelsius.toFixed(2))} °C`,
         point: { sensor: point.sensor, setpoint: point.setpoint },
-        text: `the references differ by ${spread.toFixed(2)} °C`,
+        text: `the references differ by ${spread.toFixed(2)} °C${isBeyondU ? ", more than U of the temperature" : ""}`,
       },
     ];
   });
+};
+
+/** One result stands for all at a setpoint: what is to be seen there is the same beside each. */
+const firstAt = (points: readonly EvaluatedPoint[], celsius: number): { readonly point?: ResultName } => {
+  const first = points.find(({ nominalCelsius }) => nominalCelsius === celsius);
+  return first ? { point: resultNameOf(first) } : {};
 };
 
 /** What stands out in a run, the gravest first; ties keep the order of the points. */
@@ -158,6 +168,7 @@ export const reviewExceptions = (given: {
       kind: "window" as const,
       subject: `${Number(celsius.toFixed(2))} °C`,
       text: "the stability window was moved by hand",
+      ...firstAt(given.points, celsius),
     })),
     ...(given.hasTypedReadings
       ? [

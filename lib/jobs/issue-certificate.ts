@@ -1,11 +1,12 @@
 import type { Task } from "graphile-worker";
-import { renderDocument } from "@/lib/operations/certificate/render";
+import { issueCertificate } from "@/lib/operations/certificate/issue";
+import { issueSteps } from "@/lib/operations/certificate/issue-steps";
 import type { Work } from "./work";
 
 /** Makes and stores the files of one signed certificate. Given by `enqueueIssue`, under a key of that certificate's own. */
-export const issueCertificate =
-  ({ clock }: Work): Task =>
+export const issueCertificateTask =
+  ({ clock, seal }: Work): Task =>
   async (payload) => {
     const { certificateId } = payload as { readonly certificateId: string };
-    await renderDocument(certificateId, clock);
+    await issueCertificate(certificateId, issueSteps(seal), clock);
   };

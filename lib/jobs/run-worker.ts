@@ -10,8 +10,8 @@ export type Worker = {
   readonly ended: Promise<void>;
 };
 
-/** One key, so that a reminder that is due and one asked for at a start are one job. */
-const reminders = { task: "due-reminders", options: { jobKey: "due-reminders" } } as const;
+/** One key each, so that one that is due and one asked for at a start are one job. */
+const daily = ["due-reminders", "take-up-pending"].map((task) => ({ task, options: { jobKey: task } }));
 
 /** Works the queue until it is stopped. Whoever calls it makes sure that no other worker works the same database. */
 export const runWorker = async (
@@ -23,7 +23,7 @@ export const runWorker = async (
     connectionString: jobsUrl,
     taskList: taskList(work),
     // At 05:00 UTC, before the laboratory's day. A start does not wait for it.
-    parsedCronItems: parseCronItems([{ ...reminders, match: "0 5 * * *" }]),
+    parsedCronItems: parseCronItems(daily.map((item) => ({ ...item, match: "0 5 * * *" }))),
     logger: queueLog(log),
     concurrency: 2,
     maxPoolSize: 4,
@@ -33,6 +33,6 @@ export const runWorker = async (
     // Not for speed: only in batches, even of one, does a stop wait until the end of a job is written.
     preset: { worker: { completeJobBatchDelay: 0, failJobBatchDelay: 0 } },
   });
-  await runner.addJob(reminders.task, {}, reminders.options);
+  for (const { task, options } of daily) await runner.addJob(task, {}, options);
   return { stop: () => runner.stop(), ended: runner.promise };
 };

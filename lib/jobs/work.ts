@@ -1,3 +1,4 @@
+import type { Sealer } from "@/lib/operations/certificate/sealer";
 import type { Carrier } from "@/lib/operations/mail/deliver";
 
 /** What the tasks need of the process they run in. */
@@ -7,5 +8,7 @@ export type Work = {
   readonly publicUrl: string;
   /** Webhooks may lead to this machine and private networks: for a laboratory whose customers' programs are there. */
   readonly mayTellOwnNetwork?: boolean;
+  /** Seals certificates. */
+  readonly seal: Sealer;
   readonly clock: () => Date;
 };

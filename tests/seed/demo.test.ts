@@ -4,6 +4,7 @@ import { closeDatabase } from "@/lib/data/client";
 import { inScope } from "@/lib/data/in-scope";
 import { configureSeal, sealKeyOf } from "@/lib/data/seal";
 import type { MeasuredPoint } from "@/lib/domain/evidence/evaluation";
+import { noSeal } from "@/lib/operations/certificate/sealer";
 import { seedDemo } from "@/prisma/seed/demo";
 import { type TestDatabase, testDatabase } from "@/tests/support/database";
 
@@ -12,8 +13,8 @@ let database: TestDatabase;
 beforeAll(async () => {
   database = await testDatabase();
   configureSeal(sealKeyOf("only for tests, of no installation at all"));
-  await seedDemo({ databaseUrl: database.runtimeUrl, log: () => {} });
-});
+  await seedDemo({ databaseUrl: database.runtimeUrl, seal: noSeal, log: () => {} });
+}, 120_000);
 
 afterAll(async () => {
   await closeDatabase();

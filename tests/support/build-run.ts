@@ -1,4 +1,5 @@
 import { createHash } from "node:crypto";
+import { digestOfRoots } from "@/lib/data/evidence/block-hash";
 import { inScope, type Tx } from "@/lib/data/in-scope";
 import { canonical } from "@/lib/domain/audit/canonical";
 import type { EvaluatedPoint } from "@/lib/domain/evidence/evaluation";
@@ -190,6 +191,8 @@ export const addEvaluation = async (
   });
   const { deviationFunction } = options;
   const evidence = canonical({
+    // No readings stand behind these figures.
+    ...{ sensors: [], load: [], states: [], scans: { channels: [] } },
     ...evidenceHead(options.decisionRule ?? "guarded"),
     ...(deviationFunction ? { sensors: sensors.map(({ tag }) => ({ id: tag, deviationFunction })) } : {}),
   });
@@ -199,7 +202,7 @@ export const addEvaluation = async (
       sequence,
       engineVersion: "1",
       evidence,
-      blocksDigest: digest("no blocks"),
+      blocksDigest: digestOfRoots([]),
       inputsDigest: digest(`${evidence}${sequence}`),
       findings: JSON.stringify(options.findings ?? []),
       evaluatedById: world.people.technician.personId,
@@ -243,7 +246,7 @@ const windows = async (tx: Tx, world: World, runId: string) => {
       toSeconds: 3600 * (index + 1) + 600,
       origin: "proposed",
       assessment: "{}",
-      blocksDigest: digest("no blocks"),
+      blocksDigest: digestOfRoots([]),
       acceptedById: world.people.technician.personId,
       acceptedAt: at,
     })),

@@ -2,9 +2,8 @@ import { rederiveCertificates } from "@/lib/commands/rederive/certificates";
 import { rederiveChains } from "@/lib/commands/rederive/chains";
 import { inScope } from "@/lib/data/in-scope";
 import { CertificateContent } from "@/lib/domain/certificate/content";
-import { renderDocument } from "@/lib/operations/certificate/render";
 import type { RunOptions } from "./build-run";
-import { signClock } from "./sign-run";
+import { issueAllNow } from "./issue-now";
 
 /** What tests of work in parts look at: stored contents, states, and whether all of it derives again. */
 
@@ -27,8 +26,7 @@ export const stateOf = (id: string) =>
 export const runState = (id: string) =>
   inScope(laboratory, async (tx) => (await tx.run.findUniqueOrThrow({ where: { id } })).state);
 export const rederived = async () => {
-  for (const { id } of await inScope(laboratory, (tx) => tx.certificate.findMany({ select: { id: true } })))
-    await renderDocument(id, signClock);
+  await issueAllNow();
   await rederiveCertificates(new Map());
   return rederiveChains();
 };

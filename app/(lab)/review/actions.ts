@@ -1,6 +1,4 @@
 "use server";
-import { after } from "next/server";
-import { renderPending } from "@/lib/operations/certificate/render-pending";
 import { signOff } from "@/lib/operations/certificate/sign-off";
 import { letSensorGo } from "@/lib/operations/review/let-sensor-go";
 import { returnRun } from "@/lib/operations/review/return";
@@ -18,13 +16,13 @@ const sign = formAction(signOff, {
       const [sensors = "", reviewedHash = ""] = item.split(" ");
       const [sensorId = "", ...others] = sensors.split("+");
       return { sensorId, others, reviewedHash };
+    }),
+    exceptionReason: text(data, "exceptionReason"),
     act: {
       actId: text(data, "actId"),
       password: secret(data, "password"),
       code: text(data, "secretCode"),
     },
-    }),
-    exceptionReason: text(data, "exceptionReason"),
   }),
   done: ({ certificates }) =>
     `Signed off: ${certificates.map(({ number }) => number).join(", ")}. The documents are being made.`,
@@ -59,16 +57,6 @@ const look = formAction(secondLook, {
   done: ({ number }) => `The second look at ${number} is recorded.`,
 });
 
-const renderSigned = async (): Promise<void> => {
-  for (const { number, error } of await renderPending(() => new Date()))
-    console.error(`rendering ${number} failed`, error);
-};
-
-export const signOffAction = async (state: FormState, data: FormData) => {
-  const answer = await sign(state, data);
-  // After the answer, so that nobody waits for the documents; until then they show as pending.
-  if (answer.status === "done") after(renderSigned);
-  return answer;
-};
+export const signOffAction = async (state: FormState, data: FormData) => sign(state, data);
 export const returnRunAction = async (state: FormState, data: FormData) => giveBack(state, data);
 export const secondLookAction = async (state: FormState, data: FormData) => look(state, data);

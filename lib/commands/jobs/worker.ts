@@ -7,6 +7,7 @@ import { configureSeal } from "@/lib/data/seal";
 import { fileCarrier } from "@/lib/jobs/file-carrier";
 import { runWorker } from "@/lib/jobs/run-worker";
 import { smtpCarrier } from "@/lib/jobs/smtp-carrier";
+import { noSeal } from "@/lib/operations/certificate/sealer";
 import type { Work } from "@/lib/jobs/work";
 
 // A process of its own beside the web server, started by lib/commands/jobs/worker-process.ts.
@@ -25,7 +26,7 @@ function work(): Work {
   const smtpUrl = process.env.SMTP_URL;
   const carrier = smtpUrl ? smtpCarrier(smtpUrl, from) : fileCarrier(fromEnvironment("MAIL_FOLDER"), from);
   const mayTellOwnNetwork = process.env.WEBHOOKS_MAY_REACH_OWN_NETWORK === "yes";
-  return { carrier, publicUrl, mayTellOwnNetwork, clock: () => new Date() };
+  return { carrier, publicUrl, mayTellOwnNetwork, seal: noSeal, clock: () => new Date() };
 }
 
 /** Works the queue until it is told to stop, or until the database goes away. */

@@ -1,16 +1,18 @@
+import { loadToIssue } from "@/lib/data/certificate/load-to-issue";
 import { hex } from "@/lib/data/hex";
 import { inScope, type Tx } from "@/lib/data/in-scope";
-import { loadMarkBytes } from "@/lib/data/laboratory/load-mark";
 import { sha256 } from "@/lib/data/sha256";
 import {
   certificateRendererVersion,
   renderCertificate,
 } from "@/lib/documents/certificate/render-certificate";
+import { attachCertificate } from "@/lib/documents/issue/attach-certificate";
 import { sameBytes } from "@/lib/domain/audit/chain";
 import { CertificateContent, type CertificateRow } from "@/lib/domain/certificate/content";
 import { canonicalContent } from "@/lib/domain/certificate/content-hash";
+import { mediaTypes } from "@/lib/domain/certificate/media-types";
 import type { EvaluatedPoint, MeasuredPoint } from "@/lib/domain/evidence/evaluation";
-import { certificateFact, documentFact } from "./facts";
+import { certificateFact, dccFact, documentFact } from "./facts";
 import { Broken, counted, type Facts, laboratory } from "./step";
 
 type Named = { readonly evaluationId: string; readonly sensorId: string; readonly runId: string };
@@ -67,7 +69,7 @@ const demandMeasured = (record: string, { rows, evidence }: Said, { evaluation, 
     throw new Broken(record, "its content states other results than its evaluation's");
 };
 
-const demandContent = (record: string, stored: StoredCertificate): CertificateContent => {
+const demandContent = (record: string, stored: StoredCertificate): void => {
   if (!sameBytes(sha256(new TextEncoder().encode(stored.content)), stored.contentHash))
     throw new Broken(record, "its content is not what was signed");
   const content = CertificateContent.safeParse(JSON.parse(stored.content));
@@ -83,22 +85,39 @@ const demandContent = (record: string, stored: StoredCertificate): CertificateCo
     );
   for (const [at, set] of sets.entries())
     demandMeasured(`${record}, set ${at + 1}`, set, stored.parts[at] as Measured);
-  return content.data;
 };
 
-/** True when the document was rendered anew and compared; false for one of another renderer, where only its hash is. */
-const demandDocument = async (
-  record: string,
-  file: StoredCertificate["files"][number],
-  content: CertificateContent,
-): Promise<boolean> => {
-  if (!sameBytes(sha256(file.bytes), file.sha256))
-    throw new Broken(record, "the bytes of its document are not those stored at issue");
-  if (file.rendererVersion !== certificateRendererVersion) return false;
-  const mark = await inScope(laboratory, (tx) => loadMarkBytes(tx, content));
-  if (!sameBytes(await renderCertificate(content, { draft: false, mark }), file.bytes))
-    throw new Broken(record, "rendered anew from its content, its document has other bytes");
-  return true;
+/** The PDF before its seal and the DCC, made anew from the content: by the same renderer, the same bytes. */
+const demandSameBytes = async (record: string, { id, files }: StoredCertificate): Promise<void> => {
+  const given = await inScope(laboratory, (tx) => loadToIssue(tx, id));
+  if (!given) throw new Broken(record, "it is gone");
+  const { content, evidence, mark, signedAt } = given;
+  const rendered = await renderCertificate(content, { draft: false, mark });
+  const made = await attachCertificate(rendered, { content, evidence, at: signedAt });
+  for (const { bytes, mediaType, unsealedSha256 } of files) {
+    if (mediaType !== mediaTypes.pdf) {
+      if (!made.dcc || !sameBytes(made.dcc, bytes))
+        throw new Broken(record, "written anew from its content, its DCC has other bytes");
+    } else if (!sameBytes(sha256(made.pdf), unsealedSha256 ?? sha256(bytes)))
+      throw new Broken(record, "rendered anew from its content, its document has other bytes");
+  }
+};
+
+/** How many documents were made anew and compared, and how many are another renderer's: of those, only the hash. */
+const demandDocuments = async (record: string, stored: StoredCertificate, facts: Facts) => {
+  const { files, id } = stored;
+  for (const { bytes, mediaType, rendererVersion, sha256: said } of files) {
+    if (!sameBytes(sha256(bytes), said))
+      throw new Broken(record, "the bytes of its document are not those stored at issue");
+    facts.set(
+      ...(mediaType === mediaTypes.pdf
+        ? documentFact(id, hex(said), rendererVersion)
+        : dccFact(id, hex(said))),
+    );
+  }
+  const own = files.filter(({ rendererVersion }) => rendererVersion === certificateRendererVersion);
+  if (own.length > 0) await demandSameBytes(record, { ...stored, files: own });
+  return { rendered: own.length, otherRenderer: files.length - own.length };
 };
 
 /** The numbers of a year have neither gap nor repeat: a missing one is a certificate that is gone. */
@@ -126,13 +145,12 @@ export const rederiveCertificates = async (facts: Facts): Promise<string> => {
   for (const { id, number } of ordered) {
     const stored = await loadCertificate(id);
     const record = `certificate ${number}`;
-    const content = demandContent(record, stored);
+    demandContent(record, stored);
     facts.set(...certificateFact(id, number, hex(stored.contentHash)));
     if (stored.files.length === 0) seen.pending += 1;
-    for (const file of stored.files) {
-      seen[(await demandDocument(record, file, content)) ? "rendered" : "otherRenderer"] += 1;
-      facts.set(...documentFact(id, hex(file.sha256), file.rendererVersion));
-    }
+    const { rendered, otherRenderer } = await demandDocuments(record, stored, facts);
+    seen.rendered += rendered;
+    seen.otherRenderer += otherRenderer;
   }
   const others =
     seen.otherRenderer === 0 ? "" : `; ${seen.otherRenderer} by another renderer: only their hash compared`;

@@ -32,6 +32,8 @@ export const documentFact = (id: string, sha256: string, renderer: string): Fact
   `bytes ${sha256}, renderer ${renderer}`,
 ];
 
+export const dccFact = (id: string, sha256: string): Fact => [`DCC of certificate ${id}`, `bytes ${sha256}`];
+
 export const offerFact = (number: string, contentHash: string): Fact => [
   `offer ${number}`,
   `content ${contentHash}`,
@@ -50,7 +52,10 @@ export const invoicingFact = (number: string, sha256: string): Fact => [
 type Reader = (event: StoredEvent) => Fact | undefined;
 
 const reader =
-  <P>(definition: EventDefinition<string, P>, factOf: (entityId: string, payload: P) => Fact): Reader =>
+  <P>(
+    definition: EventDefinition<string, P>,
+    factOf: (entityId: string, payload: P) => Fact | undefined,
+  ): Reader =>
   (event) =>
     event.action === definition.action
       ? factOf(event.entityId, definition.payload.parse(JSON.parse(event.payload)))
@@ -63,6 +68,7 @@ const readers: readonly Reader[] = [
   ),
   reader(certificateEvents.signedOff, (id, said) => certificateFact(id, said.number, said.contentHash)),
   reader(certificateEvents.issued, (id, said) => documentFact(id, said.sha256, said.renderer)),
+  reader(certificateEvents.issued, (id, { dccSha256 }) => (dccSha256 ? dccFact(id, dccSha256) : undefined)),
   reader(quotationEvents.made, (_id, said) => offerFact(said.number, said.contentHash)),
   reader(agreementEvents.recorded, (_id, said) =>
     agreementFact(said.quotation, said.answer, said.contentHash),

@@ -6,7 +6,7 @@ import type { Mark } from "./accreditation-mark";
 import { CertificateDocument } from "./certificate-document";
 
 /** Raised when the same content would give other bytes than before; stored beside each rendered file. */
-export const certificateRendererVersion = "1";
+export const certificateRendererVersion = "2";
 
 const sha256 = (bytes: Uint8Array): Uint8Array => createHash("sha256").update(bytes).digest();
 

@@ -1,5 +1,6 @@
 import { z } from "zod";
 import { defineEvent } from "../audit/define-event";
+import { issueStepLabels, issueStepNames } from "./issue-step";
 
 const hash = z.string().regex(/^[0-9a-f]{64}$/);
 
@@ -32,13 +33,34 @@ export const certificateEvents = {
       sha256: hash,
       bytes: z.number().int().positive(),
       renderer: z.string(),
+      /** Of the same document before its seal; absent where it has none. */
+      unsealedSha256: hash.optional(),
+      sealFingerprint: hash.optional(),
+      /** Of the DCC that stands beside it. */
+      dccSha256: hash.optional(),
     }),
-    sentence: (p) => `stored the document of certificate ${p.number} (${p.bytes} bytes)`,
+    sentence: (p) =>
+      `${p.sealFingerprint === undefined ? "stored" : "sealed and stored"} the document of certificate ${p.number} (${p.bytes} bytes)`,
+  }),
+  attemptFailed: defineEvent({
+    action: "certificate.attempt-failed",
+    entityKind: "certificate",
+    payload: z.strictObject({ number: z.string(), step: z.enum(issueStepNames) }),
+    sentence: (p) =>
+      `could not make the document of certificate ${p.number}: the step “${issueStepLabels[p.step].toLowerCase()}” failed, and is tried again`,
   }),
   downloaded: defineEvent({
     action: "certificate.downloaded",
     entityKind: "certificate",
-    payload: z.strictObject({ number: z.string(), sha256: hash }),
-    sentence: (p) => `downloaded certificate ${p.number}`,
+    payload: z.strictObject({
+      number: z.string(),
+      sha256: hash,
+      /** Where it was not the PDF. */
+      mediaType: z.string().optional(),
+      /** Of the DCC that was taken with the PDF. */
+      dccSha256: hash.optional(),
+    }),
+    sentence: (p) =>
+      `downloaded ${p.mediaType === "application/xml" ? "the DCC of certificate" : "certificate"} ${p.number}`,
   }),
 } as const;

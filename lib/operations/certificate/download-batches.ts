@@ -12,5 +12,5 @@ export async function* downloadBatches(
   clock: Clock,
 ): AsyncGenerator<readonly CertificateDocument[]> {
   for (let from = 0; from < tokens.length; from += batchSize)
-    yield await fetchDocuments(actor, tokens.slice(from, from + batchSize), clock);
+    yield await fetchDocuments(actor, tokens.slice(from, from + batchSize), clock, "both");
 }

@@ -3,23 +3,61 @@ import { hex } from "@/lib/data/hex";
 import { sha256 } from "@/lib/data/sha256";
 import { type AuditEvent, eventOf } from "@/lib/domain/audit/define-event";
 import { certificateEvents } from "@/lib/domain/certificate/events";
+import { mediaTypes } from "@/lib/domain/certificate/media-types";
 import { Refused } from "@/lib/domain/refusal";
 import type { Actor } from "@/lib/domain/staff/actor";
 import { may } from "@/lib/domain/staff/permissions";
 import { type Clock, execute } from "../execute";
 import { defineOperation } from "../operation";
-import { pdf } from "./render";
-import { renderPending } from "./render-pending";
 
 export type CertificateDocument = {
   readonly number: string;
+  /** The PDF, or the DCC where that alone was asked for. */
   readonly bytes: Uint8Array;
+  /** Beside the PDF, where both were asked for; certificates issued before there was one have none. */
+  readonly dcc: Uint8Array | null;
 };
 
 const mayRead = (actor: Actor): boolean =>
   actor.kind === "system" || may(actor.roles, actor.kind === "staff" ? "certificate.read" : "portal.read");
 
-const pendingMessage = "The document is still being made. Try again in a minute.";
+const pending = new Refused({
+  code: "wrong-state",
+  message:
+    "The document is still being made: it is rendered and sealed after the sign-off. Try again in a minute.",
+});
+const noDcc = new Refused({
+  code: "not-found",
+  message: "This certificate was issued without a DCC beside it.",
+});
+
+type File = { readonly mediaType: string; readonly bytes: Uint8Array; readonly sha256: Uint8Array };
+
+const demandWhole = (number: string, { bytes, sha256: stored }: File): string => {
+  const digest = hex(sha256(bytes));
+  if (digest !== hex(stored)) throw new Error(`the stored document of ${number} does not match its hash`);
+  return digest;
+};
+
+const documentOf = (
+  { id, number, files }: { readonly id: string; readonly number: string; readonly files: readonly File[] },
+  what: "pdf" | "dcc" | "both",
+): { readonly document: CertificateDocument; readonly event: AuditEvent } => {
+  if (files.length === 0) throw pending;
+  const mediaType = what === "dcc" ? mediaTypes.dcc : mediaTypes.pdf;
+  const file = files.find((one) => one.mediaType === mediaType);
+  if (!file) throw noDcc;
+  const digest = demandWhole(number, file);
+  const beside = what === "both" ? files.find((one) => one.mediaType === mediaTypes.dcc) : undefined;
+  return {
+    document: { number, bytes: file.bytes, dcc: beside?.bytes ?? null },
+    event: eventOf(certificateEvents.downloaded, id, {
+      ...{ number, sha256: digest },
+      ...(what === "dcc" ? { mediaType } : {}),
+      ...(beside ? { dccSha256: demandWhole(number, beside) } : {}),
+    }),
+  };
+};
 
 /** The stored bytes, with who took them. Unknown and somebody else's look the same: row-level security hides both. */
 export const downloadCertificates = defineOperation({
@@ -30,47 +68,36 @@ export const downloadCertificates = defineOperation({
       .array(z.string().regex(/^[A-Za-z0-9_-]{43}$/))
       .min(1)
       .max(500),
+    what: z.enum(["pdf", "dcc", "both"]).default("pdf"),
   }),
   perform: async ({ actor, tx }, input) => {
     const tokens = [...new Set(input.tokens)];
     const certificates = mayRead(actor)
       ? await tx.certificate.findMany({
           where: { token: { in: tokens } },
-          include: { files: { where: { mediaType: pdf } } },
+          include: { files: true },
           orderBy: { number: "asc" },
         })
       : [];
     if (certificates.length !== tokens.length)
       throw new Refused({ code: "not-found", message: "This certificate is not here." });
-    const documents: CertificateDocument[] = [];
-    const events: AuditEvent[] = [];
-    for (const { id, number, files } of certificates) {
-      const file = files[0];
-      if (!file) throw new Refused({ code: "wrong-state", message: pendingMessage });
-      const digest = hex(sha256(file.bytes));
-      if (digest !== hex(file.sha256))
-        throw new Error(`the stored document of ${number} does not match its hash`);
-      documents.push({ number, bytes: file.bytes });
-      events.push(eventOf(certificateEvents.downloaded, id, { number, sha256: digest }));
-    }
-    return { value: documents, events: events as unknown as readonly [AuditEvent, ...AuditEvent[]] };
+    const taken = certificates.map((certificate) => documentOf(certificate, input.what));
+    const events = taken.map(({ event }) => event);
+    return {
+      value: taken.map(({ document }) => document),
+      events: events as unknown as readonly [AuditEvent, ...AuditEvent[]],
+    };
   },
 });
 
-/** Downloads, making documents first that a failed or interrupted rendering left pending. */
-export const fetchDocuments = async (
+/**
+ * Each recorded as a download. What is still being made is refused and not made here: the web server holds no key to
+ * seal with, and the job that makes it runs already.
+ */
+export const fetchDocuments = (
   actor: Actor,
   tokens: readonly string[],
   clock: Clock,
-): Promise<readonly CertificateDocument[]> => {
-  const download = () => execute(downloadCertificates, actor, { tokens: [...tokens] }, clock);
-  try {
-    return await download();
-  } catch (error) {
-    // Refused as pending only after each of them was found in this actor's scope.
-    if (!(error instanceof Refused) || error.refusal.code !== "wrong-state") throw error;
-  }
-  const failed = await renderPending(clock, tokens);
-  for (const { number, error } of failed) console.error(`rendering ${number} failed`, error);
-  return download();
-};
+  what: "pdf" | "dcc" | "both" = "pdf",
+): Promise<readonly CertificateDocument[]> =>
+  execute(downloadCertificates, actor, { tokens: [...tokens], what }, clock);

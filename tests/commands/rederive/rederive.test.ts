@@ -5,6 +5,7 @@ import { asRuntime } from "@/lib/commands/rederive/open-database";
 import { type Rederived, rederiveAll } from "@/lib/commands/rederive/rederive-all";
 import { closeDatabase, configureDatabase } from "@/lib/data/client";
 import { configureSeal, sealKeyOf } from "@/lib/data/seal";
+import { noSeal } from "@/lib/operations/certificate/sealer";
 import { seedDemo } from "@/prisma/seed/demo";
 import { type TestDatabase, testDatabase } from "@/tests/support/database";
 import { tamperings } from "./tamperings";
@@ -37,7 +38,7 @@ beforeAll(async () => {
   database = await testDatabase();
   admin = await connect(database.adminUrl);
   configureSeal(sealKeyOf("only for tests, of no installation at all"));
-  await seedDemo({ databaseUrl: database.runtimeUrl, log: () => {} });
+  await seedDemo({ databaseUrl: database.runtimeUrl, seal: noSeal, log: () => {} });
   await closeDatabase();
   for (const table of evidence) await admin.query(`ALTER TABLE ${table} DISABLE TRIGGER ALL`);
   for (const table of evidence) await admin.query(`CREATE TABLE kept_${table} AS TABLE ${table}`);

@@ -8,8 +8,6 @@ import { Refused } from "@/lib/domain/refusal";
 import type { Actor } from "@/lib/domain/staff/actor";
 import { downloadCertificates, fetchDocuments } from "@/lib/operations/certificate/download";
 import { fetchTogether } from "@/lib/operations/certificate/download-together";
-import { renderDocument } from "@/lib/operations/certificate/render";
-import { renderPending } from "@/lib/operations/certificate/render-pending";
 import { signOff } from "@/lib/operations/certificate/sign-off";
 import { execute } from "@/lib/operations/execute";
 import { draftDocument, openDraft } from "@/lib/operations/review/open-draft";
@@ -23,6 +21,7 @@ import { tracePageView } from "@/lib/views/trace-page";
 import { buildRun } from "../../support/build-run";
 import { buildWorld, type World } from "../../support/build-world";
 import { type TestDatabase, testDatabase } from "../../support/database";
+import { issueAllNow, issueNow } from "../../support/issue-now";
 import { pdfPages } from "../../support/pdf-text";
 import { reviewedHash, signClock, signOffInput, signRun } from "../../support/sign-run";
 
@@ -58,7 +57,7 @@ describe("the document", () => {
   it("is made once, outside the sign-off, however many ask at the same time", async () => {
     const [north] = signed;
     expect(await files(north!.id)).toEqual([]);
-    await Promise.all(Array.from({ length: 4 }, () => renderDocument(north!.id, signClock)));
+    await Promise.all(Array.from({ length: 4 }, () => issueNow(north!.id)));
     const [file, ...others] = await files(north!.id);
     expect(others).toEqual([]);
     expect(hex(file!.sha256)).toBe(hex(sha256(file!.bytes)));
@@ -67,16 +66,20 @@ describe("the document", () => {
     );
     expect(events).toHaveLength(1);
     expect(JSON.parse(events[0]!.payload).sha256).toBe(hex(file!.sha256));
-    expect(events[0]!.actorId).toBe("system:renderer");
+    expect(events[0]!.actorId).toBe("system:issuer");
   });
 
-  it("is made at the download when it is missing, and gives the same bytes ever after", async () => {
+  it("is refused as being made until it is stored, and gives the same bytes ever after", async () => {
     const south = signed[1]!;
-    const [first] = await fetchDocuments(world.people.south, [south.token], signClock);
+    const ask = () => fetchDocuments(world.people.south, [south.token], signClock);
+    await expect(ask()).rejects.toThrow("still being made");
+    // To everybody else it is not there, made or not.
+    expect(await codeOf(fetchDocuments(world.people.north, [south.token], signClock))).toBe("not-found");
+    await issueAllNow();
+    const [first] = await ask();
     const [second] = await fetchDocuments(world.people.signatory, [south.token], signClock);
     expect(hex(sha256(first!.bytes))).toBe(hex(sha256(second!.bytes)));
     expect(await text(first!.bytes)).toContain(south.number);
-    expect(await renderPending(signClock)).toEqual([]);
     const downloads = await inScope(laboratory, (tx) =>
       tx.auditEvent.findMany({
         where: { entityId: south.id, action: "certificate.downloaded" },

@@ -5,7 +5,6 @@ import { inScope } from "@/lib/data/in-scope";
 import { sha256 } from "@/lib/data/sha256";
 import { CertificateContent } from "@/lib/domain/certificate/content";
 import type { EvaluatedPoint } from "@/lib/domain/evidence/evaluation";
-import { renderDocument } from "@/lib/operations/certificate/render";
 import { execute } from "@/lib/operations/execute";
 import { configureLaboratory } from "@/lib/operations/laboratory/configure";
 import { setMark } from "@/lib/operations/laboratory/set-mark";
@@ -15,6 +14,7 @@ import { buildRun } from "../../support/build-run";
 import { buildWorld, type World } from "../../support/build-world";
 import { type TestDatabase, testDatabase } from "../../support/database";
 import { refusalOf } from "../../support/front-desk";
+import { issueNow } from "../../support/issue-now";
 import { png } from "../../support/png";
 import { signClock, signRun } from "../../support/sign-run";
 
@@ -77,7 +77,7 @@ describe("the accreditation mark", () => {
     const input = { runNumber: built.run.number, tag: built.sensors[0]!.tag };
     const draft = (await pdfPages(await draftDocument(world.people.signatory, input, signClock))).join(" ");
     const [signed] = await signRun(world.people.signatory, built);
-    await renderDocument(signed!.id, signClock);
+    await issueNow(signed!.id);
     const row = await inScope({ kind: "laboratory" }, (tx) =>
       tx.certificate.findUniqueOrThrow({ where: { id: signed!.id }, include: { files: true } }),
     );

@@ -3,7 +3,6 @@ import { closeDatabase, configureDatabase } from "@/lib/data/client";
 import { inScope } from "@/lib/data/in-scope";
 import { resultColumns } from "@/lib/domain/history/results-table";
 import { downloadBatches } from "@/lib/operations/certificate/download-batches";
-import { renderPending } from "@/lib/operations/certificate/render-pending";
 import { execute } from "@/lib/operations/execute";
 import { setInterval as setRecallInterval } from "@/lib/operations/portal/set-interval";
 import { portalOffersView } from "@/lib/views/agreement/portal-offers";
@@ -22,6 +21,7 @@ import { buildRun } from "../../support/build-run";
 import { buildWorld, type World } from "../../support/build-world";
 import { codeOf } from "../../support/code-of";
 import { type TestDatabase, testDatabase } from "../../support/database";
+import { issueAllNow } from "../../support/issue-now";
 import { signClock, signRun } from "../../support/sign-run";
 
 let database: TestDatabase;
@@ -119,7 +119,7 @@ it("shows when each sensor is due by the interval its owner set, and its history
 });
 
 it("hands out certificates light enough for mail, of a size said before, and each recorded as taken", async () => {
-  await renderPending(signClock);
+  await issueAllNow();
   const set = await portalCertificateSetView(world.people.north, null);
   expect(set).toHaveLength(2);
   const taken: { name: string; size: number }[] = [];

@@ -1,8 +1,7 @@
 import { downloadZip } from "@/lib/operations/certificate/download-zip";
-import { renderPending } from "@/lib/operations/certificate/render-pending";
 import { portalCertificateSetView } from "@/lib/views/portal/certificate-set";
 import { currentActor } from "@/lib/web/auth";
-import { notHere, refusedResponse } from "../../certificates/document-response";
+import { beingMade, notHere, refusedResponse } from "../../certificates/document-response";
 import { streamResponse } from "../stream-response";
 
 const now = () => new Date();
@@ -14,10 +13,11 @@ export async function GET(request: Request): Promise<Response> {
   const order = new URL(request.url).searchParams.get("order");
   try {
     const set = await portalCertificateSetView(actor, order);
-    const pending = set.flatMap(({ size, token }) => (size === null ? [token] : []));
-    if (pending.length > 0) await renderPending(now, pending);
     if (set.length === 0) return notHere();
-    const tokens = set.map(({ token }) => token);
+    // Said before the ZIP begins: once it is being sent, nothing can be refused any more.
+    const made = set.filter(({ size }) => size !== null);
+    if (made.length === 0) return beingMade();
+    const tokens = made.map(({ token }) => token);
     const name = order === null ? "certificates.zip" : `certificates-${set[0]?.order ?? ""}.zip`;
     return streamResponse(downloadZip(actor, tokens, now), { name, type: "application/zip" });
   } catch (error) {

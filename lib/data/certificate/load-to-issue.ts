@@ -1,0 +1,31 @@
+import { CertificateContent } from "@/lib/domain/certificate/content";
+import { evidenceBytes } from "@/lib/domain/certificate/evidence-file/evidence-bytes";
+import type { Tx } from "../in-scope";
+import { loadMarkBytes } from "../laboratory/load-mark";
+import { evidenceMembers } from "./evidence-members";
+import { loadEvidenceFile } from "./load-evidence-file";
+
+/** What a certificate's files are made from; after this nothing asks the database, and the same gives the same bytes. */
+export type ToIssue = {
+  readonly id: string;
+  readonly number: string;
+  readonly content: CertificateContent;
+  /** The bytes of the accreditation mark that the content names. */
+  readonly mark: Uint8Array | undefined;
+  /** The readings and inputs, where the content says that they go with it. */
+  readonly evidence: Uint8Array | null;
+  readonly signedAt: Date;
+};
+
+/** Null: no such certificate. */
+export const loadToIssue = async (tx: Tx, certificateId: string): Promise<ToIssue | null> => {
+  const row = await tx.certificate.findUnique({ where: { id: certificateId } });
+  if (!row) return null;
+  const { id, number, signedAt } = row;
+  const content = CertificateContent.parse(JSON.parse(row.content));
+  const evidence =
+    content.evidenceStatement === undefined
+      ? null
+      : evidenceBytes(await loadEvidenceFile(tx, number, await evidenceMembers(tx, row)));
+  return { id, number, signedAt, content, evidence, mark: await loadMarkBytes(tx, content) };
+};

@@ -36,7 +36,8 @@ export default async function LaboratoryPage() {
         <p>
           Its <Link href="/scope">scope</Link> says what its results are held against; its{" "}
           <Link href="/procedures">procedures</Link> what each run brings to its budget. Its{" "}
-          <Link href="/laboratory/programs">programs</Link> read orders and certificates by token.
+          <Link href="/laboratory/programs">programs</Link> read orders and certificates by token. The{" "}
+          <Link href="/laboratory/seal">seal</Link> shows that a certificate was not changed.
         </p>
       </Section>
     </Page>

@@ -7,6 +7,8 @@ export type DeviationPlotView = {
   readonly unit: string;
   /** What the value is: "error" or "deviation". */
   readonly quantity: string;
+  /** What the axes are called, in a document of another language; left out: in English, by quantity and unit. */
+  readonly labels?: { readonly temperature: string; readonly value: string };
   readonly points: readonly {
     readonly nominalCelsius: number;
     readonly value: number;
@@ -72,8 +74,12 @@ function deviationFrame(view: DeviationPlotView, points: Points, box: Box, narro
   const domain = points.length ? ([low - air, high + air] as const) : ([0, 1] as const);
   return plotFrame(
     box,
-    { domain, label: "temperature, °C", ticks: narrow ? 4 : 7 },
-    { domain: [-reach * 1.08, reach * 1.08], label: `${view.quantity}, ${view.unit}`, ticks: 6 },
+    { domain, label: view.labels?.temperature ?? "temperature, °C", ticks: narrow ? 4 : 7 },
+    {
+      domain: [-reach * 1.08, reach * 1.08],
+      label: view.labels?.value ?? `${view.quantity}, ${view.unit}`,
+      ticks: 6,
+    },
   );
 }
 

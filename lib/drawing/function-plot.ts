@@ -5,6 +5,8 @@ export type FunctionPlotView = {
   readonly title: string;
   readonly unit: string;
   readonly quantity: string;
+  /** What the axes are called, in a document of another language; left out: in English, by quantity and unit. */
+  readonly labels?: { readonly temperature: string; readonly value: string };
   /** Rising in temperature: the curve with its expanded uncertainty. */
   readonly curve: readonly { readonly celsius: number; readonly value: number; readonly expanded: number }[];
   readonly points: readonly {
@@ -52,8 +54,16 @@ export function functionPlot(view: FunctionPlotView, width = 640): Drawing {
   );
   const frame = plotFrame(
     box,
-    { domain: [Math.min(...celsius), Math.max(...celsius)], label: "temperature, °C", ticks: narrow ? 4 : 7 },
-    { domain: [-reach * 1.08, reach * 1.08], label: `${view.quantity}, ${view.unit}`, ticks: 6 },
+    {
+      domain: [Math.min(...celsius), Math.max(...celsius)],
+      label: view.labels?.temperature ?? "temperature, °C",
+      ticks: narrow ? 4 : 7,
+    },
+    {
+      domain: [-reach * 1.08, reach * 1.08],
+      label: view.labels?.value ?? `${view.quantity}, ${view.unit}`,
+      ticks: 6,
+    },
   );
   const curve = view.curve.map((one) => ({
     x: px(frame.x(one.celsius)),

@@ -5,12 +5,17 @@ import { styles } from "./styles";
 const digitWidth = 0.497;
 const pointWidth = 0.249;
 
-const decimalsOf = (text: string): number => (text.includes(".") ? text.length - text.indexOf(".") - 1 : 0);
+const decimalsOf = (text: string): number => text.length - Math.max(text.indexOf("."), text.indexOf(",")) - 1;
+const isWhole = (text: string): boolean => !/[.,]/.test(text);
+/** "none", "not stated": no figure, so nothing to bring under a point. */
+const isWord = (text: string): boolean => !/\d/.test(text);
 
 /** Room to leave at the right so that the decimal points of a column stand under each other, pt. */
 export const decimalRoom = (text: string, column: readonly string[], fontSize: number): number => {
-  const most = Math.max(0, ...column.map(decimalsOf));
-  const own = decimalsOf(text);
+  if (isWord(text)) return 0;
+  const decimals = (one: string): number => (isWhole(one) ? 0 : decimalsOf(one));
+  const most = Math.max(0, ...column.map(decimals));
+  const own = decimals(text);
   return fontSize * ((most - own) * digitWidth + (own === 0 && most > 0 ? pointWidth : 0));
 };
 

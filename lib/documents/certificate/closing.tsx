@@ -1,79 +1,138 @@
 import { Text, View } from "@react-pdf/renderer";
-import type { CertificateContent } from "@/lib/domain/certificate/content";
+import { isSimplified, type OnPaper } from "./paper";
+import { Say, SayAll } from "./say";
 import { Section } from "./section";
 import { styles } from "./styles";
+import { inLine, type Said, together } from "./words";
 
 /** The laboratory's own words and number, where the content claims them. */
-const Accreditation = ({ laboratory }: Pick<CertificateContent, "laboratory">) => {
-  const { accreditation, accreditationNumber } = laboratory;
+const Accreditation = ({ paper: { content, words } }: OnPaper) => {
+  const { accreditation, accreditationNumber } = content.laboratory;
   return accreditation === "" && !accreditationNumber ? null : (
-    <Section caption="Accreditation">
-      {accreditation === "" ? null : <Text>{accreditation}</Text>}
-      {accreditationNumber ? <Text>Number {accreditationNumber}</Text> : null}
+    <Section caption={words.caption("accreditation")}>
+      {accreditation === "" ? null : <Say said={words.sentence(accreditation)} />}
+      {accreditationNumber ? (
+        <Text>
+          {inLine(words.caption("accreditationNumber"))} {accreditationNumber}
+        </Text>
+      ) : null}
     </Section>
   );
 };
 
-/** 7.8.2.1 k, l, n, o, p; 7.8.4.1 a, d; 7.8.4.3: what else must be said, who authorised it, and the end. */
-export const Closing = ({
-  content,
-  contentHash,
-}: {
-  readonly content: CertificateContent;
-  readonly contentHash: string;
-}) => (
-  <View style={{ marginTop: 8 }}>
-    <Section caption="Uncertainty">
-      <Text>{content.uncertaintyStatement}</Text>
-    </Section>
-    <Section caption="Adjustment">
-      <Text>{content.adjustment}</Text>
-    </Section>
-    <Section caption="Deviations">
-      {content.deviations.length === 0 ? (
-        <Text>None from the method or the order.</Text>
-      ) : (
-        content.deviations.map((deviation) => <Text key={deviation}>{deviation}</Text>)
-      )}
-    </Section>
-    {content.repeats ? (
-      <Section caption="Measured again">
-        {content.repeats.map((repeat) => (
-          <Text key={repeat}>{repeat}</Text>
+/** 7.8.7: apart from the results, marked as opinions, each with its basis and whose it is. */
+const Opinions = ({ paper: { content, words } }: OnPaper) =>
+  content.opinions ? (
+    <Section caption={words.caption("opinions")} mayBreak={content.opinions.length > 4}>
+      <View style={styles.opinions}>
+        <Say said={words.caption("opinions.note")} style={{ ...styles.small, ...styles.muted }} />
+        {content.opinions.map((opinion) => (
+          <View key={opinion.text} wrap={false} style={{ marginTop: 3 }}>
+            <Say said={words.sentence(opinion.text)} />
+            <Say
+              said={together(" ", words.caption("opinionBasis"), words.sentence(opinion.basis))}
+              style={{ ...styles.small, ...styles.muted }}
+            />
+            <Text style={[styles.small, styles.muted]}>
+              {opinion.by}, {opinion.on}
+            </Text>
+          </View>
         ))}
-      </Section>
-    ) : null}
-    <Section caption="Sampling">
-      <Text>{content.sampling}</Text>
+      </View>
     </Section>
-    <Section caption="External results">
-      <Text>{content.externalResults}</Text>
+  ) : null;
+
+const Sentences = ({
+  paper: { words },
+  caption,
+  of,
+}: OnPaper & { readonly caption: Said; readonly of: readonly string[] | undefined }) =>
+  of && of.length > 0 ? (
+    <Section caption={caption} mayBreak={of.length > 8}>
+      <SayAll of={of.map(words.sentence)} />
     </Section>
-    <Accreditation laboratory={content.laboratory} />
-    <Section caption="Statements">
-      {content.statements.map((statement) => (
-        <Text key={statement}>{statement}</Text>
-      ))}
-    </Section>
-    <Section caption="Computed with">
-      <Text>
-        Engine {content.evidence.engineVersion}, evaluation {content.evidence.evaluation} of run{" "}
-        {content.run.number}
+  ) : null;
+
+/** What the numbers were computed with. The content's own hash stands at the foot of each page. */
+const ComputedWith = ({ paper: { content, words } }: OnPaper) => {
+  const { catalogue, evidence, evidenceStatement } = content;
+  const hash = { ...styles.hash, marginTop: 1 };
+  return (
+    <Section caption={words.caption("computedWith")}>
+      <Say
+        said={together(
+          ", ",
+          together(" ", words.caption("engine"), [evidence.engineVersion]),
+          together(" ", words.caption("evaluation"), [String(evidence.evaluation)]),
+          [content.run.number],
+        )}
+      />
+      {evidenceStatement ? <Say said={words.sentence(evidenceStatement)} /> : null}
+      <Text style={hash}>
+        {words.caption("inputsHash")[0]} {evidence.inputsDigest}
       </Text>
-      <Text style={styles.small}>Inputs SHA-256 {content.evidence.inputsDigest}</Text>
-      {content.evidenceStatement ? <Text>{content.evidenceStatement}</Text> : null}
-      <Text style={styles.small}>Content SHA-256 {contentHash}</Text>
-    </Section>
-    <View wrap={false}>
-      <Section caption="Authorised by">
-        <Text style={[styles.strong, { fontSize: 11 }]}>{content.authorisedBy.name}</Text>
-        <Text>
-          {content.authorisedBy.role}, {content.authorisedBy.on}
+      {catalogue ? (
+        <Text style={hash}>
+          {words.caption("catalogue")[0]} {catalogue.version}, SHA-256 {catalogue.sha256}
         </Text>
-        <Text style={styles.muted}>Measured by {content.performedBy}</Text>
-        {content.evidence.exception === "" ? null : <Text>{content.evidence.exception}</Text>}
+      ) : null}
+    </Section>
+  );
+};
+
+/** 7.8.2.1 o and d: who authorised it, and a clear end: together, so that no page carries the end alone. */
+const AuthorisedAndEnd = ({ paper: { content, words } }: OnPaper) => {
+  const { authorisedBy, evidence, number, performedBy } = content;
+  return (
+    <View wrap={false}>
+      <Section caption={words.caption("authorisedBy")}>
+        <Text style={styles.blockTitle}>{authorisedBy.name}</Text>
+        <Say said={together(", ", words.sentence(authorisedBy.role), [authorisedBy.on])} />
+        <Text style={styles.muted}>
+          {inLine(words.caption("measuredBy"))} {performedBy}
+        </Text>
+        {evidence.exception === "" ? null : <Say said={words.sentence(evidence.exception)} />}
       </Section>
-      <Text style={styles.end}>End of certificate {content.number}</Text>
+      <View style={styles.end}>
+        <View style={styles.endRule} />
+        <Text style={styles.endText}>{inLine(words.caption("endOf", { number }))}</Text>
+        <View style={styles.endRule} />
+      </View>
     </View>
-  </View>
-);
+  );
+};
+
+/** 7.8.2.1 k, l, n, o, p; 7.8.4.1 a, d; 7.8.4.3; 7.8.7: what else must be said, who authorised it, and the end. */
+export const Closing = ({ paper }: OnPaper) => {
+  const { content, words } = paper;
+  const simplified = isSimplified(paper);
+  const { caption } = words;
+  const deviations = content.deviations.map(words.sentence);
+  return (
+    <>
+      <View style={{ height: 8 }} />
+      <Sentences paper={paper} caption={caption("uncertainty")} of={[content.uncertaintyStatement]} />
+      {simplified ? (
+        <Sentences paper={paper} caption={caption("traceability")} of={[content.traceabilityStatement]} />
+      ) : (
+        <Sentences paper={paper} caption={caption("adjustment")} of={[content.adjustment]} />
+      )}
+      <Section caption={caption("deviations")} mayBreak={deviations.length > 8}>
+        <SayAll of={deviations.length === 0 ? [caption("noDeviations")] : deviations} />
+      </Section>
+      <Sentences paper={paper} caption={caption("exclusions")} of={content.exclusions} />
+      <Sentences paper={paper} caption={caption("repeats")} of={content.repeats} />
+      {simplified ? null : (
+        <>
+          <Sentences paper={paper} caption={caption("sampling")} of={[content.sampling]} />
+          <Sentences paper={paper} caption={caption("externalResults")} of={[content.externalResults]} />
+        </>
+      )}
+      <Accreditation paper={paper} />
+      <Opinions paper={paper} />
+      <Sentences paper={paper} caption={caption("statements")} of={content.statements} />
+      {simplified ? null : <ComputedWith paper={paper} />}
+      <AuthorisedAndEnd paper={paper} />
+    </>
+  );
+};

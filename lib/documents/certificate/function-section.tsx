@@ -1,69 +1,131 @@
-import { Text, View } from "@react-pdf/renderer";
-import type { CertificateContent, CertificateFunction } from "@/lib/domain/certificate/content";
+import { View } from "@react-pdf/renderer";
+import type { CertificateFunction } from "@/lib/domain/certificate/content";
 import { functionPlot } from "@/lib/drawing/function-plot";
 import { DrawingSvg } from "../drawing/drawing-svg";
+import { Block } from "./block";
+import type { Paper } from "./paper";
+import { Say } from "./say";
 import { scientific } from "./scientific";
 import { keyOfSet, setHeading } from "./sets";
-import { contentWidth, styles } from "./styles";
+import { contentWidth, figureWidth, styles } from "./styles";
 import { type Column, Table } from "./table";
+import { inLine, type Said, type Words } from "./words";
 
 type Coefficient = CertificateFunction["coefficients"][number];
 type Row = CertificateFunction["rows"][number];
 
-const coefficients: readonly Column<Coefficient>[] = [
-  { header: "Coefficient", width: 70, align: "text", text: ({ power }) => `a${power}` },
-  { header: "Value", width: 150, align: "text", text: ({ value }) => scientific(value) },
-  { header: "Unit", width: 80, align: "text", text: ({ unit }) => unit },
+const coefficients = ({ caption }: Words): readonly Column<Coefficient>[] => [
+  { header: caption("coefficient"), width: 76, align: "text", text: ({ power }) => `a${power}` },
+  { header: caption("value"), width: 150, align: "text", text: ({ value }) => scientific(value) },
+  { header: caption("unit"), width: 80, align: "text", text: ({ unit }) => unit },
 ];
 
-const corrections = (unit: string): readonly Column<Row>[] => [
-  { header: "Temperature", unit, width: 80, align: "number", text: ({ temperature }) => temperature },
-  { header: "Correction", unit, width: 80, align: "number", text: ({ correction }) => correction },
-  { header: "U", unit, width: 60, align: "number", muted: true, text: ({ expanded }) => expanded },
-  { header: "Remark", width: 220, align: "text", indent: 14, text: (row) => row.remark },
-];
+type SectionProps = { readonly paper: Paper; readonly fitted: CertificateFunction; readonly of?: Said };
 
-const chart = ({ plot }: CertificateFunction) =>
+const gap = 22;
+const rowsInPanel = 34;
+
+/** With remarks the table stands twice beside itself, without them three times. */
+const panelsOf = (rows: readonly Row[]): number => (rows.some(({ remark }) => remark) ? 2 : 3);
+
+const corrections = ({ caption, sentence }: Words, unit: string, panels: number): readonly Column<Row>[] => {
+  const figures: readonly Column<Row>[] = [
+    {
+      header: caption("temperature"),
+      unit: [unit],
+      width: 58,
+      align: "number",
+      text: (row) => row.temperature,
+    },
+    {
+      header: caption("correction"),
+      unit: [unit],
+      width: 54,
+      align: "number",
+      text: (row) => row.correction,
+    },
+    { header: ["U"], unit: [unit], width: 38, align: "number", muted: true, text: (row) => row.expanded },
+  ];
+  if (panels === 3) return figures;
+  const remark: Column<Row> = {
+    ...{ header: caption("remark"), width: (contentWidth - gap) / 2 - 150, align: "text", indent: 8 },
+    ...{ text: (row: Row) => row.remark, said: (row: Row) => (row.remark ? sentence(row.remark) : [" "]) },
+  };
+  return [...figures, remark];
+};
+
+const cut = <T,>(all: readonly T[], size: number): readonly (readonly T[])[] =>
+  Array.from({ length: Math.ceil(all.length / size) }, (_, at) => all.slice(at * size, (at + 1) * size));
+
+/**
+ * The table in panels beside each other, read down each and then on: as tall as needed, never taller than a page, and
+ * each panel under its own head.
+ */
+const Corrections = ({ paper: { words }, fitted, of }: SectionProps) => {
+  const panels = panelsOf(fitted.rows);
+  const columns = corrections(words, fitted.unit, panels);
+  return cut(fitted.rows, panels * rowsInPanel).map((rows) => (
+    <View key={rows[0]?.temperature} style={{ marginTop: 10 }} wrap={false}>
+      <Say said={of ?? words.caption("function")} style={styles.strong} />
+      <View style={{ flexDirection: "row", gap, marginTop: 3, alignItems: "flex-start" }}>
+        {cut(rows, Math.max(8, Math.ceil(rows.length / panels))).map((panel) => (
+          <Table
+            key={panel[0]?.temperature}
+            columns={columns}
+            rows={panel}
+            keyOf={(row) => row.temperature}
+          />
+        ))}
+      </View>
+    </View>
+  ));
+};
+
+const chart = ({ plot }: CertificateFunction, { caption }: Words) =>
   functionPlot({
     title: "Deviation function with its expanded uncertainty",
     unit: "µV",
     quantity: "deviation",
+    labels: {
+      temperature: inLine(caption("temperatureAxis")),
+      value: inLine(caption("deviationAxis")),
+    },
     curve: plot.curve,
     points: plot.points.map((point) => ({ ...point, residual: point.value - point.fitted })),
   });
 
 /** The function between the measured points, where it was asked for: curve, coefficients, table of corrections. */
-const FunctionSection = ({ fitted, of }: { readonly fitted: CertificateFunction; readonly of: string }) => (
-  <View style={{ marginTop: 14 }}>
-    <View wrap={false}>
-      <Text style={[styles.strong, { fontSize: 11, marginBottom: 2 }]}>
-        Deviation function and corrections{of}
-      </Text>
-      <DrawingSvg drawing={chart(fitted)} width={contentWidth * 0.82} />
-      <Text style={[styles.small, styles.muted, { marginBottom: 4 }]}>
-        Dots: measured points. Band: U of the curve as computed, k = {fitted.coverageFactor}.
-      </Text>
+export const FunctionSection = ({ paper, fitted, of }: SectionProps) => (
+  <>
+    <Block title={paper.words.caption("function")} {...(of ? { heading: of } : {})} isWhole>
+      <DrawingSvg drawing={chart(fitted, paper.words)} width={figureWidth} />
+      <Say
+        said={paper.words.caption("function.note", { factor: fitted.coverageFactor })}
+        style={{ ...styles.small, ...styles.muted, marginTop: 2, marginBottom: 4 }}
+      />
       {fitted.statements.map((line) => (
-        <Text key={line}>{line}</Text>
+        <Say key={line} said={paper.words.sentence(line)} />
       ))}
+    </Block>
+    <View style={{ marginTop: 8 }} wrap={false}>
+      <Table
+        columns={coefficients(paper.words)}
+        rows={fitted.coefficients}
+        keyOf={({ power }) => String(power)}
+      />
     </View>
-    <View style={{ marginTop: 6 }} wrap={false}>
-      <Table columns={coefficients} rows={fitted.coefficients} keyOf={({ power }) => String(power)} />
-    </View>
-    <View style={{ marginTop: 8 }}>
-      <Table columns={corrections(fitted.unit)} rows={fitted.rows} keyOf={(row) => row.temperature} />
-    </View>
-  </View>
+    <Corrections paper={paper} fitted={fitted} {...(of ? { of } : {})} />
+  </>
 );
 
+export type FittedPart = { readonly key: string; readonly fitted: CertificateFunction; readonly of?: Said };
+
 /** Of the one item; or of each item and set that has one, under its name. */
-export const FunctionSections = ({ content }: { readonly content: CertificateContent }) =>
-  content.sets ? (
-    content.sets.map((set) =>
-      set.function ? (
-        <FunctionSection key={keyOfSet(set)} fitted={set.function} of={`: ${setHeading(set)}`} />
-      ) : null,
-    )
-  ) : content.function ? (
-    <FunctionSection fitted={content.function} of="" />
-  ) : null;
+export const functionsOf = ({ content, words }: Paper): readonly FittedPart[] => {
+  if (!content.sets) return content.function ? [{ key: "function", fitted: content.function }] : [];
+  return content.sets.flatMap((set) =>
+    set.function
+      ? [{ key: `function ${keyOfSet(set)}`, fitted: set.function, of: setHeading(set, words) }]
+      : [],
+  );
+};

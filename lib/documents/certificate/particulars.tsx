@@ -1,113 +1,79 @@
 import { Text, View } from "@react-pdf/renderer";
-import { Fragment } from "react";
-import type { CertificateContent, CertificateSet } from "@/lib/domain/certificate/content";
-import { setKindLabels } from "@/lib/domain/parts/decide-set";
+import { AmendmentNotice } from "./amendment-notice";
+import { Facts } from "./facts";
+import { headline, itemsOf, OneItem, SeveralItems } from "./items";
+import type { OnPaper, Paper } from "./paper";
+import { Say } from "./say";
 import { Section } from "./section";
-import { keyOfSet } from "./sets";
 import { styles } from "./styles";
+import type { Said } from "./words";
 
-const lines = (...parts: readonly string[]): readonly string[] => parts.filter((part) => part !== "");
+const period = ({ content, words }: Paper): Said =>
+  content.performedFrom === content.performedTo
+    ? [content.performedFrom]
+    : words.caption("period", { from: content.performedFrom, to: content.performedTo });
 
-const Lines = ({ of }: { readonly of: readonly string[] }) =>
-  of.map((line) => <Text key={line}>{line}</Text>);
-
-type Item = CertificateContent["item"];
-
-/** Each item once, however many sets it has. */
-const itemsOf = ({ item, sets }: CertificateContent): readonly Item[] =>
-  sets ? [...new Map(sets.map((set) => [set.item.tag, set.item])).values()] : [item];
-
-const headline = (content: CertificateContent): string => {
-  const items = itemsOf(content);
-  return items.length === 1
-    ? `Thermocouple type ${content.item.typeLetter}, serial number ${content.item.serial}`
-    : `${items.length} thermocouples type ${content.item.typeLetter}, serial numbers ${items.map(({ serial }) => serial).join(", ")}`;
-};
-
-const itemLines = (item: Item): readonly string[] =>
-  lines(
-    `Type ${item.typeLetter} thermocouple, serial ${item.serial}, identity in the laboratory ${item.tag}`,
-    item.construction,
-    item.material ?? "",
-    `Protection: ${item.protection}`,
-    `Condition: ${item.condition}`,
-    item.checks.join(" · "),
-  );
-
-/** 7.8.2.1 e, g, h, i, j: whose, which item, in what condition, when received, measured and issued. */
-export const Particulars = ({ content }: { readonly content: CertificateContent }) => {
+/** 7.8.2.1 a, e, g, h, i, j, c: what it is, whose, which item, in what condition, when and where. */
+export const Particulars = ({ paper }: OnPaper) => {
+  const { content, words } = paper;
   const { customer, order } = content;
-  const period =
-    content.performedFrom === content.performedTo
-      ? content.performedFrom
-      : `${content.performedFrom} to ${content.performedTo}`;
+  const isOne = itemsOf(content).length === 1;
   return (
-    <View>
-      <Text style={styles.title}>{content.title}</Text>
-      <Text style={{ fontSize: 12, marginTop: 3 }}>{headline(content)}</Text>
-      <View style={{ marginTop: 6 }}>
-        <Section caption="Customer">
-          <Lines of={lines(customer.name, customer.addressLines.join(", "), customer.contact)} />
-        </Section>
-        <Section caption="Order">
-          <Text>
-            {order.number}
-            {order.purchaseOrder ? `, purchase order ${order.purchaseOrder}` : ""}
-          </Text>
-        </Section>
-        <Section caption="Item">
-          {itemsOf(content).map((item) => (
-            <Fragment key={item.tag}>
-              <Lines of={itemLines(item)} />
-            </Fragment>
-          ))}
-        </Section>
-        <Section caption="Dates">
-          <Text>
-            Received {content.receivedOn} · measured {period} · issued {content.issuedOn}
-          </Text>
-        </Section>
-        <Section caption="Place">
-          <Text>{content.laboratory.placeOfPerformance}</Text>
-        </Section>
+    <>
+      <View style={{ paddingRight: content.laboratory.accreditationMark ? 110 : 0 }}>
+        <Say
+          said={words.sentence(content.title)}
+          style={styles.title}
+          lesser={{ fontSize: 13, marginTop: 1 }}
+        />
+        <Say
+          said={headline(paper)}
+          style={{ fontSize: 12, marginTop: 4 }}
+          lesser={{ fontSize: 10, marginTop: 0 }}
+        />
       </View>
-    </View>
+      {words.isBilingual ? (
+        <Say
+          said={words.caption("languageNote")}
+          style={{ ...styles.small, ...styles.muted, marginTop: 2 }}
+        />
+      ) : null}
+      <AmendmentNotice paper={paper} />
+      <View style={{ height: 4 }} />
+      <Section caption={words.caption("customer")}>
+        <Text style={styles.strong}>{customer.name}</Text>
+        <Text>{[customer.addressLines.join(", "), customer.contact].join(" · ")}</Text>
+      </Section>
+      <Section caption={words.caption("order")}>
+        <Facts
+          of={[
+            [null, [order.number]],
+            ...(order.purchaseOrder
+              ? [[words.caption("purchaseOrder"), [order.purchaseOrder], "strong"] as const]
+              : []),
+          ]}
+        />
+      </Section>
+      <Section caption={words.caption(isOne ? "item" : "items")} mayBreak={!isOne}>
+        {isOne ? <OneItem paper={paper} /> : <SeveralItems paper={paper} />}
+      </Section>
+      <Section caption={words.caption("dates")}>
+        <Facts
+          of={[
+            [words.caption("received"), [content.receivedOn]],
+            [words.caption("measured"), period(paper)],
+            [words.caption("issued"), [content.issuedOn]],
+          ]}
+        />
+      </Section>
+      <Section caption={words.caption("place")}>
+        <Say said={words.sentence(content.laboratory.placeOfPerformance)} />
+      </Section>
+      {content.formStatement ? (
+        <Section caption={words.caption("form")}>
+          <Say said={words.sentence(content.formStatement)} />
+        </Section>
+      ) : null}
+    </>
   );
 };
-
-/** What all sets share is said with the first of them. */
-const setConditions = (
-  set: CertificateSet,
-  at: number,
-  sets: readonly CertificateSet[],
-): readonly string[] => [
-  `${set.item.tag}, ${setKindLabels[set.kind].toLowerCase()}: run ${set.run.number}, ${set.run.furnace}, ${set.run.configuration}, place ${set.run.place}`,
-  ...set.conditions.filter((line) => at === 0 || !sets[0]?.conditions.includes(line)),
-];
-
-/** 7.8.2.1 f and 7.8.4.1 b: the method, and the conditions that influence the results. */
-export const MethodAndConditions = ({ content }: { readonly content: CertificateContent }) => (
-  <View style={{ marginTop: 6 }}>
-    <Section caption="Method">
-      <Text style={styles.strong}>{content.method.name}</Text>
-      <Text>{content.method.description}</Text>
-    </Section>
-    <Section caption="Conditions">
-      {content.sets ? (
-        content.sets.map((set, at, sets) => (
-          <Fragment key={keyOfSet(set)}>
-            <Lines of={setConditions(set, at, sets)} />
-          </Fragment>
-        ))
-      ) : (
-        <>
-          <Text>
-            Run {content.run.number}, {content.run.furnace}, {content.run.configuration}, place{" "}
-            {content.run.place}
-          </Text>
-          <Lines of={content.conditions} />
-        </>
-      )}
-    </Section>
-  </View>
-);

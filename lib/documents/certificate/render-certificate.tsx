@@ -1,12 +1,19 @@
 import { createHash } from "node:crypto";
 import { renderToBuffer } from "@react-pdf/renderer";
+import { catalogueSha256 } from "@/lib/domain/certificate/catalogue/catalogue";
 import type { CertificateContent } from "@/lib/domain/certificate/content";
 import { contentHash } from "@/lib/domain/certificate/content-hash";
 import type { Mark } from "./accreditation-mark";
 import { CertificateDocument } from "./certificate-document";
+import { demandGlyphs } from "./demand-glyphs";
+import { codeText, demandReadable } from "./page-code";
+import { wordsOf } from "./words";
 
-/** Raised when the same content would give other bytes than before; stored beside each rendered file. */
-export const certificateRendererVersion = "2";
+/**
+ * Raised when the same content would give other bytes than before; stored beside each rendered file. The captions come
+ * from the catalogue, so its hash is part of it: a document of other captions is never rendered anew and called changed.
+ */
+export const certificateRendererVersion = `2+${catalogueSha256.slice(0, 8)}`;
 
 const sha256 = (bytes: Uint8Array): Uint8Array => createHash("sha256").update(bytes).digest();
 
@@ -31,7 +38,8 @@ export const renderCertificate = async (
   { draft, mark }: RenderOptions,
 ): Promise<Uint8Array> => {
   const hash = Buffer.from(contentHash(content, sha256)).toString("hex");
-  return renderToBuffer(
-    <CertificateDocument content={content} contentHash={hash} draft={draft} mark={markOf(content, mark)} />,
-  );
+  if (content.authenticity) demandReadable(codeText(content.authenticity.address, hash));
+  await demandGlyphs(content);
+  const paper = { content, contentHash: hash, draft, words: wordsOf(content) };
+  return renderToBuffer(<CertificateDocument paper={paper} mark={markOf(content, mark)} />);
 };

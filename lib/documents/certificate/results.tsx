@@ -1,121 +1,141 @@
-import { Text, View } from "@react-pdf/renderer";
+import { View } from "@react-pdf/renderer";
 import type { CertificateContent, CertificateRow } from "@/lib/domain/certificate/content";
-import { conformityLabels, rowStateLabels } from "@/lib/domain/certificate/labels";
 import { outsideScopeSign } from "@/lib/domain/certificate/texts";
-import { keyOfSet, setHeading } from "./sets";
+import { Block, rowsKept } from "./block";
+import { isSimplified, type OnPaper, type Paper } from "./paper";
+import { Say } from "./say";
+import { keyOfTable, setHeading, type TablesProps } from "./sets";
 import { styles } from "./styles";
 import { type Column, Table } from "./table";
+import { type Said, together, type Words } from "./words";
 
-const instead = (row: CertificateRow): string | null =>
-  row.state === "measured" ? null : `${rowStateLabels[row.state]}: ${row.remark}`;
+/** Beside what an external provider measured (7.8.2.1 p). */
+export const externalSign = "‡";
 
-/** A result outside the scope carries its sign wherever it stands. */
-const signedSetpoint = (row: CertificateRow): string =>
-  row.scope === "outside" ? `${row.setpoint} ${outsideScopeSign}` : row.setpoint;
+/** What is said in place of figures where a row has none. */
+export const insteadOf =
+  (words: Words) =>
+  (row: CertificateRow): Said | null =>
+    row.state === "measured"
+      ? null
+      : together(": ", words.caption(`state.${row.state}`), words.sentence(row.remark));
 
-const results: readonly Column<CertificateRow>[] = [
-  { header: "Setpoint", unit: "as ordered", width: 58, align: "text", text: signedSetpoint },
-  { header: "Reference", unit: "°C", width: 60, align: "number", text: (row) => row.referenceCelsius },
-  {
-    header: "Emf at setpoint",
-    unit: "µV, junction 0 °C",
-    width: 78,
-    align: "number",
-    text: (row) => row.emfMicrovolt,
-  },
-  { header: "Deviation", unit: "µV", width: 58, align: "number", text: (row) => row.deviationMicrovolt },
-  { header: "U", unit: "µV", width: 44, align: "number", muted: true, text: (row) => row.expandedMicrovolt },
-  { header: "Error", unit: "°C", width: 52, align: "number", text: (row) => row.errorCelsius },
-  { header: "Correction", unit: "°C", width: 58, align: "number", text: (row) => row.correctionCelsius },
-  { header: "U", unit: "°C", width: 46, align: "number", muted: true, text: (row) => row.expandedCelsius },
-  { header: "k", width: 42, align: "number", text: (row) => row.coverageFactor },
-];
+/** A result outside the scope, or not our own, carries its sign wherever it stands. */
+export const signedSetpoint = (row: CertificateRow): string =>
+  [
+    row.setpoint,
+    ...(row.scope === "outside" ? [outsideScopeSign] : []),
+    ...(row.isExternal ? [externalSign] : []),
+  ].join(" ");
 
-const statements: readonly Column<CertificateRow>[] = [
-  { header: "Setpoint", unit: "as ordered", width: 78, align: "text", text: signedSetpoint },
-  { header: "Error", unit: "°C", width: 56, align: "number", text: (row) => row.errorCelsius },
-  { header: "U", unit: "°C", width: 50, align: "number", muted: true, text: (row) => row.expandedCelsius },
-  {
-    header: "Tolerance",
-    unit: "°C",
-    width: 78,
-    align: "number",
-    text: (row) => row.conformity.tolerance || "none",
-  },
-  {
-    header: "Probability of conformity",
-    width: 110,
-    align: "number",
-    text: (row) => row.conformity.probability || "not stated",
-  },
-  {
-    header: "Statement",
-    width: 120,
-    align: "text",
-    indent: 10,
-    text: (row) => conformityLabels[row.conformity.state],
-  },
-];
+const unit = (text: string): Said => [text];
 
-const remarks = (rows: readonly CertificateRow[]): readonly string[] =>
-  rows.flatMap((row) => (row.state === "measured" && row.remark ? [`${row.setpoint}: ${row.remark}`] : []));
+/** The columns a simplified certificate keeps: what is read off, with its U and k. */
+const inSimplified = new Set(["setpoint", "reference", "error", "correction", "celsius", "k"]);
 
-/** One table, or one for each item, set and run, under its name. */
-const ResultTables = ({ content }: { readonly content: CertificateContent }) =>
-  content.sets ? (
-    content.sets.map((set) => (
-      <View key={keyOfSet(set)} style={{ marginBottom: 8 }}>
-        <Text style={[styles.strong, { marginBottom: 2 }]} minPresenceAhead={60}>
-          {setHeading(set)}
-        </Text>
-        <Table columns={results} rows={set.rows} keyOf={(row) => row.setpoint} instead={instead} />
-      </View>
-    ))
-  ) : (
-    <Table columns={results} rows={content.rows} keyOf={(row) => row.setpoint} instead={instead} />
+const resultColumns = (paper: Paper): readonly Column<CertificateRow>[] => {
+  const { caption } = paper.words;
+  const all: readonly (Column<CertificateRow> & { readonly key: string })[] = [
+    {
+      ...{ key: "setpoint", header: caption("setpoint"), unit: caption("asOrdered") },
+      ...{ width: 58, align: "text", text: signedSetpoint },
+    },
+    {
+      ...{ key: "reference", header: caption("reference"), unit: unit("°C") },
+      ...{ width: 62, align: "number", text: (row) => row.referenceCelsius },
+    },
+    {
+      ...{ key: "emf", header: caption("emfAtSetpoint"), unit: caption("junctionAtZero") },
+      ...{ width: 80, align: "number", text: (row) => row.emfMicrovolt },
+    },
+    {
+      ...{ key: "deviation", header: caption("deviation"), unit: unit("µV") },
+      ...{ width: 58, align: "number", text: (row) => row.deviationMicrovolt },
+    },
+    {
+      ...{ key: "microvolt", header: unit("U"), unit: unit("µV") },
+      ...{ width: 44, align: "number", muted: true, text: (row) => row.expandedMicrovolt },
+    },
+    {
+      ...{ key: "error", header: caption("error"), unit: unit("°C") },
+      ...{ width: 54, align: "number", text: (row) => row.errorCelsius },
+    },
+    {
+      ...{ key: "correction", header: caption("correction"), unit: unit("°C") },
+      ...{ width: 60, align: "number", text: (row) => row.correctionCelsius },
+    },
+    {
+      ...{ key: "celsius", header: unit("U"), unit: unit("°C") },
+      ...{ width: 46, align: "number", muted: true, text: (row) => row.expandedCelsius },
+    },
+    {
+      ...{ key: "k", header: unit("k") },
+      ...{ width: 41, align: "number", text: (row) => row.coverageFactor },
+    },
+  ];
+  return isSimplified(paper)
+    ? all
+        .filter(({ key }) => inSimplified.has(key))
+        .map((column) => ({ ...column, width: column.width + 24 }))
+    : all;
+};
+
+const remarks = (rows: readonly CertificateRow[], words: Words): readonly Said[] =>
+  rows.flatMap((row) =>
+    row.state === "measured" && row.remark
+      ? [together(": ", [row.setpoint], words.sentence(row.remark))]
+      : [],
   );
 
-const StatementTables = ({ content }: { readonly content: CertificateContent }) =>
-  content.sets ? (
-    content.sets.map((set) => (
-      <View key={keyOfSet(set)} style={{ marginBottom: 6 }} wrap={false}>
-        <Text style={[styles.strong, { marginBottom: 2 }]}>{setHeading(set)}</Text>
-        <Table columns={statements} rows={set.rows} keyOf={(row) => row.setpoint} instead={instead} />
-      </View>
-    ))
-  ) : (
-    <Table columns={statements} rows={content.rows} keyOf={(row) => row.setpoint} instead={instead} />
-  );
+const rowsOf = (content: CertificateContent): readonly CertificateRow[] =>
+  content.sets?.flatMap(({ rows }) => rows) ?? content.rows;
 
-/** 7.8.2.1 m: the results with their units, over the full width. */
-export const Results = ({ content }: { readonly content: CertificateContent }) => (
-  <View style={{ marginTop: 14 }}>
-    <Text style={[styles.strong, { fontSize: 11, marginBottom: 4 }]}>Results</Text>
-    <ResultTables content={content} />
-    <Text style={[styles.small, styles.muted, { marginTop: 4 }]}>
-      Reference: temperature t₉₀ of the references within the stability window. Deviation: emf minus reference
-      function. Error: indication minus reference temperature. Correction: to be added to the indication.
-    </Text>
-    {content.scopeStatement ? (
-      <Text style={[styles.small, { marginTop: 2 }]}>{content.scopeStatement}</Text>
-    ) : null}
-    {remarks(content.sets?.flatMap(({ rows }) => rows) ?? content.rows).map((remark) => (
-      <Text key={remark} style={[styles.small, { marginTop: 2 }]}>
-        {remark}
-      </Text>
-    ))}
-  </View>
-);
-
-/** 7.8.6.2: which results, which specification, which rule; whenever pass or fail appears, all three stand beside it. */
-export const ConformityStatement = ({ content }: { readonly content: CertificateContent }) =>
-  content.conformity === null ? null : (
-    <View style={{ marginTop: 14 }} wrap={content.sets !== undefined}>
-      <Text style={[styles.strong, { fontSize: 11, marginBottom: 4 }]}>Statement of conformity</Text>
-      <StatementTables content={content} />
-      <Text style={{ marginTop: 5 }}>{content.conformity.specification}.</Text>
-      <Text>{content.conformity.rule}</Text>
-      <Text>{content.conformity.risk}</Text>
-      <Text>{content.conformity.agreed}.</Text>
+/** What the heads of the columns and the signs beside the setpoints mean. */
+export const ResultNotes = ({ paper }: OnPaper) => {
+  const { content, words } = paper;
+  const rows = rowsOf(content);
+  const keys = isSimplified(paper)
+    ? (["resultsNote.reference", "resultsNote.error", "resultsNote.correction"] as const)
+    : ([
+        "resultsNote.reference",
+        "resultsNote.deviation",
+        "resultsNote.error",
+        "resultsNote.correction",
+      ] as const);
+  const small = { ...styles.small, marginTop: 2 };
+  return (
+    <View style={{ marginTop: 3 }} wrap={false}>
+      <Say
+        said={together(" ", ...keys.map((key) => words.caption(key)))}
+        style={{ ...small, ...styles.muted }}
+      />
+      {content.scopeStatement ? <Say said={words.sentence(content.scopeStatement)} style={small} /> : null}
+      {rows.some(({ isExternal }) => isExternal) ? (
+        <Say said={together(" ", [externalSign], words.sentence(content.externalResults))} style={small} />
+      ) : null}
+      {remarks(rows, words).map((remark) => (
+        <Say key={remark[0]} said={remark} style={small} />
+      ))}
     </View>
   );
+};
+
+/** Some of the tables, one for each item, set and run; the title over the first. */
+export const ResultTables = ({ paper, tables, isFirst }: TablesProps) => {
+  const columns = resultColumns(paper);
+  return tables.map((of, at) => (
+    <Block
+      key={keyOfTable(of)}
+      {...(isFirst && at === 0 ? { title: paper.words.caption("results") } : {})}
+      {...("item" in of ? { heading: setHeading(of, paper.words) } : {})}
+      isWhole={of.rows.length <= rowsKept}
+    >
+      <Table
+        columns={columns}
+        rows={of.rows}
+        keyOf={(row) => row.setpoint}
+        instead={insteadOf(paper.words)}
+      />
+    </Block>
+  ));
+};

@@ -1,65 +1,121 @@
-import { Text, View } from "@react-pdf/renderer";
+import { View } from "@react-pdf/renderer";
 import type { CertificateContent, CertificateSet } from "@/lib/domain/certificate/content";
-import { setKindLabels } from "@/lib/domain/parts/decide-set";
+import { Block, rowsKept } from "./block";
+import type { OnPaper } from "./paper";
+import { Say } from "./say";
 import { styles } from "./styles";
 import { type Column, Table } from "./table";
+import { type Said, together, type Words } from "./words";
 
 type Change = NonNullable<CertificateContent["changes"]>[number];
 type LotRow = NonNullable<CertificateContent["lot"]>["rows"][number];
 
+const lowered = (said: Said): Said => {
+  const [leading, ...further] = said.map((text) => text.replace(/^./u, (letter) => letter.toLowerCase()));
+  return [leading ?? "", ...further];
+};
+
 /** Over each table: which item, which set, which run. */
-export const setHeading = (set: CertificateSet): string => {
-  const period =
-    set.performedFrom === set.performedTo ? set.performedFrom : `${set.performedFrom} to ${set.performedTo}`;
-  return [
-    `Serial ${set.item.serial} (${set.item.tag})`,
-    ...(set.item.material ? [set.item.material] : []),
-    setKindLabels[set.kind].toLowerCase(),
-    `run ${set.run.number}`,
-    `measured ${period}`,
-  ].join(" · ");
+export const setHeading = (set: CertificateSet, words: Words): Said => {
+  const { caption } = words;
+  const period: Said =
+    set.performedFrom === set.performedTo
+      ? [set.performedFrom]
+      : caption("period", { from: set.performedFrom, to: set.performedTo });
+  return together(
+    " · ",
+    together(" ", caption("serialNumber"), [`${set.item.serial} (${set.item.tag})`]),
+    ...(set.item.material ? [words.sentence(set.item.material)] : []),
+    lowered(caption(`set.${set.kind}`)),
+    together(" ", lowered(caption("run")), [set.run.number]),
+    together(" ", lowered(caption("measured")), period),
+  );
 };
 
 export const keyOfSet = (set: CertificateSet): string => `${set.item.tag} ${set.kind} ${set.run.number}`;
 
-const changeColumns: readonly Column<Change["rows"][number]>[] = [
-  { header: "Setpoint", unit: "as ordered", width: 90, align: "text", text: ({ setpoint }) => setpoint },
-  { header: "Change", unit: "°C", width: 70, align: "number", text: (row) => row.changeCelsius },
-  { header: "U", unit: "°C", width: 60, align: "number", muted: true, text: (row) => row.expandedCelsius },
+/** What stands in one table: the results of a set, or those of the one item. */
+export type ResultTable = CertificateSet | Pick<CertificateContent, "rows">;
+
+export type TablesProps = OnPaper & { readonly tables: readonly ResultTable[]; readonly isFirst: boolean };
+
+export const keyOfTable = (table: ResultTable): string => ("item" in table ? keyOfSet(table) : "the one");
+
+export const tablesOf = ({ rows, sets }: CertificateContent): readonly ResultTable[] => sets ?? [{ rows }];
+
+const changeColumns = ({ caption }: Words): readonly Column<Change["rows"][number]>[] => [
+  {
+    ...{ header: caption("setpoint"), unit: caption("asOrdered"), width: 90, align: "text" },
+    text: ({ setpoint }) => setpoint,
+  },
+  { header: caption("change"), unit: ["°C"], width: 76, align: "number", text: (row) => row.changeCelsius },
+  {
+    header: ["U"],
+    unit: ["°C"],
+    width: 60,
+    align: "number",
+    muted: true,
+    text: (row) => row.expandedCelsius,
+  },
 ];
 
-const lotColumns: readonly Column<LotRow>[] = [
-  { header: "Setpoint", unit: "as ordered", width: 80, align: "text", text: ({ setpoint }) => setpoint },
-  { header: "Items", width: 50, align: "number", text: ({ items }) => String(items) },
-  { header: "Average error", unit: "°C", width: 80, align: "number", text: (row) => row.averageErrorCelsius },
-  { header: "Smallest", unit: "°C", width: 70, align: "number", text: (row) => row.smallestErrorCelsius },
-  { header: "Largest", unit: "°C", width: 70, align: "number", text: (row) => row.largestErrorCelsius },
-  { header: "Half range", unit: "°C", width: 70, align: "number", text: (row) => row.halfRangeCelsius },
+const lotColumns = ({ caption }: Words): readonly Column<LotRow>[] => [
+  {
+    ...{ header: caption("setpoint"), unit: caption("asOrdered"), width: 80, align: "text" },
+    text: ({ setpoint }) => setpoint,
+  },
+  { header: caption("items"), width: 60, align: "number", text: ({ items }) => String(items) },
+  {
+    ...{ header: caption("averageError"), unit: ["°C"], width: 90, align: "number" },
+    text: (row) => row.averageErrorCelsius,
+  },
+  {
+    header: caption("smallest"),
+    unit: ["°C"],
+    width: 76,
+    align: "number",
+    text: (row) => row.smallestErrorCelsius,
+  },
+  {
+    header: caption("largest"),
+    unit: ["°C"],
+    width: 76,
+    align: "number",
+    text: (row) => row.largestErrorCelsius,
+  },
+  {
+    header: caption("halfRange"),
+    unit: ["°C"],
+    width: 84,
+    align: "number",
+    text: (row) => row.halfRangeCelsius,
+  },
 ];
 
-const Title = ({ children }: { readonly children: string }) => (
-  <Text style={[styles.strong, { fontSize: 11, marginBottom: 4 }]}>{children}</Text>
+const Statement = ({ said }: { readonly said: Said }) => (
+  <Say said={said} style={{ ...styles.small, ...styles.muted, marginTop: 4 }} />
 );
 
 /** 7.8.4.1 d: what the annealing changed. */
-export const Changes = ({ content }: { readonly content: CertificateContent }) =>
-  content.changes ? (
-    <View style={{ marginTop: 14 }}>
-      {content.changes.map((change) => (
-        <View key={change.tag} wrap={false} style={{ marginBottom: 6 }}>
-          <Title>{`Change by the annealing, ${change.tag}`}</Title>
-          <Table columns={changeColumns} rows={change.rows} keyOf={({ setpoint }) => setpoint} />
-          <Text style={[styles.small, styles.muted, { marginTop: 4 }]}>{change.statement}</Text>
-        </View>
-      ))}
-    </View>
-  ) : null;
+export const Changes = ({ paper: { content, words } }: OnPaper) =>
+  content.changes?.map((change, at) => (
+    <Block
+      key={change.tag}
+      title={words.caption("changeByAnnealing", { tag: change.tag })}
+      {...(at === 0 ? {} : { gap: 10 })}
+      isWhole={change.rows.length <= rowsKept}
+    >
+      <Table columns={changeColumns(words)} rows={change.rows} keyOf={({ setpoint }) => setpoint} />
+      <Statement said={words.sentence(change.statement)} />
+    </Block>
+  )) ?? null;
 
-export const LotSummary = ({ content }: { readonly content: CertificateContent }) =>
+export const LotSummary = ({ paper: { content, words } }: OnPaper) =>
   content.lot ? (
-    <View style={{ marginTop: 14 }} wrap={false}>
-      <Title>Average and spread of the items measured</Title>
-      <Table columns={lotColumns} rows={content.lot.rows} keyOf={({ setpoint }) => setpoint} />
-      <Text style={[styles.small, styles.muted, { marginTop: 4 }]}>{content.lot.statement}</Text>
-    </View>
+    <Block title={words.caption("lot")} isWhole={content.lot.rows.length <= rowsKept}>
+      <Table columns={lotColumns(words)} rows={content.lot.rows} keyOf={({ setpoint }) => setpoint} />
+      <View wrap={false}>
+        <Statement said={words.sentence(content.lot.statement)} />
+      </View>
+    </Block>
   ) : null;

@@ -1,14 +1,17 @@
 import { StyleSheet } from "@react-pdf/renderer";
 import { printInks } from "@/lib/drawing/print-inks";
+import { mixedInk } from "../drawing/mixed-ink";
 
 /** A4, lengths in pt. Captions stand in a margin column, as on the screens; figures keep to the wide column. */
 export const contentWidth = 595.28 - 2 * 46;
 export const marginColumn = 98;
+/** Of a drawing that stands alone. */
+export const figureWidth = contentWidth * 0.68;
 
 export const styles = StyleSheet.create({
   page: {
-    paddingTop: 92,
-    paddingBottom: 66,
+    paddingTop: 82,
+    paddingBottom: 84,
     paddingHorizontal: 46,
     fontSize: 8.8,
     lineHeight: 1.35,
@@ -39,19 +42,23 @@ export const styles = StyleSheet.create({
   small: { fontSize: 7.4, lineHeight: 1.35 },
   foot: {
     position: "absolute",
-    top: 795,
+    top: 768,
     left: 46,
     right: 46,
     borderTopWidth: 0.6,
     borderTopColor: printInks.faint,
-    paddingTop: 5,
     flexDirection: "row",
     justifyContent: "space-between",
     fontSize: 7.4,
+    lineHeight: 1.4,
     color: printInks.muted,
   },
+  footNumber: { position: "absolute", top: 773, left: 46, width: 420, fontSize: 8.8, fontWeight: 600 },
   title: { fontSize: 21, fontWeight: 600, lineHeight: 1.15 },
-  section: { flexDirection: "row", marginTop: 9 },
+  /** A further language below the leading one. */
+  further: { color: printInks.muted, fontWeight: 400 },
+  blockTitle: { fontSize: 11, fontWeight: 600, lineHeight: 1.2 },
+  section: { flexDirection: "row", marginTop: 6 },
   caption: { width: marginColumn, paddingRight: 10, fontWeight: 600, fontSize: 8.8 },
   body: { flex: 1 },
   strong: { fontWeight: 600 },
@@ -59,7 +66,7 @@ export const styles = StyleSheet.create({
     flexDirection: "row",
     borderBottomWidth: 0.4,
     borderBottomColor: printInks.faint,
-    paddingVertical: 2.6,
+    paddingVertical: 2.2,
   },
   headRow: {
     flexDirection: "row",
@@ -79,9 +86,23 @@ export const styles = StyleSheet.create({
     textAlign: "center",
     fontSize: 74,
     fontWeight: 600,
-    color: printInks.heat,
-    opacity: 0.13,
+    color: mixedInk(printInks.heat, 0.13),
     transform: "rotate(-38deg)",
   },
-  end: { marginTop: 16, textAlign: "center", color: printInks.muted },
+  /** Set apart by a rule of the one warm ink: what must be read before the rest. */
+  notice: {
+    marginTop: 8,
+    borderLeftWidth: 2.4,
+    borderLeftColor: printInks.heat,
+    backgroundColor: printInks["heat-wash"],
+    paddingLeft: 10,
+    paddingRight: 8,
+    paddingVertical: 6,
+  },
+  opinions: { borderLeftWidth: 1.2, borderLeftColor: printInks.edge, paddingLeft: 8 },
+  /** 64 hexadecimal digits on one line of the body. */
+  hash: { fontSize: 7, lineHeight: 1.35 },
+  end: { marginTop: 16, flexDirection: "row", alignItems: "center", gap: 10 },
+  endRule: { flex: 1, height: 0.6, backgroundColor: printInks.faint },
+  endText: { color: printInks.muted },
 });

@@ -1,10 +1,10 @@
 import { renderToBuffer, Text, View } from "@react-pdf/renderer";
 import { paperTitles } from "@/lib/domain/quotation/point-words";
 import type { DeliveryNoteContent } from "@/lib/domain/shipment/content";
-import { Section } from "../certificate/section";
-import { styles } from "../certificate/styles";
-import { type Column, Table } from "../certificate/table";
 import { Lines, Paper } from "./paper";
+import { Section } from "./paper-section";
+import { styles } from "./paper-styles";
+import { type Column, Table } from "./paper-table";
 
 type Sensor = DeliveryNoteContent["sensors"][number];
 

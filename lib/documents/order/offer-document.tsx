@@ -1,11 +1,11 @@
 import { Text, View } from "@react-pdf/renderer";
 import type { OfferContent } from "@/lib/domain/quotation/content";
 import { paperTitles } from "@/lib/domain/quotation/point-words";
-import { Section } from "../certificate/section";
-import { styles } from "../certificate/styles";
 import { OfferLines } from "./offer-lines";
 import { OfferPrice } from "./offer-price";
 import { Lines, Paper } from "./paper";
+import { Section } from "./paper-section";
+import { styles } from "./paper-styles";
 
 /** 7.1.3 and 7.1.5: what is agreed before anything is measured. */
 const Terms = ({ content }: { readonly content: OfferContent }) => (

@@ -1,9 +1,9 @@
 import { Text, View } from "@react-pdf/renderer";
 import type { OfferContent } from "@/lib/domain/quotation/content";
 import { conformityWords, scopeWords } from "@/lib/domain/quotation/point-words";
-import { Section } from "../certificate/section";
-import { styles } from "../certificate/styles";
-import { type Column, Table } from "../certificate/table";
+import { Section } from "./paper-section";
+import { styles } from "./paper-styles";
+import { type Column, Table } from "./paper-table";
 
 type Line = OfferContent["lines"][number];
 type Point = Line["points"][number];

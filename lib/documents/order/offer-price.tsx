@@ -1,8 +1,8 @@
 import { Text, View } from "@react-pdf/renderer";
 import { groupedMoney } from "@/lib/domain/price/money";
 import type { OfferContent } from "@/lib/domain/quotation/content";
-import { Section } from "../certificate/section";
-import { styles } from "../certificate/styles";
+import { Section } from "./paper-section";
+import { styles } from "./paper-styles";
 
 type Price = NonNullable<OfferContent["price"]>;
 

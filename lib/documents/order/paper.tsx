@@ -1,7 +1,7 @@
 import { Document, Page, Text, View } from "@react-pdf/renderer";
 import type { ReactNode } from "react";
-import { styles } from "../certificate/styles";
 import { documentFont } from "../fonts";
+import { styles } from "./paper-styles";
 
 type PaperProps = {
   readonly title: string;

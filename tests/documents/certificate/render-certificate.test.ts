@@ -26,7 +26,7 @@ const items: readonly [string, string, readonly string[]][] = [
   ],
   ["7.8.2.1 h", "date of receipt", ["Received 2026-10-08"]],
   ["7.8.2.1 i", "dates of performance", ["2026-10-14 to 2026-10-15"]],
-  ["7.8.2.1 j", "date of issue", ["issued 2026-10-16"]],
+  ["7.8.2.1 j", "date of issue", ["Issued 2026-10-16"]],
   ["7.8.2.1 k", "sampling, or that there was none", ["took no sample"]],
   ["7.8.2.1 l", "results relate to the item alone", ["The results relate only to the item"]],
   ["7.8.2.1 m", "results with units", ["37 372", "µV", "−1.2", "°C"]],

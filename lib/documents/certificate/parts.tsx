@@ -1,0 +1,145 @@
+import { Fragment, type ReactNode } from "react";
+import { AccreditationMark, type Mark } from "./accreditation-mark";
+import { Budgets } from "./budgets";
+import { Closing } from "./closing";
+import { StatementTables } from "./conformity-statement";
+import { DeviationFigure, figureSets, SmallFigures } from "./deviation-figure";
+import { FunctionSection, functionsOf } from "./function-section";
+import { MethodAndConditions } from "./method-and-conditions";
+import { isSimplified, type OnPaper, type Paper } from "./paper";
+import { Particulars } from "./particulars";
+import { ResultNotes, ResultTables } from "./results";
+import { Changes, LotSummary, type ResultTable, tablesOf } from "./sets";
+import { Standards } from "./standards";
+
+export type Part = { readonly key: string; readonly part: ReactNode };
+
+/** From as many sets on, each kind of table begins on a page of its own. */
+const manySets = 6;
+/** Lines of a table's heads, and of a page of tables, in rows; what is too much flows over to the next page. */
+const rowsOfHead = 3.4;
+const rowsOfPage = 38;
+const figuresOfPage = 6;
+
+/** As many tables as fit on a page, page by page. */
+const pagesOf = (tables: readonly ResultTable[]): readonly (readonly ResultTable[])[] => {
+  const pages: ResultTable[][] = [];
+  let left = 0;
+  for (const table of tables) {
+    const needed = table.rows.length + rowsOfHead;
+    const page = pages.at(-1);
+    if (page && needed <= left) page.push(table);
+    else {
+      pages.push([table]);
+      left = rowsOfPage;
+    }
+    left -= needed;
+  }
+  return pages;
+};
+
+const Rest = ({ paper }: OnPaper) => (
+  <>
+    {isSimplified(paper) ? null : (
+      <>
+        <MethodAndConditions paper={paper} />
+        <Standards paper={paper} />
+      </>
+    )}
+    <Closing paper={paper} />
+  </>
+);
+
+/** Of many sets: an overview first, then page after page of each kind of table, each page laid out on its own. */
+const ofMany = (paper: Paper, opening: ReactNode): readonly Part[] => {
+  const { content } = paper;
+  const pages = pagesOf(tablesOf(content));
+  const drawn = isSimplified(paper) ? [] : figureSets(content);
+  const figures = drawn.flatMap((_, at) =>
+    at % figuresOfPage === 0 ? [drawn.slice(at, at + figuresOfPage)] : [],
+  );
+  return [
+    {
+      key: "opening",
+      part: (
+        <>
+          {opening}
+          <LotSummary paper={paper} />
+        </>
+      ),
+    },
+    ...pages.map((tables, at) => ({
+      key: `results ${at}`,
+      part: (
+        <>
+          <ResultTables paper={paper} tables={tables} isFirst={at === 0} />
+          {at === pages.length - 1 ? <ResultNotes paper={paper} /> : null}
+        </>
+      ),
+    })),
+    ...(content.changes ? [{ key: "changes", part: <Changes paper={paper} /> }] : []),
+    ...(content.conformity ? pages : []).map((tables, at) => ({
+      key: `statements ${at}`,
+      part: <StatementTables paper={paper} tables={tables} isFirst={at === 0} />,
+    })),
+    ...figures.map((sets, at) => ({
+      key: `figures ${at}`,
+      part: <SmallFigures paper={paper} sets={sets} isFirst={at === 0} />,
+    })),
+  ];
+};
+
+const ofFew = (paper: Paper, opening: ReactNode): Part => {
+  const tables = tablesOf(paper.content);
+  const part = (
+    <>
+      {opening}
+      <ResultTables paper={paper} tables={tables} isFirst />
+      <ResultNotes paper={paper} />
+      <Changes paper={paper} />
+      <LotSummary paper={paper} />
+      {paper.content.conformity ? <StatementTables paper={paper} tables={tables} isFirst /> : null}
+      {isSimplified(paper) ? null : <DeviationFigure paper={paper} />}
+    </>
+  );
+  return { key: "results", part };
+};
+
+/**
+ * The document in its order, in parts that each begin on a new page and flow over as many as they need. A plain
+ * certificate is one part. A function, and each kind of table of many sets, begins a page: whoever looks for it finds it
+ * at a page's head, and the renderer, which lays out all that is left of a part once a page, is done sooner. What a
+ * simplified certificate leaves out (7.8.1.3) the laboratory keeps and gives on request.
+ */
+export const partsOf = (paper: Paper, mark: Mark | null): readonly Part[] => {
+  const { budgets = [], laboratory, sets = [] } = paper.content;
+  const opening = (
+    <>
+      {mark ? <AccreditationMark mark={mark} number={laboratory.accreditationNumber ?? ""} /> : null}
+      <Particulars paper={paper} />
+    </>
+  );
+  const functions = isSimplified(paper) ? [] : functionsOf(paper);
+  const measured = sets.length >= manySets ? ofMany(paper, opening) : [ofFew(paper, opening)];
+  const rest = (
+    <>
+      {isSimplified(paper) ? null : <Budgets paper={paper} />}
+      <Rest paper={paper} />
+    </>
+  );
+  const isOne = measured.length === 1 && functions.length === 0 && budgets.length < 4;
+  if (isOne)
+    return [
+      {
+        key: "whole",
+        part: [...measured, { key: "rest", part: rest }].map(({ key, part }) => (
+          <Fragment key={key}>{part}</Fragment>
+        )),
+      },
+    ];
+  return [
+    ...measured,
+    ...functions.map(({ key, ...fitted }) => ({ key, part: <FunctionSection paper={paper} {...fitted} /> })),
+    { key: "rest", part: rest },
+  ];
+};

@@ -21,7 +21,8 @@ const makeReview = async (admin: pg.Client, insert: Insert, on: Signing): Promis
   const at = { ...of, sensor_id: on.sensorId, setpoint_id: on.setpointId };
   await insert(admin, "review_opening", { ...at, opened_by_id: on.technicianId, opened_at: now });
   const said = { place: "error", text: "look again", written_by_id: on.technicianId, written_at: now };
-  await insert(admin, "review_comment", { ...at, ...said });
+  const remark = await insert(admin, "review_comment", { ...at, ...said });
+  await insert(admin, "review_comment", { ...at, ...said, answers_id: remark, settles: true });
 };
 
 const makeSignature = async (

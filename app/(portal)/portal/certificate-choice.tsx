@@ -37,6 +37,7 @@ export function CertificateChoice({ certificates }: { readonly certificates: rea
                 {certificate.order}
                 {certificate.purchaseOrder ? ` (${certificate.purchaseOrder})` : ""}.{" "}
                 <a href={certificate.href}>Download {certificate.number} (PDF)</a>,{" "}
+                <a href={`${certificate.href}/html`}>read it as a page</a>,{" "}
                 <a href={`${certificate.href}/evidence`} download>
                   its evidence (JSON)
                 </a>

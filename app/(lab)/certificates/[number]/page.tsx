@@ -45,6 +45,9 @@ export default async function CertificatePage({ params }: Props) {
           <LinkButton href={`/trace/${content.number}`} kind="quiet">
             Traceability
           </LinkButton>
+          <a className="button" data-kind="quiet" data-size="desk" href={`${page.href}/html`}>
+            Read as a page
+          </a>
           <LinkButton href={page.href} download>
             Download PDF
           </LinkButton>

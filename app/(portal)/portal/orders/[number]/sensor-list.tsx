@@ -55,7 +55,8 @@ export function SensorList({ sensors, parts }: Props) {
           {sensor.certificates.map((certificate) => (
             <span key={certificate.number}>
               {" "}
-              <a href={certificate.href}>Download {certificate.number} (PDF)</a>
+              <a href={certificate.href}>Download {certificate.number} (PDF)</a> or{" "}
+              <a href={`${certificate.href}/html`}>read it as a page</a>
             </span>
           ))}
           <AtEach tag={sensor.tag} serial={sensor.serial} parts={parts} />

@@ -57,8 +57,9 @@ export default async function PortalSensorPage(props: Props) {
         <ul className="plain-list">
           {sensor.certificates.toReversed().map((certificate) => (
             <li key={certificate.number}>
-              <a href={certificate.href}>Download {certificate.number} (PDF)</a>, measured{" "}
-              {certificate.performedOn}, order {certificate.order}
+              <a href={certificate.href}>Download {certificate.number} (PDF)</a> or{" "}
+              <a href={`${certificate.href}/html`}>read it as a page</a>, measured {certificate.performedOn},
+              order {certificate.order}
             </li>
           ))}
         </ul>

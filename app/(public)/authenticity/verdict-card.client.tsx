@@ -37,10 +37,10 @@ export function VerdictCard({ name, whole, file }: Props) {
           ))}
         </dl>
       )}
-      {file.fingerprint ? (
+      {words.key ? (
         <div className="stack">
-          <p>{words.key}</p>
-          <Hash value={file.fingerprint} length={64} label="Fingerprint of the key" />
+          <p>{words.key.text}</p>
+          <Hash value={words.key.fingerprint} length={64} label="Fingerprint of the key" />
         </div>
       ) : null}
       <ul className="checks" aria-label="What was checked">

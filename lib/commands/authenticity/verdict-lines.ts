@@ -19,7 +19,7 @@ export const verdictLines = (
     `${name}: ${words.formal}`,
     "",
     ...words.facts.map(({ label, value }) => `${label}: ${value}`),
-    ...(file.fingerprint ? [words.key, `  ${file.fingerprint}`] : []),
+    ...(words.key ? [words.key.text, `  ${words.key.fingerprint}`] : []),
     `Keys of ${keys.laboratory} as of ${keys.issuedAt.slice(0, 10)}.`,
     "",
     ...whole.checks.map(

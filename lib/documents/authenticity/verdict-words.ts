@@ -23,14 +23,21 @@ const origins = {
   authority: "The seal’s key is on the laboratory’s list. Its fingerprint:",
 } as const;
 
+const keyWords = ({ sealKey }: WholeVerdict, fingerprint: string) => ({
+  text: sealKey
+    ? origins[sealKey.origin]
+    : "The seal’s key is not on this list of the laboratory’s keys. Its fingerprint:",
+  fingerprint,
+});
+
 /** What page, command and offline page say of a checked file, in the same words. */
 export const verdictWords = (whole: WholeVerdict, file: FileVerdict) => ({
   /** ETSI EN 319 102-1, 5.1.3; of the seal alone, not of how the certificate stands today. */
   formal: `its seal is ${verdicts[file.verdict]}${file.verdict === "total-passed" ? "" : ` (${file.indication})`} in the words of EN 319 102-1.`,
   states,
-  key: whole.sealKey
-    ? origins[whole.sealKey.origin]
-    : "The seal’s key is not on this list of the laboratory’s keys. Its fingerprint:",
+  /** With the fingerprint; not of a file that failed, whose words about its key mean nothing. */
+  key:
+    file.verdict === "total-failed" || file.fingerprint === null ? null : keyWords(whole, file.fingerprint),
   /** Only of a file that may be believed. */
   facts:
     file.verdict === "total-passed" && file.content

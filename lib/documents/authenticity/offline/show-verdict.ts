@@ -28,8 +28,8 @@ export const showVerdict = (name: string, whole: WholeVerdict, file: FileVerdict
     element("p", {}, whole.reason),
     element("p", { class: "quiet" }, `${name}: ${words.formal}`),
     ...(facts.length > 0 ? [element("dl", {}, ...facts)] : []),
-    ...(file.fingerprint
-      ? [element("p", {}, words.key), element("p", {}, element("code", {}, file.fingerprint))]
+    ...(words.key
+      ? [element("p", {}, words.key.text), element("p", {}, element("code", {}, words.key.fingerprint))]
       : []),
     element("ul", {}, ...checks),
   );

@@ -149,6 +149,14 @@ const whereAndBy = (
   };
 };
 
+/** 7.8.7 */
+const opinionsPart = (review: ReviewRun, sensorId: string): Pick<CertificateParts, "opinions"> => {
+  const standing = review.opinions.get(sensorId);
+  if (!standing) return {};
+  const { text, basis, by, writtenAt } = standing;
+  return { opinions: [{ text, basis, by, on: day(writtenAt) }] };
+};
+
 /** What the certificate of one sensor of a run is composed from. */
 export const certificateParts = (review: ReviewRun, sensorId: string): Result<CertificateParts> => {
   const { evaluation, laboratory } = review;
@@ -193,6 +201,7 @@ export const certificateParts = (review: ReviewRun, sensorId: string): Result<Ce
     build: readBuild(sensor.build),
     disclaimers: review.disclaimers.get(sensorId) ?? [],
     anneals: review.anneals.get(sensorId) ?? [],
+    ...opinionsPart(review, sensorId),
     set: asSetKind(place.setKind),
     ...whereAndBy(review, sensor),
     run: runPart(review, place),

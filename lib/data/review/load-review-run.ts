@@ -5,6 +5,7 @@ import { readEvidenceHead } from "@/lib/domain/review/evidence-head";
 import { disclaimersOf } from "../hold/disclaimers-of";
 import type { Tx } from "../in-scope";
 import { loadMark } from "../laboratory/load-mark";
+import { opinionsOf } from "../opinion/opinion-store";
 import { annealsOf } from "../parts/anneals-of";
 import { certificatesOfSensors } from "../parts/certificates-of-sensors";
 import { providersOf } from "../parts/providers-of";
@@ -75,6 +76,7 @@ export const loadReviewRun = async (tx: Tx, runId: string, evaluationId?: string
     sensors.map(({ id }) => id),
   );
   const providers = await providersOf(tx, sensors);
+  const opinions = await opinionsOf(tx, runId);
   const windows = await tx.stabilityWindow.findMany({ where: { runId }, orderBy: { id: "asc" } });
   const tipChecks = await tx.tipCheck.findMany({ where: { runId }, orderBy: { id: "asc" } });
   const blocks = await tx.scanBlock.findMany({
@@ -118,6 +120,8 @@ export const loadReviewRun = async (tx: Tx, runId: string, evaluationId?: string
     disclaimers,
     anneals,
     providers,
+    /** 7.8.7: those that stand, by sensor. */
+    opinions,
     windows: lastPer(windows, (window) => window.setpointId),
     tipChecks: lastPer(tipChecks, (check) => check.loadPlaceId),
     blocks,

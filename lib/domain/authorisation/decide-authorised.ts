@@ -76,7 +76,7 @@ export const decideAuthorised = (
   const refused = (why: string) =>
     refuse(
       "rule",
-      `You may not ${verbs[asked.activity]} ${asked.subject}: ${why}. Nothing was signed; a quality manager grants authorisations at “Staff”.`,
+      `You may not ${verbs[asked.activity]} ${asked.subject}: ${why}. Nothing was ${asked.activity === "sign-off" ? "signed" : "written"}; a quality manager grants authorisations at “Staff”.`,
     );
   const ofActivity = authorisations.filter(({ activity }) => activity === asked.activity);
   if (ofActivity.length === 0) return refused("you hold no authorisation for it");

@@ -3,6 +3,7 @@ import { closeDatabase, configureDatabase } from "@/lib/data/client";
 import { inScope } from "@/lib/data/in-scope";
 import { loadTraceParts, tracePositions } from "@/lib/data/trace/load-trace-parts";
 import { readChain } from "@/lib/data/trace/read-chain";
+import type { Actor } from "@/lib/domain/staff/actor";
 import { signOff } from "@/lib/operations/certificate/sign-off";
 import { execute } from "@/lib/operations/execute";
 import { letSensorGo } from "@/lib/operations/review/let-sensor-go";
@@ -32,7 +33,12 @@ afterAll(async () => {
 
 type Built = Awaited<ReturnType<typeof buildRun>>;
 const refused = (code: string) => ({ refusal: { code } });
-const letGo = (built: Built, index: number, results: "kept" | "put-back", actor = world.people.signatory) =>
+const letGo = (
+  built: Built,
+  index: number,
+  results: "kept" | "put-back",
+  actor: Actor = world.people.signatory,
+) =>
   execute(
     letSensorGo,
     actor,

@@ -14,6 +14,7 @@ import { StepKeys } from "../step-keys.client";
 import { Decide } from "./decide";
 import { DecisionHistory } from "./decision-history";
 import { ExceptionList } from "./exception-list";
+import { Opinions } from "./opinions/opinions";
 import { ResultMatrix } from "./result-matrix";
 
 type Props = { readonly params: Promise<{ readonly run: string }> };
@@ -54,6 +55,7 @@ export default async function ReviewRunPage({ params }: Props) {
       <InDoubtNotice equipment={review.inDoubt} />
       <ExceptionList exceptions={review.exceptions} note={submission?.note ?? ""} />
       <ResultMatrix review={review} />
+      <Opinions run={review.number} />
       {review.state === "submitted" ? <Decide review={review} /> : null}
       <Section title="History">
         <DecisionHistory decisions={review.decisions} />

@@ -103,10 +103,17 @@ const commercePages = async (page: Page): Promise<string[]> => {
   return ["ship", "quotation", "promise", "repeat"].map((what) => `${ship}`.replace(/ship$/, what));
 };
 
+/** The certificate that is read as a page. */
+const readAsPage = async (page: Page): Promise<string[]> => {
+  await page.goto("/portal/certificates");
+  return [`${await page.getByRole("link", { name: "read it as a page" }).first().getAttribute("href")}`];
+};
+
 const morePages: Readonly<Record<string, (page: Page) => Promise<string[]>>> = {
   technician: furnacePages,
   "front-desk": commercePages,
   "quality-manager": chainPages,
+  customer: readAsPage,
 };
 
 for (const scheme of ["light", "dark"] as const)

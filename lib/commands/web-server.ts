@@ -66,6 +66,8 @@ function environment(options: WebServerOptions): NodeJS.ProcessEnv {
     AUTH_SECRET: __,
     JOBS_DATABASE_URL: ___,
     SMTP_URL: ____,
+    SEAL_KEY_FILE: _____,
+    SEAL_KEY_PASSPHRASE: ______,
     ...rest
   } = process.env;
   return {

@@ -1,4 +1,5 @@
 import type { ChildProcess } from "node:child_process";
+import path from "node:path";
 import type pg from "pg";
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from "vitest";
 import { becomeSoleWorker } from "@/lib/commands/jobs/sole-worker";
@@ -10,6 +11,7 @@ import { type TestDatabase, testDatabase } from "../support/database";
 import { type SmtpServer, startSmtpServer } from "../support/smtp-server";
 import { ended, printed, spawnNode } from "../support/spawn-node";
 import { temporaryFolder } from "../support/temporary-folder";
+import { testKeys } from "../support/test-keys";
 import { workOff } from "../support/work-off";
 import { attemptsOf, jobOf, letter, publicUrl, write } from "./mail-world";
 
@@ -41,6 +43,7 @@ const spawnWorker = (): ChildProcess =>
     PUBLIC_URL: publicUrl,
     SMTP_URL: server.url,
     SEAL_KEY: "5e".repeat(32),
+    SEAL_KEYS: JSON.stringify(testKeys(path.join(mailFolder, "keys"))),
   });
 
 const messageIdOf = (message: string) => /^Message-ID: (.+)$/m.exec(message)?.[1]?.trim();
@@ -109,6 +112,7 @@ describe("a worker", () => {
       ...{ databaseUrl: database.runtimeUrl, jobsUrl: database.jobsUrl, publicUrl, mailFolder },
       ...{
         sealKey: "5e".repeat(32),
+        sealKeys: testKeys(path.join(mailFolder, "keys")),
         smtpUrl: server.url,
         mailFrom: undefined,
         log: (line) => told.push(line),

@@ -4,16 +4,20 @@ import { closeDatabase } from "@/lib/data/client";
 import { inScope } from "@/lib/data/in-scope";
 import { configureSeal, sealKeyOf } from "@/lib/data/seal";
 import type { MeasuredPoint } from "@/lib/domain/evidence/evaluation";
-import { noSeal } from "@/lib/operations/certificate/sealer";
+import { makeSealer } from "@/lib/operations/seal/sealer";
 import { seedDemo } from "@/prisma/seed/demo";
 import { type TestDatabase, testDatabase } from "@/tests/support/database";
+import { temporaryFolder } from "@/tests/support/temporary-folder";
+import { testKeys } from "@/tests/support/test-keys";
 
+const keys = testKeys(temporaryFolder());
 let database: TestDatabase;
 
 beforeAll(async () => {
   database = await testDatabase();
   configureSeal(sealKeyOf("only for tests, of no installation at all"));
-  await seedDemo({ databaseUrl: database.runtimeUrl, seal: noSeal, log: () => {} });
+  const seal = makeSealer(keys, () => new Date());
+  await seedDemo({ databaseUrl: database.runtimeUrl, seal, log: () => {} });
 }, 120_000);
 
 afterAll(async () => {

@@ -1,5 +1,6 @@
 import { type ChildProcess, fork } from "node:child_process";
 import { checkout, inCheckout } from "@/lib/commands/checkout";
+import type { KeyFolder } from "@/lib/documents/seal/key-folder";
 
 export type WorkerProcessOptions = {
   /** The runtime role's address: what a job does, it does through operations, as the pages do. */
@@ -9,6 +10,8 @@ export type WorkerProcessOptions = {
   readonly publicUrl: string;
   /** Opens what lies sealed in the database; derived from the installation's secret, which the worker never learns. */
   readonly sealKey: string;
+  /** The keys that seal certificates: only the worker has them. */
+  readonly sealKeys: KeyFolder;
   readonly smtpUrl: string | undefined;
   readonly mailFrom: string | undefined;
   /** Where messages go without a mail server. */
@@ -82,6 +85,7 @@ function environment(options: WorkerProcessOptions): NodeJS.ProcessEnv {
     JOBS_DATABASE_URL: options.jobsUrl,
     PUBLIC_URL: options.publicUrl,
     SEAL_KEY: options.sealKey,
+    SEAL_KEYS: JSON.stringify(options.sealKeys),
     SMTP_URL: options.smtpUrl,
     MAIL_FROM: options.mailFrom,
     MAIL_FOLDER: options.mailFolder,

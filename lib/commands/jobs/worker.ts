@@ -4,11 +4,12 @@ import { becomeSoleWorker } from "@/lib/commands/jobs/sole-worker";
 import { closeDatabase, configureDatabase } from "@/lib/data/client";
 import { configurePublicUrl } from "@/lib/data/public-url";
 import { configureSeal } from "@/lib/data/seal";
+import type { KeyFolder } from "@/lib/documents/seal/key-folder";
 import { fileCarrier } from "@/lib/jobs/file-carrier";
 import { runWorker } from "@/lib/jobs/run-worker";
 import { smtpCarrier } from "@/lib/jobs/smtp-carrier";
-import { noSeal } from "@/lib/operations/certificate/sealer";
 import type { Work } from "@/lib/jobs/work";
+import { makeSealer } from "@/lib/operations/seal/sealer";
 
 // A process of its own beside the web server, started by lib/commands/jobs/worker-process.ts.
 
@@ -25,8 +26,10 @@ function work(): Work {
   const from = process.env.MAIL_FROM || `emfolio@${new URL(publicUrl).hostname}`;
   const smtpUrl = process.env.SMTP_URL;
   const carrier = smtpUrl ? smtpCarrier(smtpUrl, from) : fileCarrier(fromEnvironment("MAIL_FOLDER"), from);
+  const sealKeys = JSON.parse(fromEnvironment("SEAL_KEYS")) as KeyFolder;
+  const clock = () => new Date();
   const mayTellOwnNetwork = process.env.WEBHOOKS_MAY_REACH_OWN_NETWORK === "yes";
-  return { carrier, publicUrl, mayTellOwnNetwork, seal: noSeal, clock: () => new Date() };
+  return { carrier, publicUrl, mayTellOwnNetwork, seal: makeSealer(sealKeys, clock), clock };
 }
 
 /** Works the queue until it is told to stop, or until the database goes away. */

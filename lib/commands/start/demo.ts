@@ -6,12 +6,14 @@ import { readMarks, setMark } from "@/lib/commands/postgres/marks";
 import { ownerRole } from "@/lib/commands/postgres/roles";
 import { type ReadyDatabase, withClient } from "@/lib/commands/start/prepare-database";
 import { isLoopback, type Settings } from "@/lib/commands/start/settings";
+import type { KeyFolder } from "@/lib/documents/seal/key-folder";
 import type { SignIn } from "@/prisma/seed/people";
 
 /** Tells the demo laboratory's story once. Returns its sign-ins, or undefined in a database without a demo. */
 export async function ensureDemo(
   database: ReadyDatabase,
   settings: Settings,
+  keys: KeyFolder,
   log: (line: string) => void,
 ): Promise<readonly SignIn[] | undefined> {
   const file = path.join(database.folder, "demo-sign-ins.json");
@@ -31,20 +33,25 @@ export async function ensureDemo(
   requireLoopback(settings);
   log("Telling the demo laboratory's story, once (an invented laboratory)");
   await asOwner(database, (client) => setMark(client, "demo-begun"));
-  const signIns = await tellDemo(database.runtimeUrl, log);
+  const signIns = await tellDemo(database.runtimeUrl, keys, log);
   writeFileSync(file, JSON.stringify(signIns, undefined, 2), { mode: 0o600 });
   await asOwner(database, (client) => setMark(client, "demo-complete"));
   return signIns;
 }
 
 /** Fills an empty, migrated database as the product's own role, through the operations that people use. */
-export async function tellDemo(databaseUrl: string, log: (line: string) => void): Promise<readonly SignIn[]> {
+export async function tellDemo(
+  databaseUrl: string,
+  keys: KeyFolder,
+  log: (line: string) => void,
+): Promise<readonly SignIn[]> {
   // Loaded only when needed: it brings the whole product with it.
   const { seedDemo } = await import("@/prisma/seed/demo");
   const { closeDatabase } = await import("@/lib/data/client");
-  const { noSeal } = await import("@/lib/operations/certificate/sealer");
+  const { makeSealer } = await import("@/lib/operations/seal/sealer");
   try {
-    return (await seedDemo({ databaseUrl, seal: noSeal, log })).signIns;
+    const seal = makeSealer(keys, () => new Date());
+    return (await seedDemo({ databaseUrl, seal, log })).signIns;
   } finally {
     await closeDatabase();
   }

@@ -12,6 +12,7 @@ import { ensureChains } from "@/lib/commands/start/chains";
 import { ensureDemo } from "@/lib/commands/start/demo";
 import { foundProcedures } from "@/lib/commands/start/found-procedures";
 import { type ReadyDatabase, readyDatabase } from "@/lib/commands/start/prepare-database";
+import { ensureSealKeys, keyFolderOf } from "@/lib/commands/start/seal-keys";
 import { readSettings, type Settings } from "@/lib/commands/start/settings";
 import { type StopRequest, watchForStop } from "@/lib/commands/start/stop-request";
 import { requireFreePort, startWebServer, type WebServer } from "@/lib/commands/web-server";
@@ -47,7 +48,9 @@ async function bringUp(mode: "start" | "dev", settings: Settings, stop: StopRequ
   await stop.unless(ensureGenerated(log));
   const secret = authSecret(settings.authSecret);
   configureSeal(sealKeyOf(secret));
-  const signIns = await stop.unless(ensureDemo(database, settings, log));
+  const sealKeys = keyFolderOf(settings, database.folder, secret);
+  const signIns = await stop.unless(ensureDemo(database, settings, sealKeys, log));
+  await stop.unless(ensureSealKeys(database, sealKeys, log));
   await stop.unless(foundProcedures(database.runtimeUrl));
   await stop.unless(ensureChains(database, log));
   if (mode === "start") undo.push(await stop.unless(ensureBuild(log)));
@@ -66,6 +69,7 @@ async function bringUp(mode: "start" | "dev", settings: Settings, stop: StopRequ
   const worker = startWorkerProcess({
     ...{ publicUrl, smtpUrl, mailFrom, mailFolder, log },
     ...{ databaseUrl: database.runtimeUrl, jobsUrl: database.jobsUrl, sealKey: sealKeyOf(secret) },
+    sealKeys,
   });
   undo.push(worker.stop);
   await announce({ settings, database, signIns, mailFolder }, log);

@@ -11,6 +11,7 @@ import { configureSeal, sealKeyOf } from "@/lib/data/seal";
 import { cloneTemplate } from "@/tests/support/clone-template";
 import { startOidcServer } from "@/tests/support/oidc-server";
 import { ensureTemplate } from "@/tests/support/template";
+import { testKeys } from "@/tests/support/test-keys";
 
 /** Of no installation. */
 const secret = "only for tests, on loopback, and on a database dropped after them";
@@ -33,7 +34,9 @@ export async function startLaboratory(log: (line: string) => void): Promise<Labo
     const database = await cloneTemplate(await ensureTemplate(server.urlOf("postgres"), server.fresh));
     undo.push(database.drop);
     configureSeal(sealKeyOf(secret));
-    const signIns = await tellDemo(database.runtimeUrl, log);
+    const sealKeys = testKeys(mkdtempSync(path.join(tmpdir(), "emfolio-keys-")));
+    undo.push(() => rmSync(sealKeys.folder, { recursive: true, force: true }));
+    const signIns = await tellDemo(database.runtimeUrl, sealKeys, log);
     const port = await freePort();
     const publicUrl = `http://localhost:${port}`;
     const output = createWriteStream(path.join(stateFolder, "browser-tests-server.log"));
@@ -55,6 +58,7 @@ export async function startLaboratory(log: (line: string) => void): Promise<Labo
     const worker = startWorkerProcess({
       ...{ databaseUrl: database.runtimeUrl, jobsUrl: database.jobsUrl, publicUrl, mailFolder },
       ...{ smtpUrl: undefined, mailFrom: undefined, sealKey: sealKeyOf(secret) },
+      sealKeys,
       log: (line) => void output.write(`${line}\n`),
     });
     undo.push(worker.stop);

@@ -1,5 +1,5 @@
 import { existsSync } from "node:fs";
-import { link, mkdir, readFile, rename, rm, writeFile } from "node:fs/promises";
+import { link, mkdir, readFile, rename, rm, stat, writeFile } from "node:fs/promises";
 import path from "node:path";
 import { KeyFileRefused } from "./key-file";
 import type { SealKeyMaterial } from "./key-material";
@@ -43,13 +43,25 @@ async function openGiven(given: {
   readonly file: string;
   readonly passphrase: string;
 }): Promise<SealKeyMaterial> {
-  let bytes: Uint8Array;
   try {
-    bytes = await readFile(given.file);
-  } catch {
+    return await openOnce(given.file, given.passphrase);
+  } catch (error) {
+    if (error instanceof KeyFileRefused) throw error;
     throw new KeyFileRefused(`The file of the seal's key cannot be read (SEAL_KEY_FILE): ${given.file}`);
   }
-  return readKey(bytes, given.passphrase);
+}
+
+const opened = new Map<string, { readonly stamp: string; readonly material: SealKeyMaterial }>();
+
+/** A file that is as it was the last time is not unlocked again, which takes longer than to seal by it. */
+async function openOnce(file: string, passphrase: string): Promise<SealKeyMaterial> {
+  const { ino, size, mtimeMs } = await stat(file);
+  const stamp = `${ino} ${size} ${mtimeMs} ${passphrase}`;
+  const known = opened.get(file);
+  if (known?.stamp === stamp) return known.material;
+  const material = await readKey(await readFile(file), passphrase);
+  opened.set(file, { stamp, material });
+  return material;
 }
 
 async function openOwn({ folder, passphrase }: KeyFolder, wanted: Wanted): Promise<SealKeyMaterial> {
@@ -70,7 +82,7 @@ async function openOwn({ folder, passphrase }: KeyFolder, wanted: Wanted): Promi
 
 async function readOwn(file: string, passphrase: string): Promise<SealKeyMaterial> {
   try {
-    return await readKey(await readFile(file), passphrase);
+    return await openOnce(file, passphrase);
   } catch (error) {
     if (!(error instanceof KeyFileRefused)) throw error;
     throw new KeyFileRefused(

@@ -5,13 +5,16 @@ import { asRuntime } from "@/lib/commands/rederive/open-database";
 import { type Rederived, rederiveAll } from "@/lib/commands/rederive/rederive-all";
 import { closeDatabase, configureDatabase } from "@/lib/data/client";
 import { configureSeal, sealKeyOf } from "@/lib/data/seal";
-import { noSeal } from "@/lib/operations/certificate/sealer";
+import { makeSealer } from "@/lib/operations/seal/sealer";
 import { seedDemo } from "@/prisma/seed/demo";
 import { type TestDatabase, testDatabase } from "@/tests/support/database";
+import { temporaryFolder } from "@/tests/support/temporary-folder";
+import { testKeys } from "@/tests/support/test-keys";
 import { tamperings } from "./tamperings";
 
 /** The demo laboratory, with runs, evaluations and rendered certificates; then a superuser's hand in each of them. */
 
+const keys = testKeys(temporaryFolder());
 let database: TestDatabase;
 let admin: pg.Client;
 
@@ -38,7 +41,8 @@ beforeAll(async () => {
   database = await testDatabase();
   admin = await connect(database.adminUrl);
   configureSeal(sealKeyOf("only for tests, of no installation at all"));
-  await seedDemo({ databaseUrl: database.runtimeUrl, seal: noSeal, log: () => {} });
+  const seal = makeSealer(keys, () => new Date());
+  await seedDemo({ databaseUrl: database.runtimeUrl, seal, log: () => {} });
   await closeDatabase();
   for (const table of evidence) await admin.query(`ALTER TABLE ${table} DISABLE TRIGGER ALL`);
   for (const table of evidence) await admin.query(`CREATE TABLE kept_${table} AS TABLE ${table}`);

@@ -54,7 +54,7 @@ const keyInUse = async () => {
 };
 const actions = async (): Promise<string[]> => {
   const { rows } = await admin.query(
-    "SELECT action FROM audit_event WHERE action LIKE 'seal-key.%' ORDER BY seq",
+    "SELECT action FROM audit_event WHERE action LIKE 'seal-key.%' ORDER BY action",
   );
   return rows.map((row: { action: string }) => row.action);
 };

@@ -7,6 +7,7 @@ import { runBrowser } from "@/lib/commands/test/browser";
 import { checkBoundaries, checkLint, checkTypes } from "@/lib/commands/test/checks";
 import type { Outcome } from "@/lib/commands/test/outcome";
 import { stopRunning } from "@/lib/commands/test/run";
+import { ensureTools } from "@/lib/commands/test/tools";
 import { runMetrology, runVitest } from "@/lib/commands/test/vitest";
 
 const parts = ["types", "lint", "boundaries", "vitest", "browser"] as const;
@@ -32,6 +33,7 @@ async function test(args: readonly string[]): Promise<number> {
   if (running.length > 0) log("Checking types, lint and boundaries");
   outcomes.push(...(await Promise.all(running)));
   if (wanted("vitest") && filters.length === 0) outcomes.push(...(await runMetrology()));
+  if (wanted("vitest") || wanted("browser")) ensureTools(log);
   // Side by side: a browser waits as much as it works, and two processors stand half idle under it.
   const both = [
     ...(wanted("vitest") ? [runVitest(filters)] : []),

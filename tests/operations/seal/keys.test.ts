@@ -13,10 +13,12 @@ import { installationKeys, makeSealer } from "@/lib/operations/seal/sealer";
 import { sealKeysPageView } from "@/lib/views/seal/keys";
 import { sealKeysView } from "@/lib/views/seal-keys";
 import { unsealed } from "../../documents/seal/sealed";
+import { buildRun } from "../../support/build-run";
 import { buildWorld, type World } from "../../support/build-world";
 import { codeOf } from "../../support/code-of";
 import { type TestDatabase, testDatabase } from "../../support/database";
 import { refusalOf } from "../../support/front-desk";
+import { signRun } from "../../support/sign-run";
 import { temporaryFolder } from "../../support/temporary-folder";
 import { testKeys } from "../../support/test-keys";
 
@@ -185,6 +187,42 @@ describe("a key of the site's", () => {
 });
 
 describe("the database", () => {
+  it("takes a sealed document only under a key that is listed, in force and not ended", async () => {
+    const [signed] = await signRun(world.people.signatory, await buildRun(world, { owners: ["north"] }));
+    const store = async (fingerprint: string, renderedAt: Date) => {
+      await admin.query("BEGIN");
+      const stored = await admin
+        .query(
+          `INSERT INTO certificate_file (certificate_id, customer_id, media_type, bytes, sha256, renderer_version,
+             unsealed_sha256, seal_fingerprint, rendered_at)
+           SELECT id, customer_id, 'application/pdf', 'x', sha256('x'), '1', sha256('x'), $2, $3
+             FROM certificate WHERE id = $1`,
+          [signed?.id, fingerprint, renderedAt],
+        )
+        .then(
+          () => "stored",
+          (error: Error) => error.message,
+        );
+      await admin.query("ROLLBACK");
+      return stored;
+    };
+    const { keys } = await page();
+    const ended = keys.find(({ purpose, state }) => purpose === "seal" && state.kind === "retired");
+    const telling = keys.find(({ purpose }) => purpose === "timestamp");
+    const { fingerprint } = await makeSealer(testKeys(path.join(folder, "anew")), clock)(pdf);
+    const refused = "this document is sealed by no key that the laboratory seals with";
+    const tried: [string | undefined, Date][] = [
+      [fingerprint, now],
+      [fingerprint, new Date(now.getTime() + 4 * 365 * 86_400_000)],
+      [ended?.fingerprint, now],
+      [telling?.fingerprint, now],
+      ["f".repeat(64), now],
+    ];
+    const told = [];
+    for (const [which = "", at] of tried) told.push(await store(which, at));
+    expect(told).toEqual(["stored", refused, refused, refused, refused]);
+  });
+
   it("lets nobody but a person revoke, and no outside authority seal", async () => {
     const { keys } = await page();
     const insert = (columns: string, values: string) =>

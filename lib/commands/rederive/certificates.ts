@@ -96,7 +96,7 @@ const demandSameBytes = async (record: string, { id, files }: StoredCertificate)
   const made = await attachCertificate(rendered, { content, evidence, at: signedAt });
   for (const { bytes, mediaType, unsealedSha256 } of files) {
     if (mediaType !== mediaTypes.pdf) {
-      if (!made.dcc || !sameBytes(made.dcc, bytes))
+      if (!sameBytes(made.dcc, bytes))
         throw new Broken(record, "written anew from its content, its DCC has other bytes");
     } else if (!sameBytes(sha256(made.pdf), unsealedSha256 ?? sha256(bytes)))
       throw new Broken(record, "rendered anew from its content, its document has other bytes");

@@ -1,22 +1,36 @@
+import { createHash } from "node:crypto";
 import { type AttachedFile, attachFiles } from "@/lib/documents/certificate/attach";
+import { checkDcc } from "@/lib/documents/dcc/check-dcc";
+import { writeDcc } from "@/lib/documents/dcc/write-dcc";
 import type { CertificateContent } from "@/lib/domain/certificate/content";
-import { canonicalContent } from "@/lib/domain/certificate/content-hash";
+import { canonicalContent, contentHash } from "@/lib/domain/certificate/content-hash";
 
 export type Attached = {
   /** The finished PDF, before its seal. */
   readonly pdf: Uint8Array;
   /** The DCC, as it lies in the PDF and stands beside it. */
-  readonly dcc: Uint8Array | null;
+  readonly dcc: Uint8Array;
 };
 
 /** What a certificate carries for machines, under the names that whoever checks it looks for. */
-const filesOf = (content: CertificateContent, evidence: Uint8Array | null): readonly AttachedFile[] => [
+const filesOf = (
+  content: CertificateContent,
+  dcc: Uint8Array,
+  evidence: Uint8Array | null,
+): readonly AttachedFile[] => [
   {
     name: "content.json",
     bytes: new TextEncoder().encode(canonicalContent(content)),
     mediaType: "application/json",
     relationship: "Source",
     description: "What this certificate says; its SHA-256 is the content hash printed on each page",
+  },
+  {
+    name: "dcc.xml",
+    bytes: dcc,
+    mediaType: "application/xml",
+    relationship: "Alternative",
+    description: "The same certificate for machines: a digital calibration certificate, DCC 3.3.0",
   },
   ...(evidence
     ? [
@@ -31,6 +45,19 @@ const filesOf = (content: CertificateContent, evidence: Uint8Array | null): read
     : []),
 ];
 
+const sha256 = (bytes: Uint8Array): Uint8Array => createHash("sha256").update(bytes).digest();
+
+/** As XML, held against the rules that a certificate of ours has to keep: one that breaks them does not go out. */
+const dccOf = (content: CertificateContent): Uint8Array => {
+  const xml = writeDcc(content, Buffer.from(contentHash(content, sha256)).toString("hex"));
+  const [first, ...others] = checkDcc(xml);
+  if (first)
+    throw new Error(
+      `The DCC does not hold: ${first.message} (${first.path})${others.length > 0 ? `, and ${others.length} more` : ""}`,
+    );
+  return new TextEncoder().encode(xml);
+};
+
 /** The rendered document with its data in it. The same input gives the same bytes; what follows is the seal. */
 export const attachCertificate = async (
   pdf: Uint8Array,
@@ -44,4 +71,7 @@ export const attachCertificate = async (
     readonly evidence: Uint8Array | null;
     readonly at: Date;
   },
-): Promise<Attached> => ({ pdf: await attachFiles(pdf, filesOf(content, evidence), at), dcc: null });
+): Promise<Attached> => {
+  const dcc = dccOf(content);
+  return { pdf: await attachFiles(pdf, filesOf(content, dcc, evidence), at), dcc };
+};

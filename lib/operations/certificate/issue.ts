@@ -57,7 +57,7 @@ export const issueCertificate = async (
   const { pdf, dcc } = await inStep(certificateId, "attach", clock, () => steps.attach(given, rendered));
   const sealed = await inStep(certificateId, "seal", clock, () => steps.seal(pdf));
   const input = {
-    ...{ certificateId, rendererVersion: steps.rendererVersion, dcc: dcc && Uint8Array.from(dcc) },
+    ...{ certificateId, rendererVersion: steps.rendererVersion, dcc: Uint8Array.from(dcc) },
     ...{
       pdf: Uint8Array.from(sealed.bytes),
       sealFingerprint: sealed.fingerprint,

@@ -26,7 +26,7 @@ export const storeFiles = defineOperation({
     /** Of the PDF before its seal. */
     unsealedSha256: hash,
     sealFingerprint: hash.nullable(),
-    dcc: z.instanceof(Uint8Array).nullable(),
+    dcc: z.instanceof(Uint8Array),
   }),
   perform: async ({ now, tx }, input) => {
     const certificate = await tx.certificate.findUnique({ where: { id: input.certificateId } });
@@ -51,8 +51,8 @@ export const storeFiles = defineOperation({
           : {}),
       },
     });
-    const dcc = input.dcc && fileRow(input.dcc);
-    if (dcc) await tx.certificateFile.create({ data: { ...beside, ...dcc, mediaType: mediaTypes.dcc } });
+    const dcc = fileRow(input.dcc);
+    await tx.certificateFile.create({ data: { ...beside, ...dcc, mediaType: mediaTypes.dcc } });
     return {
       value: { number },
       events: [
@@ -60,7 +60,7 @@ export const storeFiles = defineOperation({
           ...{ number, mediaType: mediaTypes.pdf, sha256: hex(pdf.sha256), bytes: pdf.bytes.length },
           renderer: rendererVersion,
           ...(isSealed ? { unsealedSha256, sealFingerprint } : {}),
-          ...(dcc ? { dccSha256: hex(dcc.sha256) } : {}),
+          dccSha256: hex(dcc.sha256),
         }),
       ],
     };

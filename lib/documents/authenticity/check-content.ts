@@ -2,6 +2,7 @@ import { PDFDocument } from "pdf-lib";
 import { CertificateContent } from "@/lib/domain/certificate/content";
 import { sha256, toHex } from "./bytes";
 import type { StepFinding } from "./findings";
+import { pageText } from "./page-text";
 import { readAttachments } from "./read-attachments";
 import type { Attachment } from "./verdict";
 
@@ -12,28 +13,42 @@ export type CheckedContent = {
   readonly attachments: readonly Attachment[];
 };
 
-/** What the document carries for machines, and whether it is the document that was expected. */
+/** What the document carries for machines, whether it is what its pages print, and what was expected. */
 export const checkContent = async (
   file: Uint8Array,
   expected: string | undefined,
 ): Promise<CheckedContent> => {
-  const attachments = await attachmentsOf(file);
+  const { attachments, pages } = await readDocument(file);
   const attached = attachments.find(({ name }) => name === "content.json");
   if (attached === undefined)
     return { finding: missing(expected), content: null, contentHash: null, attachments };
   const contentHash = toHex(await sha256(attached.bytes));
   const content = contentOf(attached.bytes);
-  const finding = expected === undefined ? unasked(content) : compared(contentHash, expected);
-  return { finding, content, contentHash, attachments };
+  const found = { content, contentHash, attachments };
+  if (pages.some((text) => printsAnother(text, contentHash))) return { ...found, finding: contradicted };
+  return { ...found, finding: expected === undefined ? unasked(content) : compared(contentHash, expected) };
 };
 
-async function attachmentsOf(file: Uint8Array): Promise<readonly Attachment[]> {
+async function readDocument(
+  file: Uint8Array,
+): Promise<{ readonly attachments: readonly Attachment[]; readonly pages: readonly string[] }> {
   try {
-    return readAttachments(await PDFDocument.load(file, { updateMetadata: false }));
+    const document = await PDFDocument.load(file, { updateMetadata: false });
+    return { attachments: readAttachments(document), pages: document.getPages().map(pageText) };
   } catch {
-    return [];
+    return { attachments: [], pages: [] };
   }
 }
+
+/** A page prints the content hash at its foot; beside its own it may name that of the document it amends. */
+const printsAnother = (text: string, contentHash: string): boolean =>
+  /[0-9a-f]{64}/.test(text) && !text.includes(contentHash);
+
+const contradicted: StepFinding = {
+  ...{ key: "content", state: "failed" },
+  text: "The content for machines in this file is not the one that its pages print.",
+  against: { verdict: "total-failed", indication: "CONTENT_MISMATCH" },
+};
 
 function contentOf(bytes: Uint8Array): CertificateContent | null {
   try {

@@ -16,13 +16,16 @@ export const muchLater = new Date("2031-01-01T00:00:00.000Z");
 
 export const content = new TextEncoder().encode(canonicalContent(sampleContent));
 
+export const attachContent = (pdf: Uint8Array, bytes: Uint8Array): Promise<Uint8Array> => {
+  const attached = { mediaType: "application/json", relationship: "Source", description: "Content" } as const;
+  return attachFiles(pdf, [{ name: "content.json", bytes, ...attached }], sealedOn);
+};
+
 /** A short document with its content attached. */
-export const unsealed = async (bytes = content): Promise<Uint8Array> => {
+export const unsealed = async (bytes: Uint8Array = content): Promise<Uint8Array> => {
   const document = await PDFDocument.create({ updateMetadata: false });
   document.addPage([300, 200]).drawText("An invented certificate");
-  const plain = await document.save({ useObjectStreams: false });
-  const attached = { mediaType: "application/json", relationship: "Source", description: "Content" } as const;
-  return attachFiles(plain, [{ name: "content.json", bytes, ...attached }], sealedOn);
+  return attachContent(await document.save({ useObjectStreams: false }), bytes);
 };
 
 export const keyOf = async (purpose: "seal" | "timestamp", at = sealedOn): Promise<SealKeyMaterial> =>

@@ -33,7 +33,7 @@ export async function ensureDemo(
   requireLoopback(settings);
   log("Telling the demo laboratory's story, once (an invented laboratory)");
   await asOwner(database, (client) => setMark(client, "demo-begun"));
-  const signIns = await tellDemo(database.runtimeUrl, keys, log);
+  const signIns = await tellDemo(database.runtimeUrl, settings.publicUrl, keys, log);
   writeFileSync(file, JSON.stringify(signIns, undefined, 2), { mode: 0o600 });
   await asOwner(database, (client) => setMark(client, "demo-complete"));
   return signIns;
@@ -42,13 +42,16 @@ export async function ensureDemo(
 /** Fills an empty, migrated database as the product's own role, through the operations that people use. */
 export async function tellDemo(
   databaseUrl: string,
+  publicUrl: string,
   keys: KeyFolder,
   log: (line: string) => void,
 ): Promise<readonly SignIn[]> {
   // Loaded only when needed: it brings the whole product with it.
   const { seedDemo } = await import("@/prisma/seed/demo");
   const { closeDatabase } = await import("@/lib/data/client");
+  const { configureDocumentUrl } = await import("@/lib/data/public-url");
   const { makeSealer } = await import("@/lib/operations/seal/sealer");
+  configureDocumentUrl(publicUrl);
   try {
     const seal = makeSealer(keys, () => new Date());
     return (await seedDemo({ databaseUrl, seal, log })).signIns;

@@ -36,9 +36,9 @@ export async function startLaboratory(log: (line: string) => void): Promise<Labo
     configureSeal(sealKeyOf(secret));
     const sealKeys = testKeys(mkdtempSync(path.join(tmpdir(), "emfolio-keys-")));
     undo.push(() => rmSync(sealKeys.folder, { recursive: true, force: true }));
-    const signIns = await tellDemo(database.runtimeUrl, sealKeys, log);
     const port = await freePort();
     const publicUrl = `http://localhost:${port}`;
+    const signIns = await tellDemo(database.runtimeUrl, publicUrl, sealKeys, log);
     const output = createWriteStream(path.join(stateFolder, "browser-tests-server.log"));
     const provider = await startOidcServer();
     undo.push(provider.stop);

@@ -10,7 +10,7 @@ import { hex } from "@/lib/data/hex";
 import { holdsOf } from "@/lib/data/hold/holds-of";
 import type { Tx } from "@/lib/data/in-scope";
 import { nextNumber } from "@/lib/data/number/next-number";
-import { publicUrl } from "@/lib/data/public-url";
+import { documentUrl } from "@/lib/data/public-url";
 import { closeReview } from "@/lib/data/review/close-review";
 import { loadOpened } from "@/lib/data/review/load-opened";
 import { loadRemarks } from "@/lib/data/review/load-remarks";
@@ -92,7 +92,7 @@ const demandLookedAt = async (tx: Tx, review: ReviewRun, personId: string, senso
 
 /** Where anyone can check it; a process that people do not reach knows no address. */
 const authenticityOf = (token: string) => {
-  const origin = publicUrl();
+  const origin = documentUrl();
   return origin === null ? {} : { authenticity: { address: new URL(`/authenticity/${token}`, origin).href } };
 };
 

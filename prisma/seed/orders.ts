@@ -43,6 +43,7 @@ type OrderStory = {
   readonly agreedBy: string;
   /** Each customer agreed a rule of their own; both stand in one load. */
   readonly rule: { readonly decisionRule: "guarded" | "simple"; readonly guardBandRatio: string };
+  readonly language: "en" | "en-de";
 };
 
 /** One order of the full run: recorded, accepted, its sensors taken in. Returns each serial's tag. */
@@ -66,6 +67,7 @@ const tellOrder = async (
       setpoints: everySetpoint,
       tolerance: like[0].toleranceClass,
       temperatureUnit: "C" as const,
+      language: story.language,
     })),
   });
   await tell(acceptOrder, desk, at(12, "11:00"), { number, version: 1, ...accepted });
@@ -170,6 +172,7 @@ export const tellOrders = async (teller: Teller, cast: Cast): Promise<Map<string
     purchaseOrder: "PO-99120",
     agreedBy: "Ines Höfle",
     rule: { decisionRule: "guarded", guardBandRatio: "1" },
+    language: "en-de",
   });
   const oakes = await tellOrder(teller, cast, {
     customer: "B",
@@ -177,6 +180,7 @@ export const tellOrders = async (teller: Teller, cast: Cast): Promise<Map<string
     purchaseOrder: "OB/3381",
     agreedBy: "Teodor Lisowski",
     rule: { decisionRule: "simple", guardBandRatio: "" },
+    language: "en",
   });
   await tellAtTheDesk(teller, cast);
   return new Map([...brandt, ...oakes]);

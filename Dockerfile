@@ -25,7 +25,7 @@ COPY --from=build --chown=node:node /app/lib lib
 COPY --from=build --chown=node:node /app/prisma prisma
 COPY --from=build --chown=node:node /app/public public
 COPY --from=build --chown=node:node /app/.next .next
-RUN mkdir .emfolio && chown node:node . .emfolio
+RUN mkdir -p .emfolio/keys && chown node:node . .emfolio .emfolio/keys
 USER node
 EXPOSE 3000
 HEALTHCHECK --interval=30s --timeout=5s --start-period=60s \

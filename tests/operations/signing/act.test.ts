@@ -3,28 +3,35 @@ import { insertRecoveryCodes } from "@/lib/data/account/second-factor-store";
 import { closeDatabase, configureDatabase } from "@/lib/data/client";
 import { hex } from "@/lib/data/hex";
 import type { Actor } from "@/lib/domain/staff/actor";
-import { signOff } from "@/lib/operations/certificate/sign-off";
 import { execute } from "@/lib/operations/execute";
 import { recoveryHash } from "@/lib/operations/one-time-code";
+import { changeSigningPolicy } from "@/lib/operations/signing/change-policy";
+import { accountPolicyView } from "@/lib/views/account-policy";
 import { refusal } from "../../support/accounts";
-import { buildRun } from "../../support/build-run";
+import type { buildRun } from "../../support/build-run";
 import { buildWorld, type World } from "../../support/build-world";
 import { codeOf } from "../../support/code-of";
 import { type TestDatabase, testDatabase } from "../../support/database";
-import { signOffInput } from "../../support/sign-run";
 import {
-  authorisationRow,
-  cheapHash,
   inLaboratory,
   codeOf as oneTimeCode,
   signingPassword as password,
   personSessionRow,
-  secondFactorRow,
 } from "../../support/signatory";
+import {
+  at,
+  both,
+  failuresOf,
+  form,
+  type Signer,
+  sign,
+  signaturesOf,
+  signersOf,
+  type Typed,
+} from "../../support/signers";
 
 let database: TestDatabase;
 let world: World;
-type Signer = Extract<Actor, { kind: "staff" }> & { readonly sessionId: string };
 
 beforeAll(async () => {
   database = await testDatabase();
@@ -36,44 +43,7 @@ afterAll(async () => {
   await database.drop();
 });
 
-const at = (time: string) => new Date(`2026-03-05T${time}Z`);
-let count = 0;
-/** Somebody who has signed in and not signed yet. */
-const newSigner = (authorised: object | null = {}): Promise<Signer> =>
-  inLaboratory(async (tx) => {
-    count += 1;
-    const name = `Signer ${count}`;
-    const person = { name, email: `signer.${count}@example.test`, passwordHash: cheapHash };
-    const { id } = await tx.person.create({ data: person });
-    await tx.personRole.create({ data: { personId: id, role: "signatory" } });
-    await secondFactorRow(tx, id);
-    if (authorised) await authorisationRow(tx, id, world.people.quality.personId, authorised);
-    const sessionId = await personSessionRow(tx, id);
-    return { kind: "staff", personId: id, name, roles: ["signatory"], session: "full", sessionId };
-  });
-
-type Typed = { readonly password?: string; readonly code?: string; readonly actId?: string };
-const form = async (built: Awaited<ReturnType<typeof buildRun>>, typed: Typed) => {
-  const input = await signOffInput(built);
-  return { ...input, act: { actId: input.act.actId, password: "", code: "", ...typed } };
-};
-const newRun = (options: Partial<Parameters<typeof buildRun>[1]> = {}) =>
-  buildRun(world, { owners: ["north"], ...options });
-const sign = (actor: Actor, input: Awaited<ReturnType<typeof form>>, when: Date) =>
-  execute(signOff, actor, input, () => when);
-/** One more run, signed by what is typed. */
-const signNew = async (actor: Actor, typed: Typed, when: Date) =>
-  sign(actor, await form(await newRun(), typed), when);
-const both = (signer: Signer, when: Date) => ({ password, code: oneTimeCode(signer.personId, when) });
-const signaturesOf = ({ personId }: Signer) =>
-  inLaboratory((tx) => tx.signature.findMany({ where: { personId }, orderBy: { signedAt: "asc" } }));
-const failuresOf = ({ personId }: Signer) =>
-  inLaboratory(async (tx) => {
-    const { email } = await tx.person.findUniqueOrThrow({ where: { id: personId } });
-    const failures = await tx.signInAttempt.count({ where: { email, succeeded: false } });
-    const events = await tx.auditEvent.findMany({ where: { entityId: personId, action: "signing.refused" } });
-    return { failures, reasons: events.map(({ payload }) => JSON.parse(payload).reason) };
-  });
+const { newRun, newSigner, signNew } = signersOf(() => world);
 
 describe("the act", () => {
   it("keeps whose signature it is, what it means, by which means, and the hash that was shown", async () => {
@@ -172,6 +142,26 @@ describe("the act", () => {
   });
 });
 
+it("lasts as long as the laboratory says, from now on", async () => {
+  const signer = await newSigner();
+  await signNew(signer, both(signer, at("10:00:00")), at("10:00:00"));
+  const { version } = await accountPolicyView(world.people.quality);
+  const change = { version, policy: { windowMinutes: 5, longestHours: 8 } };
+  const save = (actor: Actor, input = change) =>
+    execute(changeSigningPolicy, actor, input, () => at("10:04:00"));
+  expect(await codeOf(save(signer))).toBe("not-permitted");
+  await save(world.people.quality);
+  expect(await codeOf(save(world.people.quality))).toBe("rule");
+  expect(await codeOf(signNew(signer, { password }, at("10:05:00")))).toBe("invalid");
+  const { signing, version: next } = await accountPolicyView(world.people.quality);
+  expect(signing).toEqual(change.policy);
+  expect(
+    await codeOf(save(world.people.quality, { ...change, policy: { windowMinutes: 15, longestHours: 8 } })),
+  ).toBe("changed-meanwhile");
+  await save(world.people.quality, { version: next, policy: { windowMinutes: 15, longestHours: 8 } });
+  await signNew(signer, { password }, at("10:05:00"));
+});
+
 describe("who may not sign", () => {
   const now = at("10:00:00");
   const code = async (signer: Signer, actor: Actor = signer) =>
@@ -237,102 +227,5 @@ describe("who may not sign", () => {
       message: expect.stringMatching(message),
     });
     expect(await signaturesOf(signer)).toEqual([]);
-  });
-});
-
-describe("an act twice", () => {
-  const now = at("10:00:00");
-
-  it("signs once: the request sent again is refused, and counts no failure", async () => {
-    const signer = await newSigner();
-    const input = await form(await newRun({ owners: ["north", "south"] }), both(signer, now));
-    const [first, second] = input.items;
-    await sign(signer, { ...input, items: [first!] }, now);
-    for (const again of [
-      { ...input, items: [first!] },
-      { ...input, items: [second!] },
-    ])
-      expect(await codeOf(sign(signer, again, at("10:00:20")))).toBe("wrong-state");
-    expect(await signaturesOf(signer)).toHaveLength(1);
-    expect(await failuresOf(signer)).toEqual({ failures: 0, reasons: [] });
-  });
-
-  it("in parallel signs once, also for two runs", async () => {
-    const signer = await newSigner();
-    await signNew(signer, both(signer, now), now);
-    const one = await form(await newRun(), { password });
-    const other = await form(await newRun(), { password, actId: one.act.actId });
-    const answers = await Promise.all(
-      [one, other].map((input) => codeOf(sign(signer, input, at("10:01:00")))),
-    );
-    expect(answers.toSorted()).toEqual(["answered", "wrong-state"]);
-    expect(await signaturesOf(signer)).toHaveLength(2);
-  });
-
-  it("two people, or one twice, at the same sensor: one certificate", async () => {
-    const [signer, other] = [await newSigner(), await newSigner()];
-    for (const one of [signer, other]) await signNew(one, both(one, now), now);
-    const built = await newRun();
-    const forms = await Promise.all([1, 2, 3].map(() => form(built, { password })));
-    const actors = [signer, other, signer];
-    const answers = await Promise.all(
-      forms.map((input, index) => codeOf(sign(actors[index]!, input, at("10:01:00")))),
-    );
-    expect(answers.toSorted()).toEqual(["answered", "wrong-state", "wrong-state"]);
-    const sensorId = built.sensors[0]!.id;
-    expect(await inLaboratory((tx) => tx.certificate.count({ where: { sensorId } }))).toBe(1);
-  });
-
-  it("one code in parallel opens one session and signs once", async () => {
-    const signer = await newSigner();
-    const typed = both(signer, now);
-    const forms = await Promise.all([1, 2, 3].map(async () => form(await newRun(), typed)));
-    const answers = await Promise.all(forms.map((input) => codeOf(sign(signer, input, now))));
-    expect(answers.toSorted()).toEqual(["answered", "invalid", "invalid"]);
-    expect((await failuresOf(signer)).reasons).toEqual(["code-used", "code-used"]);
-    expect(await signaturesOf(signer)).toHaveLength(1);
-  });
-
-  it("what was refused for its content signed nothing, and the session is not opened by it", async () => {
-    const signer = await newSigner();
-    const input = await form(await newRun(), both(signer, now));
-    const moved = { ...input, items: [{ ...input.items[0]!, reviewedHash: "0".repeat(64) }] };
-    expect(await codeOf(sign(signer, moved, now))).toBe("changed-meanwhile");
-    expect(
-      Object.keys(((await refusal(signNew(signer, { password }, now))) as { fields: object }).fields),
-    ).toEqual(["secretCode"]);
-  });
-});
-
-describe("what is signed was looked at", () => {
-  const now = at("10:00:00");
-
-  it("refuses a result that must be opened and was not, and a remark that is not settled", async () => {
-    const signer = await newSigner();
-    await signNew(signer, both(signer, now), now);
-    const built = await newRun();
-    const input = await form(built, { password });
-    const late = await newSigner();
-    expect(
-      await refusal(sign(late, { ...input, act: { ...input.act, ...both(late, now) } }, now)),
-    ).toMatchObject({
-      code: "rule",
-      message: expect.stringMatching(/You have not opened T-\d+ at/),
-    });
-    const remark = {
-      ...{ runId: built.run.id, evaluationId: built.evaluation.id, sensorId: built.sensors[0]!.id },
-      ...{ place: "error", writtenById: world.people.quality.personId, writtenAt: now },
-    };
-    const { id } = await inLaboratory((tx) =>
-      tx.reviewComment.create({ data: { ...remark, text: "Is this the right reference?" } }),
-    );
-    expect(await refusal(sign(signer, input, now))).toMatchObject({
-      code: "rule",
-      message: expect.stringContaining("Is this the right reference?"),
-    });
-    await inLaboratory((tx) =>
-      tx.reviewComment.create({ data: { ...remark, text: "It is.", answersId: id, settles: true } }),
-    );
-    await sign(signer, input, now);
   });
 });

@@ -10,12 +10,13 @@ import { accountPolicyView } from "@/lib/views/account-policy";
 import { requirePermission } from "@/lib/web/auth";
 import { load } from "@/lib/web/load";
 import { changeAccountPolicyAction } from "./actions";
+import { SigningSection } from "./signing-section";
 
 export const metadata = { title: "How people are let in" };
 
 export default async function AccessPage() {
   const actor = await requirePermission("laboratory.configure");
-  const { policy, version } = await load(accountPolicyView(actor));
+  const { policy, signing, version } = await load(accountPolicyView(actor));
   return (
     <Page
       title="How people are let in"
@@ -61,6 +62,7 @@ export default async function AccessPage() {
           <SubmitButton>Save</SubmitButton>
         </div>
       </ActionForm>
+      <SigningSection policy={signing} version={version} />
     </Page>
   );
 }

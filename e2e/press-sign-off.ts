@@ -1,5 +1,6 @@
 import type { Page } from "@playwright/test";
 import { freshCode } from "./one-time-code";
+import { openWhatMustBe } from "./open-what-must-be";
 import type { SignIn } from "./sign-in";
 
 /** Who signs in the demonstration. */
@@ -10,8 +11,9 @@ const signatory = (): SignIn & { readonly codeKey: string } => {
   return { ...found, codeKey: found.codeKey };
 };
 
-/** Signs what is ticked on the review page, by password and one-time code. */
+/** Opens on the review page, and signs what is ticked there, by password and one-time code. */
 export const pressSignOff = async (page: Page): Promise<void> => {
+  await openWhatMustBe(page);
   const person = signatory();
   await page.getByLabel("Your password").fill(person.password);
   await page.getByLabel("A one-time code").fill(await freshCode(person));

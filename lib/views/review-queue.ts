@@ -1,5 +1,6 @@
 import type { Tx } from "@/lib/data/in-scope";
 import { loadExceptions } from "@/lib/data/review/load-exceptions";
+import { loadRemarks } from "@/lib/data/review/load-remarks";
 import { loadReviewRun, type ReviewRun } from "@/lib/data/review/load-review-run";
 import { stillOpen, submissionOf } from "@/lib/data/review/review-summary";
 import { owedSecondLooks } from "@/lib/data/sql/owed-second-looks";
@@ -15,6 +16,8 @@ export type QueueEntry = {
   readonly signedOff: number;
   readonly results: number;
   readonly exceptions: number;
+  /** Remarks nobody has settled. */
+  readonly openRemarks: number;
   /** The gravest, as a sentence; empty where nothing stands out. */
   readonly gravest: string;
   readonly weight: number;
@@ -33,6 +36,7 @@ const entryOf = async (tx: Tx, review: ReviewRun): Promise<QueueEntry> => {
     signedOff: review.certificates.length,
     results: review.evaluation?.results.length ?? 0,
     exceptions: exceptions.length,
+    openRemarks: (await loadRemarks(tx, review)).filter(({ isSettled }) => !isSettled).length,
     gravest: gravest ? `${gravest.subject}: ${gravest.text}` : "",
     weight: gravest?.weight ?? 0,
   };

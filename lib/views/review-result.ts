@@ -9,6 +9,7 @@ import { routeLabels, standardRoleLabels } from "@/lib/domain/certificate/labels
 import { dominantLabel } from "@/lib/domain/review/dominant-label";
 import type { Actor } from "@/lib/domain/staff/actor";
 import { standingOn } from "@/lib/domain/trace/trace-certificate";
+import { resultDuty } from "./review-result-duty";
 import { answer, found } from "./view";
 
 type Window = ReviewRun["windows"][number];
@@ -134,11 +135,10 @@ export const reviewResultView = (actor: Actor, number: string, tag: string, posi
     const review = found(await loadReviewRun(tx, run.id));
     const sensor = found(review.sensors.find((candidate) => candidate.tag === tag));
     const setpoint = found(review.run.setpoints.find((candidate) => candidate.position === position));
-    const { point } = found(
-      review.evaluation?.results.find(
-        (result) => result.sensorId === sensor.id && result.setpointId === setpoint.id,
-      ),
+    const result = found(
+      review.evaluation?.results.find((one) => one.sensorId === sensor.id && one.setpointId === setpoint.id),
     );
+    const { point } = result;
     const window = review.windows.find(({ setpointId }) => setpointId === setpoint.id);
     return {
       number,
@@ -164,6 +164,7 @@ export const reviewResultView = (actor: Actor, number: string, tag: string, posi
       certificate: review.certificates.find(({ sensorId }) => sensorId === sensor.id)?.number ?? null,
       ...certificateSide(review, sensor.id),
       neighbours: neighbours(review, sensor.id, setpoint.id),
+      duty: await resultDuty(tx, review, actor, result),
     };
   });
 

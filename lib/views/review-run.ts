@@ -3,53 +3,19 @@ import { loadInDoubt } from "@/lib/data/equipment/in-doubt";
 import { hex } from "@/lib/data/hex";
 import { holdsOf } from "@/lib/data/hold/holds-of";
 import type { Tx } from "@/lib/data/in-scope";
-import { loadExceptions } from "@/lib/data/review/load-exceptions";
+import { type Duty, loadDuty } from "@/lib/data/review/load-duty";
 import { loadReviewRun, type ReviewRun } from "@/lib/data/review/load-review-run";
-import { resultHref, stillOpen, submissionOf } from "@/lib/data/review/review-summary";
+import { nextToOpen } from "@/lib/data/review/next-to-open";
+import { resultHref, submissionOf } from "@/lib/data/review/review-summary";
 import { sha256 } from "@/lib/data/sha256";
 import { composeBundle } from "@/lib/domain/certificate/compose-bundle";
 import { contentHash } from "@/lib/domain/certificate/content-hash";
-import type { EvaluatedPoint } from "@/lib/domain/evidence/evaluation";
 import { decideNotHeld } from "@/lib/domain/hold/decide-not-held";
 import { readLineOptions } from "@/lib/domain/order/options";
-import { dominantLabel } from "@/lib/domain/review/dominant-label";
 import { type Actor, actorIdOf } from "@/lib/domain/staff/actor";
 import { may } from "@/lib/domain/staff/permissions";
+import { reviewCell } from "./review-cell";
 import { answer, found } from "./view";
-
-export type ReviewCell = {
-  readonly href: string;
-  readonly state: string;
-  readonly errorCelsius: string;
-  readonly expandedCelsius: string;
-  readonly conformity: string;
-  readonly isOutsideScope: boolean;
-  readonly dominant: string;
-  readonly reason: string;
-};
-
-const cellOf = (point: EvaluatedPoint, href: string): ReviewCell =>
-  point.state === "measured"
-    ? {
-        href,
-        state: "measured",
-        errorCelsius: point.printed.errorCelsius,
-        expandedCelsius: point.printed.expandedCelsius,
-        conformity: point.conformity.state,
-        isOutsideScope: point.scope.state === "outside",
-        dominant: dominantLabel(point),
-        reason: "",
-      }
-    : {
-        href,
-        state: point.state,
-        errorCelsius: "",
-        expandedCelsius: "",
-        conformity: "no-statement",
-        isOutsideScope: false,
-        dominant: "",
-        reason: point.reason,
-      };
 
 /** Why nothing can be signed for it here, where it left; its certificate may come from another run. */
 const leftBecause = (review: ReviewRun, sensorId: string) =>
@@ -57,7 +23,7 @@ const leftBecause = (review: ReviewRun, sensorId: string) =>
     (one) => one.sensorId === sensorId && (one.decision === "kept" || one.decision === "put-back"),
   );
 
-const sensorOf = async (tx: Tx, review: ReviewRun, sensor: ReviewRun["sensors"][number]) => {
+const sensorOf = async (tx: Tx, review: ReviewRun, duty: Duty, sensor: ReviewRun["sensors"][number]) => {
   const bundle = await loadBundle(tx, review, [sensor.id]);
   const held = decideNotHeld(await holdsOf(tx, [sensor.id]), "signed off");
   const composed = bundle.ok ? composeBundle(bundle.value, null) : bundle;
@@ -80,10 +46,13 @@ const sensorOf = async (tx: Tx, review: ReviewRun, sensor: ReviewRun["sensors"][
     lineId: sensor.line.id,
     isPerLot: readLineOptions(sensor.line.options).report === "per-lot",
     obstacle: content.ok ? "" : content.refusal.message,
+    /** What its certificate will state as deviations from the method. */
+    deviations: content.ok ? content.value.deviations : [],
+    openRemarks: duty.remarks.filter((one) => !one.isSettled && one.sensorId === sensor.id).length,
     certificate: review.certificates.find(({ sensorId }) => sensorId === sensor.id)?.number ?? null,
     cells: review.run.setpoints.map((setpoint) => {
       const result = results.find(({ setpointId }) => setpointId === setpoint.id);
-      return result ? cellOf(result.point, resultHref(review, sensor.id, setpoint.id)) : null;
+      return result ? reviewCell(review, duty, result) : null;
     }),
   };
 };
@@ -126,8 +95,8 @@ const standingOf = (
   return review.laboratory.performerMaySignOff ? "with-reason" : "performer";
 };
 
-const exceptionLines = async (tx: Tx, review: ReviewRun) =>
-  stillOpen(review, await loadExceptions(tx, review)).map(({ weight: _, point, others = [], ...line }) => {
+const exceptionLines = (review: ReviewRun, exceptions: Duty["exceptions"]) =>
+  exceptions.map(({ weight: _, point, others = [], isNote: __, ...line }) => {
     const result =
       point &&
       review.evaluation?.results.find(
@@ -145,8 +114,9 @@ export const reviewRunView = (actor: Actor, number: string) =>
     const run = found(await tx.run.findUnique({ where: { number }, select: { id: true } }));
     const review = found(await loadReviewRun(tx, run.id));
     const evaluation = found(review.evaluation);
+    const duty = await loadDuty(tx, review, actor);
     const sensors = [];
-    for (const sensor of review.sensors) sensors.push(await sensorOf(tx, review, sensor));
+    for (const sensor of review.sensors) sensors.push(await sensorOf(tx, review, duty, sensor));
     const tagOf = (id: string | null) => review.sensors.find((sensor) => sensor.id === id)?.tag ?? null;
     return {
       runId: review.run.id,
@@ -167,7 +137,14 @@ export const reviewRunView = (actor: Actor, number: string) =>
         position,
         label: `${Number(celsius.toFixed(2))} °C`,
       })),
-      exceptions: await exceptionLines(tx, review),
+      exceptions: exceptionLines(review, duty.exceptions),
+      deviations: [...new Set(sensors.flatMap(({ deviations }) => deviations))],
+      duty: {
+        mustOpen: duty.mustOpen.length,
+        opened: duty.mustOpen.length - duty.unopened.length,
+        next: nextToOpen(review, duty, null),
+      },
+      remarks: duty.remarks,
       inDoubt: review.run.state === "signed-off" ? [] : await loadInDoubt(tx, review.run),
       sensors,
       lots: await lotsOf(tx, review, sensors),

@@ -1,6 +1,9 @@
 "use server";
 import { signOff } from "@/lib/operations/certificate/sign-off";
+import { answerComment } from "@/lib/operations/review/answer-comment";
+import { comment } from "@/lib/operations/review/comment";
 import { letSensorGo } from "@/lib/operations/review/let-sensor-go";
+import { openResult } from "@/lib/operations/review/open-result";
 import { returnRun } from "@/lib/operations/review/return";
 import { secondLook } from "@/lib/operations/review/second-look";
 import { formAction } from "@/lib/web/form-action";
@@ -60,3 +63,37 @@ const look = formAction(secondLook, {
 export const signOffAction = async (state: FormState, data: FormData) => sign(state, data);
 export const returnRunAction = async (state: FormState, data: FormData) => giveBack(state, data);
 export const secondLookAction = async (state: FormState, data: FormData) => look(state, data);
+
+const open = formAction(openResult, {
+  parse: (data) => ({
+    runId: text(data, "runId"),
+    evaluationId: text(data, "evaluationId"),
+    sensorId: text(data, "sensorId"),
+    setpointId: text(data, "setpointId"),
+  }),
+  done: () => "Recorded as opened by you.",
+});
+export const openResultAction = async (state: FormState, data: FormData) => open(state, data);
+
+const remark = formAction(comment, {
+  parse: (data) => ({
+    runId: text(data, "runId"),
+    evaluationId: text(data, "evaluationId"),
+    sensorId: text(data, "sensorId") || null,
+    setpointId: text(data, "setpointId") || null,
+    place: text(data, "place"),
+    text: text(data, "text"),
+  }),
+  done: () => "The remark stands at its number.",
+});
+export const commentAction = async (state: FormState, data: FormData) => remark(state, data);
+
+const reply = formAction(answerComment, {
+  parse: (data) => ({
+    commentId: text(data, "commentId"),
+    text: text(data, "text"),
+    settles: data.get("settles") === "yes",
+  }),
+  done: ({ settles }) => (settles ? "Settled." : "Answered; it is still open."),
+});
+export const answerCommentAction = async (state: FormState, data: FormData) => reply(state, data);

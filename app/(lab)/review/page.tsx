@@ -10,6 +10,7 @@ import { Timestamp } from "@/app/_ui/timestamp";
 import { reviewQueueView } from "@/lib/views/review-queue";
 import { requirePermission } from "@/lib/web/auth";
 import { load } from "@/lib/web/load";
+import { Returned } from "./returned";
 import { StepKeys } from "./step-keys.client";
 
 export const metadata: Metadata = { title: "Review" };
@@ -17,6 +18,7 @@ export const metadata: Metadata = { title: "Review" };
 const columns = [
   { key: "run", header: "Run" },
   { key: "stands", header: "Stands out first" },
+  { key: "remarks", header: "Open remarks", align: "number" as const },
   { key: "customers", header: "Customers" },
   { key: "sensors", header: "Sensors", align: "number" as const },
   { key: "by", header: "Submitted" },
@@ -57,6 +59,7 @@ export default async function ReviewPage() {
                     <StateMark state="exception" label={`${entry.exceptions}`} /> {entry.gravest}
                   </>
                 ),
+              remarks: entry.openRemarks > 0 ? entry.openRemarks : "",
               customers: entry.customers.join(", "),
               sensors: entry.signedOff > 0 ? `${entry.signedOff} of ${entry.sensors} signed` : entry.sensors,
               by: (
@@ -88,23 +91,7 @@ export default async function ReviewPage() {
           </ul>
         </Section>
       ) : null}
-      {returned.length > 0 ? (
-        <Section title="Returned" note="With the technician again.">
-          <ul className="plain-list">
-            {returned.map((run) => (
-              <li key={run.number}>
-                <Link href={`/runs/${run.number}`}>{run.number}</Link>
-                {run.at ? (
-                  <>
-                    , <Timestamp at={run.at} precision="day" />
-                  </>
-                ) : null}
-                : {run.reason}
-              </li>
-            ))}
-          </ul>
-        </Section>
-      ) : null}
+      <Returned runs={returned} />
     </Page>
   );
 }

@@ -1,4 +1,5 @@
 import type { OpenedInput } from "@/lib/domain/review/decide-opened";
+import type { ReviewException } from "@/lib/domain/review/exceptions";
 import { resultKey } from "@/lib/domain/review/result-name";
 import type { Tx } from "../in-scope";
 import { sha256 } from "../sha256";
@@ -16,7 +17,12 @@ const seedOf = async (tx: Tx, evaluationId: string): Promise<Uint8Array> => {
 };
 
 /** What this person has opened of the evaluation, and what `decideOpened` asks beside it. */
-export const loadOpened = async (tx: Tx, review: ReviewRun, personId: string): Promise<OpenedInput> => {
+export const loadOpened = async (
+  tx: Tx,
+  review: ReviewRun,
+  personId: string,
+  exceptions?: readonly ReviewException[],
+): Promise<OpenedInput> => {
   const { evaluation } = review;
   if (!evaluation) return { results: [], exceptions: [], seed: new Uint8Array(32), opened: [] };
   const openings = await tx.reviewOpening.findMany({
@@ -33,7 +39,7 @@ export const loadOpened = async (tx: Tx, review: ReviewRun, personId: string): P
       setpoint: point.setpoint,
       label: `${Number(point.nominalCelsius.toFixed(2))} °C`,
     })),
-    exceptions: await loadExceptions(tx, review),
+    exceptions: exceptions ?? (await loadExceptions(tx, review)),
     seed: await seedOf(tx, evaluation.id),
     opened: results
       .filter(({ sensorId, setpointId }) => opened.has(resultKey({ sensor: sensorId, setpoint: setpointId })))

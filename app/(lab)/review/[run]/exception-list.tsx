@@ -1,19 +1,34 @@
 import Link from "next/link";
+import { Disclosure } from "@/app/_ui/disclosure";
 import { Section } from "@/app/_ui/section";
 import { StateMark } from "@/app/_ui/state-mark";
 import type { ReviewRunPage } from "@/lib/views/review-run";
 
-type Props = { readonly exceptions: ReviewRunPage["exceptions"]; readonly note: string };
+type Props = {
+  readonly exceptions: ReviewRunPage["exceptions"];
+  /** What certificates will state as deviations. */
+  readonly deviations: readonly string[];
+  readonly note: string;
+};
+
+const tones: Readonly<Record<string, "bad" | "rest">> = {
+  swap: "bad",
+  "reference-shift": "bad",
+  "junction-shift": "bad",
+  typed: "rest",
+  window: "rest",
+};
 
 /** What stands out, the gravest first. Said as well when nothing does. */
-export function ExceptionList({ exceptions, note }: Props) {
+export function ExceptionList({ exceptions, deviations, note }: Props) {
   return (
     <Section title="Stands out" note={exceptions.length > 0 ? "The gravest first." : undefined}>
       {note ? <p>Said at submission: {note}</p> : null}
       {exceptions.length === 0 ? (
         <p>
           <StateMark state="done" label="Nothing stands out" />: each result is measured and passes or carries
-          no statement, the references agree, no window was moved, nothing was typed.
+          no statement, the references agree, nothing deviates from the last calibrations, no window was
+          moved, nothing was typed.
         </p>
       ) : (
         <ol className="plain-list">
@@ -22,7 +37,7 @@ export function ExceptionList({ exceptions, note }: Props) {
               <StateMark
                 state="exception"
                 label={exception.subject}
-                tone={exception.kind === "typed" || exception.kind === "window" ? "rest" : "watch"}
+                tone={tones[exception.kind] ?? "watch"}
               />{" "}
               {exception.href ? (
                 <Link href={exception.href} data-step>
@@ -31,10 +46,20 @@ export function ExceptionList({ exceptions, note }: Props) {
               ) : (
                 exception.text
               )}
+              {exception.results > 1 ? <span className="quiet"> ({exception.results} results)</span> : null}
             </li>
           ))}
         </ol>
       )}
+      {deviations.length > 0 ? (
+        <Disclosure summary={`${deviations.length} deviations the certificates will state`}>
+          <ul className="plain-list">
+            {deviations.map((deviation) => (
+              <li key={deviation}>{deviation}</li>
+            ))}
+          </ul>
+        </Disclosure>
+      ) : null}
     </Section>
   );
 }

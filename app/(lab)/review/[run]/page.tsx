@@ -15,6 +15,7 @@ import { Decide } from "./decide";
 import { DecisionHistory } from "./decision-history";
 import { ExceptionList } from "./exception-list";
 import { Opinions } from "./opinions/opinions";
+import { ReadingState } from "./reading-state";
 import { ResultMatrix } from "./result-matrix";
 
 type Props = { readonly params: Promise<{ readonly run: string }> };
@@ -47,13 +48,18 @@ export default async function ReviewRunPage({ params }: Props) {
           ) : null}
           Measured by {review.performers.join(", ")}; {review.furnace}; evaluation {evaluation.sequence}.{" "}
           <Link href={`/runs/${review.number}`}>The run itself</Link>. <KeyHint keys={["j", "k"]} /> move
-          through the results.
+          through the results, Enter opens, <KeyHint keys={["n"]} /> opens the next that must be.
         </>
       }
     >
-      <StepKeys steps />
+      <StepKeys steps pages={{ n: review.duty.next }} />
       <InDoubtNotice equipment={review.inDoubt} />
-      <ExceptionList exceptions={review.exceptions} note={submission?.note ?? ""} />
+      <ExceptionList
+        exceptions={review.exceptions}
+        deviations={review.deviations}
+        note={submission?.note ?? ""}
+      />
+      <ReadingState review={review} />
       <ResultMatrix review={review} />
       <Opinions run={review.number} />
       {review.state === "submitted" ? <Decide review={review} /> : null}

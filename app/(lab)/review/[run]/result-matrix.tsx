@@ -1,38 +1,24 @@
 import Link from "next/link";
 import { DataTable } from "@/app/_ui/data-table";
 import { Hash } from "@/app/_ui/hash";
-import { Quantity } from "@/app/_ui/quantity";
 import { Section } from "@/app/_ui/section";
 import { StateMark } from "@/app/_ui/state-mark";
 import { TypeLetter } from "@/app/_ui/type-letter";
-import type { ReviewCell, ReviewRunPage } from "@/lib/views/review-run";
-
-function Cell({ cell }: { readonly cell: ReviewCell | null }) {
-  if (!cell) return <span className="quiet">none</span>;
-  if (cell.state !== "measured")
-    return (
-      <Link href={cell.href} data-step title={cell.reason}>
-        <StateMark state={cell.state} />
-      </Link>
-    );
-  return (
-    <>
-      <Link href={cell.href} data-step title={`Largest contribution: ${cell.dominant}`}>
-        <Quantity value={cell.errorCelsius} uncertainty={cell.expandedCelsius} />
-      </Link>{" "}
-      {cell.conformity === "no-statement" ? null : <StateMark state={cell.conformity} />}{" "}
-      {cell.isOutsideScope ? <StateMark state="outside-scope" /> : null}
-    </>
-  );
-}
+import type { ReviewRunPage } from "@/lib/views/review-run";
+import { MatrixCell } from "./matrix-cell";
 
 /** Sensors down, setpoints across; each result opens. Error ± U in °C: indication minus reference. */
 export function ResultMatrix({ review }: { readonly review: ReviewRunPage }) {
   return (
-    <Section title="Results" note="Error ± U: indication minus reference. Each opens what it rests on." wide>
+    <Section
+      title="Results"
+      note="Error ± U: indication minus reference; Δ: to the last calibration. Each opens what it rests on. ! must be opened, ? drawn by lot, ✓ opened by you."
+      wide
+    >
       <DataTable
         caption="Error and U of each sensor at each setpoint"
         captionUnseen
+        scrolls
         columns={[
           { key: "sensor", header: "Sensor" },
           { key: "owner", header: "Serial, customer" },
@@ -50,6 +36,12 @@ export function ResultMatrix({ review }: { readonly review: ReviewRunPage }) {
               <>
                 <Link href={`/sensors/${sensor.tag}`}>{sensor.tag}</Link>{" "}
                 <TypeLetter letter={sensor.typeLetter} />
+                {sensor.openRemarks > 0 ? (
+                  <StateMark
+                    state="exception"
+                    label={sensor.openRemarks === 1 ? "1 open remark" : `${sensor.openRemarks} open remarks`}
+                  />
+                ) : null}
               </>
             ),
             owner: (
@@ -60,7 +52,7 @@ export function ResultMatrix({ review }: { readonly review: ReviewRunPage }) {
             ...Object.fromEntries(
               review.setpoints.map(({ position }, index) => [
                 String(position),
-                <Cell key={position} cell={sensor.cells[index] ?? null} />,
+                <MatrixCell key={position} cell={sensor.cells[index] ?? null} />,
               ]),
             ),
             content: sensor.certificate ? (

@@ -4,7 +4,10 @@ import { BudgetChart } from "@/app/_ui/drawing/budget-chart";
 import { FieldList } from "@/app/_ui/field-list";
 import { Quantity } from "@/app/_ui/quantity";
 import { Section } from "@/app/_ui/section";
-import type { Budget, EvaluatedContribution, EvaluatedPoint } from "@/lib/domain/evidence/evaluation";
+import type { Budget, EvaluatedContribution } from "@/lib/domain/evidence/evaluation";
+import type { ReviewResultPage } from "@/lib/views/review-result";
+import { MonteCarlo } from "./monte-carlo.client";
+import { RemarksAt } from "./remarks";
 
 /** Three significant digits; the unrounded figure is in the evidence. */
 const three = (value: number): string => (value === 0 ? "0" : String(Number(value.toPrecision(3))));
@@ -83,8 +86,9 @@ const bars = (title: string, budget: Budget) => ({
   combined: budget.combined,
 });
 
-/** The budget line by line, with what dominates and how k was found. */
-export function BudgetSection({ point, dominant }: { point: EvaluatedPoint; dominant: string }) {
+/** The budget line by line, with what dominates and how k was found, and drawn instead of combined. */
+export function BudgetSection({ result }: { readonly result: ReviewResultPage }) {
+  const { point, dominant } = result;
   if (point.state !== "measured") return null;
   return (
     <Section
@@ -92,6 +96,12 @@ export function BudgetSection({ point, dominant }: { point: EvaluatedPoint; domi
       note={`Largest: ${dominant}. k = ${point.printed.coverageFactor}: ${point.coverage.criterion}.`}
       wide
     >
+      <MonteCarlo
+        id={Object.values(result.duty.ids).join(" ")}
+        point={point}
+        stream={result.neighbours.place}
+      />
+      <RemarksAt duty={result.duty} place="uncertainty" />
       <BudgetChart
         view={bars("Reference temperature, °C", point.temperatureBudget)}
         caption="Temperature of the furnace at the sensor, °C: largest first."

@@ -4,6 +4,7 @@ import { Section } from "@/app/_ui/section";
 import { StateMark } from "@/app/_ui/state-mark";
 import { Timestamp } from "@/app/_ui/timestamp";
 import type { ReviewResultPage } from "@/lib/views/review-result";
+import { RemarksAt } from "./remarks";
 
 /** Place, tip check, and what the certificate will say deviates. */
 export function CheckSection({ result }: { readonly result: ReviewResultPage }) {
@@ -44,6 +45,7 @@ export function CheckSection({ result }: { readonly result: ReviewResultPage }) 
           ))}
         </ul>
       )}
+      <RemarksAt duty={result.duty} place="draft" />
     </Section>
   );
 }

@@ -12,7 +12,9 @@ import { load } from "@/lib/web/load";
 import { StepKeys } from "../../../step-keys.client";
 import { BudgetSection } from "./budget-section";
 import { CheckSection } from "./check-section";
+import { Because, Opening } from "./opening";
 import { ReadingSection } from "./reading-section";
+import { RemarkThread } from "./remarks";
 import { ResultSection } from "./result-section";
 import { StandardSection } from "./standard-section";
 import { WhatIfSection } from "./what-if-section";
@@ -31,6 +33,7 @@ export default async function ReviewResultPage({ params }: Props) {
   if (!/^\d{1,4}$/.test(setpoint)) notFound();
   const actor = await requirePermission("review.read");
   const result = await load(reviewResultView(actor, run, tag, Number(setpoint)));
+  const { duty } = result;
   const up = `/review/${result.number}`;
   const { previous, next, place, of } = result.neighbours;
   return (
@@ -54,7 +57,8 @@ export default async function ReviewResultPage({ params }: Props) {
       lead={
         <>
           <TypeLetter letter={result.typeLetter} labelled /> serial {result.serial}, {result.customer}. Result{" "}
-          {place} of {of}. <KeyHint keys={["p", "n", "u"]} /> previous, next, back to the run.
+          {place} of {of}. <KeyHint keys={["k", "j", "n", "u"]} /> previous, next, next that must be opened,
+          back to the run.
         </>
       }
       actions={
@@ -79,9 +83,18 @@ export default async function ReviewResultPage({ params }: Props) {
         </>
       }
     >
-      <StepKeys pages={{ p: previous, n: next, u: up }} />
+      <StepKeys
+        pages={{ k: previous, j: next, n: duty.records ? (duty.nextToOpen ?? `${up}#decide`) : next, u: up }}
+      />
+      <Opening duty={duty} up={up} />
+      <Because duty={duty} />
+      {duty.remarks
+        .filter(({ setpointId }) => setpointId === null)
+        .map((remark) => (
+          <RemarkThread key={remark.id} remark={remark} mayAnswer={duty.mayRemark} />
+        ))}
       <ResultSection result={result} />
-      <BudgetSection point={result.point} dominant={result.dominant} />
+      <BudgetSection result={result} />
       <WhatIfSection result={result} />
       <ReadingSection result={result} />
       <StandardSection result={result} />

@@ -3,6 +3,7 @@ import { Section } from "@/app/_ui/section";
 import { StateMark } from "@/app/_ui/state-mark";
 import { Timestamp } from "@/app/_ui/timestamp";
 import type { ReviewResultPage } from "@/lib/views/review-result";
+import { RemarksAt } from "./remarks";
 
 const minutes = (seconds: number): string => (seconds / 60).toFixed(1);
 
@@ -29,6 +30,7 @@ export function ReadingSection({ result }: { readonly result: ReviewResultPage }
   return (
     <Section title="Readings" wide>
       <WindowText window={window} />
+      <RemarksAt duty={result.duty} place="window" />
       {traces.length === 0 ? <p>No readings are stored for these channels.</p> : null}
       {traces.map((trace) => (
         <ChannelChart

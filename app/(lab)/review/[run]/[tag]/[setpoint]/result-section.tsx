@@ -7,6 +7,8 @@ import { Section } from "@/app/_ui/section";
 import { StateMark } from "@/app/_ui/state-mark";
 import { deviationView } from "@/app/(lab)/certificates/deviation-view";
 import type { ReviewResultPage } from "@/lib/views/review-result";
+import { DifferenceLine } from "./difference-line";
+import { RemarksAt } from "./remarks";
 
 /** The result as it will be printed, and the same unrounded beside it. */
 export function ResultSection({ result }: { readonly result: ReviewResultPage }) {
@@ -31,6 +33,10 @@ export function ResultSection({ result }: { readonly result: ReviewResultPage })
               value: (
                 <Quantity value={printed.errorCelsius} uncertainty={printed.expandedCelsius} unit="°C" />
               ),
+            },
+            {
+              label: "Difference to the last calibration",
+              value: <DifferenceLine difference={result.duty.difference} />,
             },
             {
               label: "emf at the nominal, junction at 0 °C",
@@ -76,6 +82,9 @@ export function ResultSection({ result }: { readonly result: ReviewResultPage })
             { label: "Readings in the window", value: point.readings },
           ]}
         />
+        <RemarksAt duty={result.duty} place="error" />
+        <RemarksAt duty={result.duty} place="emf" />
+        <RemarksAt duty={result.duty} place="conformity" />
         {result.rows.some((row) => row.plot) ? (
           <DeviationChart
             view={deviationView(`${result.tag}: error over temperature`, result.rows)}
@@ -103,6 +112,7 @@ export function ResultSection({ result }: { readonly result: ReviewResultPage })
             },
           }))}
         />
+        <RemarksAt duty={result.duty} place="reference" />
       </Section>
     </>
   );

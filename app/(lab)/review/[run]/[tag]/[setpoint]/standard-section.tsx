@@ -2,6 +2,7 @@ import { LinkButton } from "@/app/_ui/link-button";
 import { Section } from "@/app/_ui/section";
 import { StandardTable } from "@/app/(lab)/certificates/standard-table";
 import type { ReviewResultPage } from "@/lib/views/review-result";
+import { RemarksAt } from "./remarks";
 
 /** What the result stands on, with its certificates and due dates. */
 export function StandardSection({ result }: { readonly result: ReviewResultPage }) {
@@ -19,6 +20,7 @@ export function StandardSection({ result }: { readonly result: ReviewResultPage 
       wide
     >
       <StandardTable standards={result.standards} />
+      <RemarksAt duty={result.duty} place="standard" />
     </Section>
   );
 }

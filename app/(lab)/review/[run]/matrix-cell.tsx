@@ -1,0 +1,74 @@
+import Link from "next/link";
+import { Quantity } from "@/app/_ui/quantity";
+import { StateMark } from "@/app/_ui/state-mark";
+import type { ReviewCell } from "@/lib/views/review-cell";
+
+const openings = {
+  opened: { sign: "✓", words: "opened by you" },
+  exception: { sign: "!", words: "must be opened: it stands out" },
+  lot: { sign: "?", words: "must be opened: drawn by lot" },
+} as const;
+
+/** One sign before the number: what is asked of whoever reviews, in words for who does not see it. */
+function OpeningSign({ opening }: { readonly opening: ReviewCell["opening"] }) {
+  if (!opening) return null;
+  const { sign, words } = openings[opening];
+  return (
+    <span data-opening={opening} title={words}>
+      <span aria-hidden="true">{sign}</span>
+      <span className="unseen">{words}</span>{" "}
+    </span>
+  );
+}
+
+function Difference({ difference }: Pick<ReviewCell, "difference">) {
+  if (!difference) return <span className="quiet">first here</span>;
+  if (!difference.isBeyondU)
+    return (
+      <span className="quiet">
+        Δ <Quantity value={difference.celsius} />
+      </span>
+    );
+  return (
+    <StateMark state="exception" label={`Δ ${difference.celsius.replace("-", "−")}, ${difference.ratio} U`} />
+  );
+}
+
+const remarks = (count: number): string => (count === 1 ? "1 remark" : `${count} remarks`);
+
+/** Error ± U with its marks; below it the difference to the last calibration. */
+export function MatrixCell({ cell }: { readonly cell: ReviewCell | null }) {
+  if (!cell) return <span className="quiet">none</span>;
+  const isMeasured = cell.state === "measured";
+  return (
+    <>
+      <OpeningSign opening={cell.opening} />
+      <Link
+        href={cell.href}
+        prefetch={false}
+        data-step
+        title={isMeasured ? `Largest contribution: ${cell.dominant}` : cell.reason}
+      >
+        {isMeasured ? (
+          <Quantity value={cell.errorCelsius} uncertainty={cell.expandedCelsius} />
+        ) : (
+          <StateMark state={cell.state} />
+        )}
+      </Link>{" "}
+      {cell.conformity === "no-statement" ? null : <StateMark state={cell.conformity} />}{" "}
+      {cell.isOutsideScope ? <StateMark state="outside-scope" /> : null}
+      {isMeasured ? (
+        <>
+          <br />
+          <Difference difference={cell.difference} />
+        </>
+      ) : null}
+      {cell.openRemarks > 0 ? (
+        <>
+          {" "}
+          <StateMark state="exception" label={remarks(cell.openRemarks)} />
+        </>
+      ) : null}
+    </>
+  );
+}

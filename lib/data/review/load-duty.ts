@@ -1,0 +1,35 @@
+import { openedState } from "@/lib/domain/review/decide-opened";
+import type { EarlierResult } from "@/lib/domain/review/earlier-result";
+import { resultKey } from "@/lib/domain/review/result-name";
+import { type Actor, actorIdOf } from "@/lib/domain/staff/actor";
+import type { Tx } from "../in-scope";
+import { sha256 } from "../sha256";
+import { loadEarlier } from "./load-earlier";
+import { loadExceptions } from "./load-exceptions";
+import { loadOpened } from "./load-opened";
+import { loadRemarks } from "./load-remarks";
+import type { ReviewRun } from "./load-review-run";
+import { stillOpen } from "./review-summary";
+
+/** What a person who reviews this run has before them: what stands out, what must be opened, what was remarked. */
+export const loadDuty = async (tx: Tx, review: ReviewRun, actor: Actor) => {
+  const earlier = await loadEarlier(tx, review);
+  const all = await loadExceptions(tx, review, earlier);
+  const opened = await loadOpened(tx, review, actorIdOf(actor), all);
+  const { mustOpen, unopened, drawn } = openedState({ ...opened, sha256 });
+  const remarks = await loadRemarks(tx, review);
+  return {
+    earlier: new Map<string, EarlierResult>(earlier.map((one) => [resultKey(one), one])),
+    /** Of what is still to be signed. */
+    exceptions: stillOpen(review, all),
+    mustOpen,
+    unopened,
+    /** Keys: by lot, and opened by this person. */
+    drawn,
+    must: new Set(mustOpen.map(resultKey)),
+    opened: new Set(opened.opened.map(resultKey)),
+    remarks,
+  };
+};
+
+export type Duty = Awaited<ReturnType<typeof loadDuty>>;

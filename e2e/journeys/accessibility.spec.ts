@@ -31,8 +31,10 @@ const routes: Readonly<Record<string, readonly string[]>> = {
     "/audit",
     "/mail",
     "/staff",
+    "/staff/access",
     "/laboratory",
     "/laboratory/programs",
+    "/laboratory/seal",
     "/providers",
     "/providers/new",
     "/holds",
@@ -86,14 +88,16 @@ const furnacePages = async (page: Page): Promise<string[]> => {
   return [furnace, surveyed, `${begun}`, ...surveys, ...made];
 };
 
-/** The chain of a certificate and of a standard that it names. */
+/** The chain of a certificate and of a standard that it names, and what its signatory may answer for. */
 const chainPages = async (page: Page): Promise<string[]> => {
   await page.goto("/trace");
   const chain = await page
     .getByRole("link", { name: /^C-\d{4}-0001$/ })
     .first()
     .getAttribute("href");
-  return [`${chain}`, "/trace/standard/REF-S-01"];
+  await page.goto("/staff");
+  const person = await page.getByRole("link", { name: "Odile Marchetti" }).getAttribute("href");
+  return [`${chain}`, "/trace/standard/REF-S-01", `${person}/authorisations`];
 };
 
 /** Offer, promise, return and repetition of an order with finished sensors. */

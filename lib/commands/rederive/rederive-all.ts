@@ -6,6 +6,7 @@ import { rederiveCharacterisations } from "./characterisations";
 import { rederivePapers } from "./papers";
 import { rederiveResults } from "./results";
 import { rederiveBlocks } from "./scan-blocks";
+import { rederiveSeals } from "./seals";
 import { Broken, counted, type Facts, outcomeOf, type StepOutcome } from "./step";
 
 export type Rederived = { readonly step: string; readonly outcome: StepOutcome };
@@ -43,6 +44,7 @@ export const rederiveAll = async (tell: (step: Rederived) => void): Promise<bool
     ["characterisations", rederiveCharacterisations],
     ["results", () => rederiveResults(recorded)],
     ["certificates", () => rederiveCertificates(recorded)],
+    ["seals", rederiveSeals],
     ["chains", rederiveChains],
     ["offers and papers", () => rederivePapers(recorded)],
     [

@@ -70,7 +70,7 @@ function coverageOf(file: Uint8Array, text: string, at: number): LocatedSeal | s
   if (to + rest > file.length)
     return `The file is cut short: it has ${file.length} bytes, its seal speaks of ${to + rest}.`;
   if (to + rest < file.length)
-    return `${file.length - to - rest} bytes were added to the file after it was sealed.`;
+    return `${added(file.length - to - rest)} added to the file after it was sealed.`;
   const isHole =
     start !== 0 || from <= at || to <= from || !/\/Contents\s*$/.test(text.slice(0, from).slice(-20));
   if (isHole || file[from] !== 0x3c || file[to - 1] !== 0x3e)
@@ -82,6 +82,8 @@ function coverageOf(file: Uint8Array, text: string, at: number): LocatedSeal | s
   const covered = joined([file.subarray(0, from), file.subarray(to)]);
   return { covered, container, sealedAt: sealedAt(text, from, to) };
 }
+
+const added = (count: number): string => (count === 1 ? "One byte was" : `${count} bytes were`);
 
 /** Written in one case of letters and padded with zeros only, so that not one digit can differ unnoticed. */
 function containerOf(digits: string): Bytes | undefined {

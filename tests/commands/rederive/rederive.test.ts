@@ -30,6 +30,8 @@ const evidence = [
   "result",
   "certificate",
   "certificate_file",
+  "seal_key",
+  "seal_key_ending",
   "trace_node",
   "trace_edge",
   "quotation",
@@ -84,6 +86,7 @@ it("finds the demo laboratory as it was, with something of every kind", { timeou
       "characterisations",
       "results",
       "certificates",
+      "seals",
       "chains",
       "offers and papers",
       "log and records",
@@ -92,7 +95,9 @@ it("finds the demo laboratory as it was, with something of every kind", { timeou
   expect(whole).toBe(true);
   for (const { outcome } of told)
     expect(outcome).toMatchObject({
-      said: expect.not.stringMatching(/(^|\s)0 (event|block|result|certificate|chain|doc|offer|paper)/),
+      said: expect.not.stringMatching(
+        /(^|\s)0 (event|block|result|certificate|sealed|key|chain|doc|offer|paper)/,
+      ),
     });
 });
 

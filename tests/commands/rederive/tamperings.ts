@@ -141,10 +141,18 @@ export const tamperings: readonly Tampering[] = [
   ],
   [
     "a document replaced together with its hash",
-    "certificates",
+    "seals",
     /^certificate /,
-    /document has other bytes/,
-    "UPDATE certificate_file SET bytes = bytes || '\\x0a'; UPDATE certificate_file SET sha256 = sha256(bytes)",
+    /its seal does not hold: One byte was added/,
+    `UPDATE certificate_file SET bytes = bytes || '\\x0a' WHERE media_type = 'application/pdf';
+     UPDATE certificate_file SET sha256 = sha256(bytes)`,
+  ],
+  [
+    "a key taken off the list",
+    "seals",
+    /^certificate /,
+    /not on the list of/,
+    "DELETE FROM seal_key_ending; DELETE FROM seal_key WHERE purpose = 'seal'",
   ],
   [
     "an uncertainty in a chain",
@@ -172,8 +180,7 @@ export const tamperings: readonly Tampering[] = [
     "log and records",
     /^document of certificate /,
     /the log says .* the record has/,
-    `UPDATE certificate_file SET bytes = bytes || '\\x0a', renderer_version = '0';
-     UPDATE certificate_file SET sha256 = sha256(bytes)`,
+    "UPDATE certificate_file SET renderer_version = '0'",
   ],
   [
     "what was signed, rewritten in content, hash and document",

@@ -44,12 +44,12 @@ export const caption = ({ languages }: Voice, word: Word): readonly Xml[] =>
 /** A text put together anew in each language. */
 export const composed = (
   voice: Voice,
-  compose: (say: Say, word: (word: Word) => string) => string,
+  compose: (say: Say, word: (word: Word) => string, language: DocumentLanguage) => string,
 ): readonly Xml[] =>
   voice.languages.map((language) =>
     inLanguage(
       language,
-      compose(voice.say(language), (word) => words[word][language]),
+      compose(voice.say(language), (word) => words[word][language], language),
     ),
   );
 

@@ -146,7 +146,9 @@ const table = {
     en: "Standard uncertainty on the error",
     de: "Standardunsicherheit der Messabweichung",
   },
-  share: { en: "share", de: "Anteil" },
+  line: { en: "Line of the budget", de: "Zeile des Budgets" },
+  distribution: { en: "Distribution", de: "Verteilung" },
+  share: { en: "Share of the variance", de: "Anteil an der Varianz" },
   combined: { en: "Combined standard uncertainty", de: "Kombinierte Standardunsicherheit" },
   degreesOfFreedom: { en: "effective degrees of freedom", de: "effektive Freiheitsgrade" },
 } as const satisfies Readonly<Record<string, Readonly<Record<DocumentLanguage, string>>>>;

@@ -1,3 +1,4 @@
+import { catalogue } from "@/lib/domain/certificate/catalogue/catalogue";
 import type { CertificateContent } from "@/lib/domain/certificate/content";
 import { own } from "@/lib/domain/dcc/terms";
 import { caption, nameOf, rich, unspoken, type Voice } from "./voice";
@@ -26,8 +27,8 @@ export const countryOf = ({ laboratory }: CertificateContent): string =>
 
 /** The content says where in a sentence; the DCC wants one word of five. */
 const placeOf = ({ laboratory: { placeOfPerformance: said } }: CertificateContent): string => {
-  if (said.startsWith("At the customer's site")) return "customer";
-  return said === "At the laboratory's address" ? "laboratory" : "other";
+  if (said.startsWith(catalogue.texts["place.customer-site"].en)) return "customer";
+  return said === catalogue.texts["place.laboratory"].en ? "laboratory" : "other";
 };
 
 const languages = ({ languages: all }: Voice): readonly Xml[] => [

@@ -1,7 +1,7 @@
 import type { CertificateContent } from "@/lib/domain/certificate/content";
 import { own } from "@/lib/domain/dcc/terms";
 import { plainNumber } from "./plain-number";
-import { column, kelvin, quantity, single, writtenTemperatures } from "./quantities";
+import { column, kelvin, label, quantity, single, wordColumn, writtenTemperatures } from "./quantities";
 import { caption, composed, nameOf, rich, type Voice } from "./voice";
 import type { Word } from "./words";
 import { conditionsOfDerived } from "./write-conditions";
@@ -94,6 +94,46 @@ const lot = (voice: Voice, { lot: summary }: CertificateContent): readonly Xml[]
       ]
     : [];
 
+type Budget = NonNullable<CertificateContent["budgets"]>[number];
+
+/**
+ * The lines as columns side by side, not an element each: a lot of forty sensors has some thousands of them. Their names
+ * are words without blanks, one column for each language.
+ */
+const budgetTable = (voice: Voice, { lines, combinedCelsius }: Budget): Xml =>
+  element("dcc:list", [
+    ...voice.languages.map((language) =>
+      wordColumn(
+        own("budgetLine"),
+        composed(voice, (_, word) => `${word("line")} (${language})`),
+        lines.map((line) => label(voice.say(language)(line.label))),
+      ),
+    ),
+    quantity(
+      own("budget"),
+      caption(voice, "standardUncertainty"),
+      column(
+        lines.map((line) => plainNumber(line.effectCelsius)),
+        kelvin,
+      ),
+    ),
+    wordColumn(
+      own("distribution"),
+      caption(voice, "distribution"),
+      lines.map((line) => label(voice.say(voice.languages[0] ?? "en")(line.distribution))),
+    ),
+    wordColumn(
+      own("share"),
+      caption(voice, "share"),
+      lines.map((line) => line.share.replace(/\s+/g, "")),
+    ),
+    quantity(
+      `basic_uncertainty ${own("budget")}`,
+      caption(voice, "combined"),
+      single(plainNumber(combinedCelsius), kelvin),
+    ),
+  ]);
+
 const budgets = (voice: Voice, content: CertificateContent): readonly Xml[] =>
   (content.budgets ?? []).map((budget) =>
     element(
@@ -107,31 +147,7 @@ const budgets = (voice: Voice, content: CertificateContent): readonly Xml[] =>
               `k = ${budget.coverageFactor}, ${word("degreesOfFreedom")} ${budget.degreesOfFreedom}`,
           ),
         ]),
-        element("dcc:data", [
-          element("dcc:list", [
-            ...budget.lines.map((line) =>
-              quantity(
-                own("budget"),
-                voice.contents(line.label),
-                single(plainNumber(line.effectCelsius), kelvin),
-                {
-                  description: rich("dcc:description", [
-                    composed(
-                      voice,
-                      (say, word) =>
-                        `${word("standardUncertainty")}; ${say(line.distribution)}; ${word("share")} ${line.share}`,
-                    ),
-                  ]),
-                },
-              ),
-            ),
-            quantity(
-              `basic_uncertainty ${own("budget")}`,
-              caption(voice, "combined"),
-              single(plainNumber(budget.combinedCelsius), kelvin),
-            ),
-          ]),
-        ]),
+        element("dcc:data", [budgetTable(voice, budget)]),
       ],
       { refType: own("budget") },
     ),

@@ -1,5 +1,6 @@
+import { type LabelKey, label } from "@/lib/domain/certificate/catalogue/catalogue";
 import type { CertificateStandard } from "@/lib/domain/certificate/content";
-import { routeLabels } from "@/lib/domain/certificate/labels";
+import type { DocumentLanguage } from "@/lib/domain/certificate/document-language";
 import { caption, composed, nameOf, rich, type Voice } from "./voice";
 import type { Word } from "./words";
 import { identification } from "./write-core";
@@ -12,6 +13,17 @@ const roles: Readonly<Record<CertificateStandard["role"], Word>> = {
   junction: "junction",
 };
 
+const routes: Readonly<Record<string, LabelKey>> = {
+  nmi: "route.nmi",
+  accredited: "route.accredited",
+  "in-house": "route.in-house",
+  other: "route.other",
+};
+const routeIn = (route: string, language: DocumentLanguage): string => {
+  const key = routes[route];
+  return key ? label(key, language) : route;
+};
+
 /** The certificate's own hash where its file is kept; "none" says plainly that there is nothing to compare with. */
 const certificate = (voice: Voice, standard: CertificateStandard): Xml | null => {
   if (standard.calibrationCertificate.trim() === "") return null;
@@ -22,12 +34,7 @@ const certificate = (voice: Voice, standard: CertificateStandard): Xml | null =>
       ? [composed(voice, (_, word) => `${word("accreditation")}: ${standard.accreditation}`)]
       : []),
     ...(standard.route
-      ? [
-          composed(
-            voice,
-            (say, word) => `${word("route")}: ${say(routeLabels[standard.route] ?? standard.route)}`,
-          ),
-        ]
+      ? [composed(voice, (_, word, language) => `${word("route")}: ${routeIn(standard.route, language)}`)]
       : []),
     ...(standard.performedOn
       ? [composed(voice, (_, word) => `${word("performedOn")}: ${standard.performedOn}`)]

@@ -50,13 +50,27 @@ export const laboratory = (content: CertificateContent): Xml =>
     contact("dcc:contact", content.laboratory, countryOf(content)),
   ]);
 
-const person = (voice: Voice, name: string, role: string, mainSigner: boolean): Xml =>
+type Person = {
+  readonly name: string;
+  readonly role: string;
+  readonly isMainSigner: boolean;
+  readonly said: readonly (readonly Xml[])[];
+};
+
+const person = ({ name, role, isMainSigner, said }: Person): Xml =>
   element("dcc:respPerson", [
     element("dcc:person", [nameOf([unspoken(name)])]),
-    rich("dcc:description", [caption(voice, mainSigner ? "authorising" : "measured")]),
+    rich("dcc:description", said),
     element("dcc:role", role.trim()),
-    element("dcc:mainSigner", String(mainSigner)),
+    element("dcc:mainSigner", String(isMainSigner)),
   ]);
+
+/** What the signature means, and its moment, where the content says them. */
+const signature = (voice: Voice, { meaning, at }: CertificateContent["authorisedBy"]) => [
+  caption(voice, "authorising"),
+  ...(meaning ? [voice.contents(meaning)] : []),
+  ...(at ? [[unspoken(at)]] : []),
+];
 
 /** 7.8.2.1 o: who authorised it is the main signer; who measured stands beside. */
 export const persons = (voice: Voice, content: CertificateContent): Xml => {
@@ -66,7 +80,9 @@ export const persons = (voice: Voice, content: CertificateContent): Xml => {
     ),
   );
   return element("dcc:respPersons", [
-    person(voice, content.authorisedBy.name, content.authorisedBy.role, true),
-    ...[...performers].map((name) => person(voice, name, "Measurement", false)),
+    person({ ...content.authorisedBy, isMainSigner: true, said: signature(voice, content.authorisedBy) }),
+    ...[...performers].map((name) =>
+      person({ name, role: "Measurement", isMainSigner: false, said: [caption(voice, "measured")] }),
+    ),
   ]);
 };

@@ -14,17 +14,29 @@ const slack = (written: string): number => {
   return 0.5 * Number(`1e-${decimals}`) * (1 + 1e-9);
 };
 
-type Limits = { readonly tolerance: number; readonly acceptance: number | null };
+/** A limit, and by how much it and the error may have moved when they were rounded for print. */
+type Limit = { readonly value: number; readonly slack: number };
+type Limits = { readonly tolerance: Limit; readonly acceptance: Limit | null };
+
+const within = (size: number, { value, slack: most }: Limit): boolean => size <= value + most;
+const beyond = (size: number, { value, slack: most }: Limit): boolean => size >= value - most;
 
 /**
  * Whether a printed error can bear the word, given the limits it was decided by. Without an acceptance limit, as on
  * contents that state none, only the tolerance can be held against it.
  */
-const fits = (word: string, size: number, half: number, { tolerance, acceptance }: Limits): boolean => {
-  const accepted = acceptance ?? tolerance;
-  if (word === "pass") return size <= accepted + half;
-  if (word === "conditionalPass") return size >= (acceptance ?? 0) - half && size <= tolerance + half;
-  return size >= Math.min(accepted, tolerance) - half;
+const fits = (word: string, size: number, { tolerance, acceptance }: Limits): boolean => {
+  if (word === "pass") return within(size, acceptance ?? tolerance);
+  if (word === "conditionalPass")
+    return (acceptance === null || beyond(size, acceptance)) && within(size, tolerance);
+  return beyond(size, tolerance) || (acceptance !== null && beyond(size, acceptance));
+};
+
+const limitAt = (column: DccColumn | undefined, row: number, error: string): Limit | null => {
+  const value = column?.numbers[row];
+  return value === undefined || value === null
+    ? null
+    : { value, slack: slack(column?.written[row] ?? "") + slack(error) };
 };
 
 const words = (quantity: DccQuantity, statement: DccStatement): readonly IssuedFinding[] => {
@@ -33,10 +45,10 @@ const words = (quantity: DccQuantity, statement: DccStatement): readonly IssuedF
   const accepted = limitOf(statement, "basic_acceptanceLimitUpper");
   if (!errors || !upper) return [];
   const contradicted = statement.conformity.findIndex((word, row) => {
-    const [error, tolerance] = [errors.numbers[row], upper.numbers[row]];
-    if (error === null || error === undefined || tolerance === null || tolerance === undefined) return true;
-    const acceptance = accepted?.numbers[row] ?? null;
-    return !fits(word, Math.abs(error), slack(errors.written[row] ?? ""), { tolerance, acceptance });
+    const [error, written] = [errors.numbers[row], errors.written[row] ?? ""];
+    const tolerance = limitAt(upper, row, written);
+    if (error === null || error === undefined || tolerance === null) return true;
+    return !fits(word, Math.abs(error), { tolerance, acceptance: limitAt(accepted, row, written) });
   });
   return demanded(
     contradicted < 0,

@@ -21,7 +21,11 @@ export const ownTerms = {
   corrections: "Corrections by temperature, from the deviation function.",
   change: "Error after annealing minus error as received.",
   lot: "Average and spread of the errors of several items.",
-  budget: "Lines of the uncertainty budget of one result.",
+  budget:
+    "Standard uncertainties of the lines of one result's budget, as they act on the error, and their combination.",
+  budgetLine: "Names of the lines of a budget, with _ for each blank.",
+  distribution: "Distribution of each line of a budget.",
+  share: "Share of each line in the variance of the result.",
   statement: "A statement of ISO/IEC 17025:2017, 7.8, by its clause.",
   opinion: "An opinion or interpretation, 7.8.7; no result.",
 } as const;

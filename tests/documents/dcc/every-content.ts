@@ -1,15 +1,11 @@
-import type { BundleMember, CertificateBundle } from "@/lib/domain/certificate/bundle";
-import { composeBundle } from "@/lib/domain/certificate/compose-bundle";
 import type {
   CertificateContent,
   CertificateFunction,
   CertificateRow,
 } from "@/lib/domain/certificate/content";
-import type { CertificateParts } from "@/lib/domain/certificate/parts";
-import { demand } from "@/lib/domain/refusal";
 import { sampleContent } from "@/tests/documents/certificate/sample-content";
-import { inventedParts } from "@/tests/support/certificate-parts";
 import { measuredPoint } from "@/tests/support/evaluated-point";
+import { both, bundled, member, order } from "./composed";
 
 export const hash = "5e".repeat(32);
 
@@ -103,66 +99,6 @@ export const bilingual: CertificateContent = {
     coverageFactor: row.coverageFactor.replace(".", ","),
   })),
 };
-
-const anneal = { celsius: 1100, hours: 2, manner: "in a tube furnace in air", performedOn: "2026-03-03" };
-const order: CertificateParts["order"] = {
-  ...inventedParts().order,
-  temperatureUnit: "C",
-  setpoints: [
-    { typed: "600", celsius: 600 },
-    { typed: "1000", celsius: 1000 },
-  ],
-};
-const member = (
-  tag: string,
-  kind: BundleMember["kind"],
-  error: number,
-  change: Parameters<typeof inventedParts>[0] = {},
-): BundleMember => {
-  const points = [600, 1000].map((celsius) =>
-    measuredPoint({ sensor: tag, setpoint: String(celsius), type: "K", celsius, error, rule: "guarded" }),
-  );
-  const parts = inventedParts({ order, points, ...change });
-  return {
-    kind,
-    parts: {
-      ...parts,
-      laboratory: { ...parts.laboratory, countryCode: "DE" },
-      sensor: { ...parts.sensor, tag, serial: `S-${tag}` },
-      set: kind,
-    },
-    sensorId: tag,
-    customerId: "c",
-    runId: `run ${kind}`,
-    evaluationId: `evaluation ${kind}`,
-  };
-};
-const issued = {
-  number: "C-2026-0042",
-  issuedOn: "2026-03-05",
-  signatory: { name: "Odile Marchetti", role: "Signatory" },
-  exception: "",
-};
-const bundled = (
-  members: readonly BundleMember[],
-  change: Partial<CertificateBundle> = {},
-): CertificateContent =>
-  demand(
-    composeBundle(
-      {
-        members,
-        filedUnder: members.at(-1) as BundleMember,
-        repeats: [],
-        earlierCounts: [],
-        findings: [],
-        asks: { budget: false, evidence: false },
-        performerIds: [],
-        ...change,
-      },
-      issued,
-    ),
-  );
-const both = { anneals: [anneal], hasOtherSet: true };
 
 /** One content of every kind that the laboratory issues; each composed as it is, or an invented one changed. */
 export const everyContent: Readonly<Record<string, CertificateContent>> = {
@@ -273,6 +209,20 @@ export const everyContent: Readonly<Record<string, CertificateContent>> = {
     evidenceStatement: "The evidence file can be had.",
     evidence: { ...single.evidence, exception: "Signed off by the performer, as recorded." },
   },
+  "composed in two languages, with budgets and a signature's meaning": {
+    ...bundled([member("T-1", "as-received", 0.7, both), member("T-1", "after-anneal", 0.9, both)], {
+      asks: { budget: true, evidence: true, language: "en-de" },
+    }),
+  },
+  "composed in two languages, simplified": bundled([member("T-1", "as-received", 0.7)], {
+    asks: {
+      budget: false,
+      evidence: false,
+      language: "en-de",
+      form: "simplified",
+      formAgreement: "mail of 2 May",
+    },
+  }),
   "a function with a table in °C": { ...single, function: fitted("°C") },
   "a function with a table in °F": { ...single, function: fitted("°F") },
   "two sets, before and after annealing": bundled([

@@ -38,6 +38,10 @@ export function CertificateChoice({ certificates }: { readonly certificates: rea
                 {certificate.purchaseOrder ? ` (${certificate.purchaseOrder})` : ""}.{" "}
                 <a href={certificate.href}>Download {certificate.number} (PDF)</a>,{" "}
                 <a href={`${certificate.href}/html`}>read it as a page</a>,{" "}
+                <a href={`${certificate.href}/dcc`} download>
+                  for machines (DCC, XML)
+                </a>
+                ,{" "}
                 <a href={`${certificate.href}/evidence`} download>
                   its evidence (JSON)
                 </a>

@@ -50,7 +50,34 @@ test("a signatory signs in and reads a result by keyboard alone", async ({ page,
   await tabTo(page, /±/);
   await page.keyboard.press("Enter");
   await expect(page.getByRole("main")).toContainText("Budget");
+  const main = page.getByRole("main");
+  // Seen, and so recorded; n leads from one that must be opened to the next, until none is left.
+  await expect(main.getByText("Opened by you")).toBeVisible();
+  await expect(main).toContainText(/opened \d+ of \d+ that must be/);
+  await expect(main.getByRole("table", { name: /Monte|drawn/ })).toContainText("Monte Carlo");
   const first = page.url();
   await page.keyboard.press("n");
   await expect(page).not.toHaveURL(first);
+
+  // A remark stays at its number, is counted in the run, and is settled where it stands.
+  await page.goto(first);
+  await tabTo(page, /^Remark on the error/);
+  await page.keyboard.press("Enter");
+  await tabTo(page, /^Remark/);
+  await page.keyboard.type("Is this the sensor that was bent?");
+  await page.keyboard.press("Tab");
+  await page.keyboard.press("Enter");
+  await expect(main.locator("[data-remark=open]")).toContainText("bent");
+  await page.keyboard.press("u");
+  await expect(main.getByRole("table")).toContainText("1 remark");
+  await page.goBack();
+  await tabTo(page, /^Answer$/);
+  await page.keyboard.press("Enter");
+  await tabTo(page, /^Answer/);
+  await page.keyboard.type("No, that one was put back.");
+  await page.keyboard.press("Tab");
+  await page.keyboard.press("Space");
+  await page.keyboard.press("Tab");
+  await page.keyboard.press("Enter");
+  await expect(main.locator("[data-remark=settled]")).toContainText("put back");
 });

@@ -6,6 +6,7 @@ import { certificateEvents } from "@/lib/domain/certificate/events";
 import { invoicingEvents } from "@/lib/domain/invoicing/events";
 import { quotationEvents } from "@/lib/domain/quotation/events";
 import { runEvents } from "@/lib/domain/run/events";
+import { sealEvents } from "@/lib/domain/seal/events";
 import type { Facts } from "./step";
 
 export type Fact = readonly [key: string, value: string];
@@ -33,6 +34,16 @@ export const documentFact = (id: string, sha256: string, renderer: string): Fact
 ];
 
 export const dccFact = (id: string, sha256: string): Fact => [`DCC of certificate ${id}`, `bytes ${sha256}`];
+
+export const sealKeyFact = (fingerprint: string, purpose: string): Fact => [
+  `key ${fingerprint.slice(0, 16)}`,
+  `fingerprint ${fingerprint}, for ${purpose}`,
+];
+
+export const keyEndingFact = (fingerprint: string, kind: string, effectiveAt: string): Fact => [
+  `${kind} key ${fingerprint.slice(0, 16)}`,
+  effectiveAt === "" ? kind : `${kind} from ${effectiveAt}`,
+];
 
 export const offerFact = (number: string, contentHash: string): Fact => [
   `offer ${number}`,
@@ -69,6 +80,9 @@ const readers: readonly Reader[] = [
   reader(certificateEvents.signedOff, (id, said) => certificateFact(id, said.number, said.contentHash)),
   reader(certificateEvents.issued, (id, said) => documentFact(id, said.sha256, said.renderer)),
   reader(certificateEvents.issued, (id, { dccSha256 }) => (dccSha256 ? dccFact(id, dccSha256) : undefined)),
+  reader(sealEvents.keyTakenUp, (_id, said) => sealKeyFact(said.fingerprint, said.purpose)),
+  reader(sealEvents.keyRetired, (_id, said) => keyEndingFact(said.fingerprint, "retired", "")),
+  reader(sealEvents.keyRevoked, (_id, said) => keyEndingFact(said.fingerprint, "revoked", said.effectiveAt)),
   reader(quotationEvents.made, (_id, said) => offerFact(said.number, said.contentHash)),
   reader(agreementEvents.recorded, (_id, said) =>
     agreementFact(said.quotation, said.answer, said.contentHash),

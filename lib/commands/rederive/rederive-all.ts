@@ -44,7 +44,7 @@ export const rederiveAll = async (tell: (step: Rederived) => void): Promise<bool
     ["characterisations", rederiveCharacterisations],
     ["results", () => rederiveResults(recorded)],
     ["certificates", () => rederiveCertificates(recorded)],
-    ["seals", rederiveSeals],
+    ["seals", () => rederiveSeals(recorded)],
     ["chains", rederiveChains],
     ["offers and papers", () => rederivePapers(recorded)],
     [

@@ -1,11 +1,13 @@
 import { hex } from "@/lib/data/hex";
 import { inScope } from "@/lib/data/in-scope";
+import { loadSealKeys } from "@/lib/data/seal-key/seal-key-store";
 import { checkFile } from "@/lib/documents/authenticity/check-file";
 import type { FileVerdict, StepKey } from "@/lib/documents/authenticity/verdict";
 import { mediaTypes } from "@/lib/domain/certificate/media-types";
 import type { KeyList } from "@/lib/domain/seal/key-list";
 import { sealKeysView } from "@/lib/views/seal-keys";
-import { Broken, counted, laboratory } from "./step";
+import { keyEndingFact, sealKeyFact } from "./facts";
+import { Broken, counted, type Facts, laboratory } from "./step";
 
 /** What time and the laboratory may change: a certificate runs out, a key is given up, an authority was an outside one. */
 const mayChange: readonly StepKey[] = ["timestamp", "validity", "revocation"];
@@ -32,8 +34,18 @@ const demandSeal = async (certificateId: string, keys: KeyList): Promise<void> =
   }
 };
 
+/** The list itself: when each key was taken up and ended, the log tells too. */
+const noteKeys = async (facts: Facts): Promise<void> => {
+  for (const { fingerprint, purpose, endings } of await inScope(laboratory, loadSealKeys)) {
+    facts.set(...sealKeyFact(fingerprint, purpose));
+    for (const { kind, effectiveAt } of endings)
+      facts.set(...keyEndingFact(fingerprint, kind, kind === "revoked" ? effectiveAt.toISOString() : ""));
+  }
+};
+
 /** Checks each sealed document as whoever holds it would, against the laboratory's own list of keys. */
-export const rederiveSeals = async (): Promise<string> => {
+export const rederiveSeals = async (facts: Facts): Promise<string> => {
+  await noteKeys(facts);
   const sealed = await inScope(laboratory, (tx) =>
     tx.certificateFile.findMany({
       where: { sealFingerprint: { not: null } },

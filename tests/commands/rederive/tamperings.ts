@@ -155,6 +155,14 @@ export const tamperings: readonly Tampering[] = [
     "DELETE FROM seal_key_ending; DELETE FROM seal_key WHERE purpose = 'seal'",
   ],
   [
+    "a key said to be revoked",
+    "log and records",
+    /^revoked key /,
+    /the log does not tell of it/,
+    `INSERT INTO seal_key_ending (seal_key_id, kind, reason, effective_at, recorded_at, recorded_by_id)
+     SELECT id, 'revoked', 'forged', taken_up_at, taken_up_at, (SELECT id FROM person LIMIT 1) FROM seal_key`,
+  ],
+  [
     "an uncertainty in a chain",
     "chains",
     /^chain of certificate C-\d{4}-0001$/,

@@ -15,7 +15,7 @@ const elsewhere = (url: URL): boolean => !/^\/(sign-?in|api\/auth|second-factor)
 export const giveCode = async (page: Page, { email, codeKey }: SignIn): Promise<void> => {
   if (codeKey === undefined) return;
   await page.waitForURL((url) => url.pathname.startsWith("/second-factor"));
-  await page.getByLabel("Code").fill(await freshCode({ email, codeKey }));
+  await page.getByRole("textbox", { name: "Code" }).fill(await freshCode({ email, codeKey }));
   await page.keyboard.press("Enter");
 };
 

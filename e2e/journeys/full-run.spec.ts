@@ -1,9 +1,14 @@
+import type { Locator } from "@playwright/test";
 import { expect, test } from "../fixtures";
 import { pdfText } from "../pdf";
 import { pressSignOff } from "../press-sign-off";
 
 /** The demonstration's full run: invented, six sensors of two customers; one customer's are certified already. */
 const run = "R-2026-0001";
+const opinion = "In our opinion it is fit to check a furnace of class 5 (an invented opinion).";
+
+const optionOf = async (form: Locator, name: RegExp): Promise<string> =>
+  (await form.getByRole("option", { name }).textContent()) ?? "";
 
 test("the signatory reads a result down to its readings, and signs off what waits", async ({
   page,
@@ -56,6 +61,22 @@ test("the signatory reads a result down to its readings, and signs off what wait
   const file = await page.request.get(address);
   expect(file.headers()["content-type"]).toContain("application/pdf");
 
+  // An opinion, marked as such on the certificate of its sensor.
+  await page.getByText("Write an opinion or interpretation").click();
+  const written = page.getByRole("form", { name: "Write an opinion" });
+  await written.getByLabel("Sensor").selectOption({ label: await optionOf(written, /OB-2218/) });
+  await written.getByLabel("Opinion", { exact: true }).fill(opinion);
+  await written.getByLabel("What it rests on").fill("Its results as received (invented).");
+  await written.getByRole("button", { name: "Write it" }).click();
+  await expect(main.getByRole("listitem").filter({ hasText: opinion })).toContainText("Odile Marchetti");
+
+  // Being signed in is not enough: who signs says what it means, and shows that they are there.
+  await expect(main).toContainText("I reviewed these results and authorise their release.");
+  await page.getByLabel("Your password").fill("of somebody else");
+  await page.getByLabel("A one-time code").fill("000000");
+  await page.getByRole("button", { name: "Sign off" }).click();
+  await expect(main).toContainText("This is not your password");
+  await expect(page.getByLabel("Your password")).toHaveValue("");
   await pressSignOff(page);
   await expect(main.getByRole("link", { name: /^C-/ })).toHaveCount(6);
 });
@@ -83,6 +104,7 @@ test("the customer sees their own alone, and the numbers of the screen in the PD
     "No tolerance defined",
     "NTL-26-10431",
     "page 1 of",
+    "In our opinion",
   ])
     expect(text).toContain(part);
 

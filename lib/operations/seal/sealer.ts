@@ -4,9 +4,11 @@ import { loadSealKey, loadSealKeys } from "@/lib/data/seal-key/seal-key-store";
 import { certificateFacts } from "@/lib/documents/authenticity/certificate-facts";
 import { readTimestampToken } from "@/lib/documents/authenticity/timestamp-token";
 import { type KeyFolder, type OpenedKey, openKey } from "@/lib/documents/seal/key-folder";
+import type { SealKeyMaterial } from "@/lib/documents/seal/key-material";
 import { ownAuthority } from "@/lib/documents/seal/own-authority";
 import { sealPdf } from "@/lib/documents/seal/seal-pdf";
 import { timestampClient } from "@/lib/documents/seal/timestamp-client";
+import { derSequences } from "@/lib/domain/authenticity/der-sequences";
 import { demand, Refused } from "@/lib/domain/refusal";
 import { decideMaySeal } from "@/lib/domain/seal/decide-may-seal";
 import type { KeyOrigin, KeyPurpose } from "@/lib/domain/seal/key-list";
@@ -66,12 +68,16 @@ const openListed = async (keys: KeyFolder, purpose: KeyPurpose, clock: Clock): P
   return opened;
 };
 
-/** Whether the key may seal, by what the list says at this moment. */
-const demandMaySeal = async ({ material }: OpenedKey, clock: Clock): Promise<void> => {
+/**
+ * The key, if it may seal by what the list says at this moment. With the certificates above it as they are listed: a
+ * file that was packed anew may bring others, and whoever checks holds the seal against the list.
+ */
+const demandMaySeal = async ({ material }: OpenedKey, clock: Clock): Promise<SealKeyMaterial> => {
   const { fingerprint } = material.facts;
   const row = await inScope({ kind: "laboratory" }, (tx) => loadSealKey(tx, fingerprint));
   if (!row) throw new Refused({ code: "not-found", message: "The seal's key is not on the list of keys." });
   demand(decideMaySeal(row, clock()));
+  return { ...material, chain: derSequences(row.chainDer).map((one) => Uint8Array.from(one)) };
 };
 
 /** An outside authority, whose certificate is put on the list as it is met; or the laboratory's own. */
@@ -96,10 +102,8 @@ export type SealedDocument = { readonly bytes: Uint8Array; readonly fingerprint:
 export const makeSealer =
   (keys: KeyFolder, clock: Clock) =>
   async (pdf: Uint8Array): Promise<SealedDocument> => {
-    const opened = await openListed(keys, "seal", clock);
-    await demandMaySeal(opened, clock);
+    const material = await demandMaySeal(await openListed(keys, "seal", clock), clock);
     const timestamp = await timestampOf(keys, clock);
-    const { material } = opened;
     const bytes = await sealPdf(pdf, material, { at: clock(), timestamp, reason, location: "" });
     return { bytes, fingerprint: material.facts.fingerprint };
   };

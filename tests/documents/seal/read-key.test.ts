@@ -1,8 +1,9 @@
-import { readFileSync, writeFileSync } from "node:fs";
+import { readFileSync } from "node:fs";
 import path from "node:path";
 import { describe, expect, it } from "vitest";
 import { makeKey } from "@/lib/documents/seal/make-key";
 import { readKey } from "@/lib/documents/seal/read-key";
+import { issueKey, packKey } from "../../support/issued-key";
 import { hasOpenssl, openssl, withoutOpenssl } from "../../support/outside-tools";
 import { temporaryFolder } from "../../support/temporary-folder";
 import { sealedOn } from "./sealed";
@@ -77,35 +78,11 @@ describe.skipIf(!hasOpenssl)(`files of openssl${hasOpenssl ? "" : `: ${withoutOp
   const p256 = "ec -pkeyopt ec_paramgen_curve:P-256";
 
   it("brings the certificates above it, nearest first, without the root", async () => {
-    request(p256, "root", "-x509", "-out", "root.pem", "-days", "30");
-    const issue = (name: string, above: string, ca: boolean) => {
-      request(
-        p256,
-        name,
-        "-out",
-        `${name}.csr`,
-        "-addext",
-        `basicConstraints=critical,CA:${ca ? "TRUE" : "FALSE"}`,
-      );
-      const by = [
-        "-CA",
-        `${above}.pem`,
-        "-CAkey",
-        `${above}.key`,
-        "-CAcreateserial",
-        "-copy_extensions",
-        "copyall",
-      ];
-      call("x509", "-req", "-in", `${name}.csr`, ...by, "-out", `${name}.pem`, "-days", "30");
-    };
-    issue("middle", "root", true);
-    issue("leaf", "middle", false);
-    const above = ["root.pem", "middle.pem"].map((name) => readFileSync(path.join(folder, name), "utf8"));
-    writeFileSync(path.join(folder, "above.pem"), above.join(""));
-    pack("leaf", "-certfile", "above.pem", "-out", "leaf.p12");
+    issueKey(folder);
+    packKey(folder, "leaf.p12", ["root.pem", "middle.pem"], "a word");
     const { facts, chain } = await read("leaf.p12");
     expect([facts.subject, facts.isSelfIssued]).toEqual(["CN=leaf", false]);
-    const middle = call("x509", "-in", "middle.pem", "-outform", "PEM").replace(/-----[A-Z ]+-----|\s/g, "");
+    const middle = call("x509", "-in", "middle.pem").replace(/-----[A-Z ]+-----|\s/g, "");
     expect(chain.map((one) => Buffer.from(one).toString("base64"))).toEqual([middle]);
   });
 

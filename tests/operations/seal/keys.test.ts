@@ -18,6 +18,8 @@ import { buildWorld, type World } from "../../support/build-world";
 import { codeOf } from "../../support/code-of";
 import { type TestDatabase, testDatabase } from "../../support/database";
 import { refusalOf } from "../../support/front-desk";
+import { issueKey, packKey } from "../../support/issued-key";
+import { hasOpenssl, withoutOpenssl } from "../../support/outside-tools";
 import { signRun } from "../../support/sign-run";
 import { temporaryFolder } from "../../support/temporary-folder";
 import { testKeys } from "../../support/test-keys";
@@ -176,6 +178,24 @@ describe("a key of the site's", () => {
     expect(message).toContain("was retired from");
     expect(message).toContain("SEAL_KEY_FILE");
   });
+
+  it.skipIf(!hasOpenssl)(
+    `that an authority issued seals with what stands above it as it was listed, however its file is packed${hasOpenssl ? "" : `: ${withoutOpenssl}`}`,
+    async () => {
+      issueKey(folder);
+      const issued = { ...own, given: { file: path.join(folder, "leaf.p12"), passphrase: "theirs" } };
+      // In force by openssl's clock, from the second it was made.
+      const seal = makeSealer(issued, () => new Date(Date.now() + 60_000));
+      packKey(folder, "leaf.p12", ["middle.pem"], "theirs");
+      const before = await seal(pdf);
+      packKey(folder, "leaf.p12", [], "theirs");
+      const after = await seal(pdf);
+      const given = { keys: await sealKeysView(new Date()), now: new Date(Date.now() + 60_000) };
+      expect(given.keys.keys.find((one) => one.fingerprint === after.fingerprint)?.chain).toHaveLength(1);
+      for (const { bytes } of [before, after])
+        expect((await checkFile(bytes, given)).verdict).toBe("total-passed");
+    },
+  );
 
   it("says what is wrong with its file", async () => {
     const missing = { ...own, given: { file: path.join(folder, "none.p12"), passphrase: "" } };

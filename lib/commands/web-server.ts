@@ -66,13 +66,14 @@ function environment(options: WebServerOptions): NodeJS.ProcessEnv {
     AUTH_SECRET: __,
     JOBS_DATABASE_URL: ___,
     SMTP_URL: ____,
-    SEAL_KEY_FILE: _____,
-    SEAL_KEY_PASSPHRASE: ______,
     ...rest
   } = process.env;
   return {
     ...rest,
     ...options.environment,
+    // Empty and not absent: Next reads .env by itself where a name has no value. The worker alone seals.
+    SEAL_KEY_FILE: "",
+    SEAL_KEY_PASSPHRASE: "",
     NODE_ENV: options.mode === "dev" ? "development" : "production",
     NEXT_TELEMETRY_DISABLED: "1",
     DATABASE_URL: options.databaseUrl,

@@ -46,7 +46,7 @@ const unprovedOf = async (file: EvidenceFile): Promise<readonly string[]> => {
   const told: string[] = [];
   for (const part of file.parts) {
     const problem = await proveReadings(part, (parts) => sha256(joined(parts)));
-    if (problem) told.push(`${part.tag}, ${part.run}: ${problem}`);
+    if (problem) told.push(`Run ${part.run}: ${problem}`);
   }
   return told;
 };

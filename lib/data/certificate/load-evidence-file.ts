@@ -71,18 +71,18 @@ const blocksOf = async (
   }));
 };
 
-const partOf = async (tx: Tx, { tag, kind, evaluationId }: EvidenceMember): Promise<EvidencePart> => {
+const partOf = async (tx: Tx, evaluationId: string, items: EvidencePart["items"]): Promise<EvidencePart> => {
   const evaluation = await tx.evaluation.findUniqueOrThrow({ where: { id: evaluationId } });
   const { runId } = evaluation;
+  const tags = items.map(({ tag }) => tag);
   const run = await tx.run.findUniqueOrThrow({ where: { id: runId }, select: { number: true } });
   const seen = await blocksBehindDigest(tx, runId, evaluation.blocksDigest);
   if (seen === undefined)
     throw new Error(`the blocks of run ${run.number} are not those it was evaluated from`);
-  const head = evidenceOfSensors(restoreEvidence(evaluation.evidence, []), [tag]);
+  const head = evidenceOfSensors(restoreEvidence(evaluation.evidence, []), tags);
   const channels = await channelsOf(tx, runId, head.load, seen);
   return {
-    tag,
-    set: kind,
+    items,
     run: run.number,
     evaluation: evaluation.sequence,
     engineVersion: evaluation.engineVersion,
@@ -105,6 +105,16 @@ export const loadEvidenceFile = async (
   members: readonly EvidenceMember[],
 ): Promise<EvidenceFile> => {
   const parts: EvidencePart[] = [];
-  for (const member of members) parts.push(await partOf(tx, member));
+  // One part a run: sensors of a lot share their references' readings.
+  for (const id of new Set(members.map(({ evaluationId }) => evaluationId))) {
+    const own = members.filter(({ evaluationId }) => evaluationId === id);
+    parts.push(
+      await partOf(
+        tx,
+        id,
+        own.map(({ tag, kind }) => ({ tag, set: kind })),
+      ),
+    );
+  }
   return { format: "emfolio-certificate-evidence", version: 1, certificate, parts };
 };

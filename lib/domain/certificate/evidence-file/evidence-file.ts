@@ -2,8 +2,8 @@ import { z } from "zod";
 import { Evidence } from "@/lib/domain/evidence/schema";
 
 /**
- * What the figures of one certificate rest on, for whoever holds the certificate: of each sensor, set and run the part
- * of the evidence that its results rest on, and by which blocks its readings came, so that they can be held against
+ * What the figures of one certificate rest on, for whoever holds the certificate: of each run the part of the evidence
+ * that its sensors' results rest on, and by which blocks the readings came, so that they can be held against
  * the laboratory's records without anybody else's readings (decision 0004).
  */
 
@@ -27,9 +27,11 @@ const Block = z.strictObject({
   ),
 });
 
+/** One evaluation of one run, with the sensors of the certificate that were measured in it. */
 const Part = z.strictObject({
-  tag: z.string().min(1),
-  set: z.enum(["as-received", "after-anneal"]),
+  items: z
+    .array(z.strictObject({ tag: z.string().min(1), set: z.enum(["as-received", "after-anneal"]) }))
+    .min(1),
   run: z.string().min(1),
   evaluation: z.int().positive(),
   engineVersion: z.string().min(1),

@@ -21,66 +21,68 @@ type Step = Pick<Recomputation, "problems" | "comparisons"> & { readonly member:
 /** Tables of results that are done. */
 export type Progress = { readonly done: number; readonly of: number };
 
+type SetKind = EvidencePart["items"][number]["set"];
+
 /** A table of results of the document: of the certificate itself, or of one of its sets. */
 type Measured = {
   readonly tag: string;
-  readonly kind: EvidencePart["set"] | null;
+  readonly kind: SetKind | null;
   readonly run: string;
   readonly evidence: Pick<CertificateContent["evidence"], "engineVersion" | "inputsDigest" | "evaluation">;
   readonly rows: readonly CertificateRow[];
   readonly function?: CertificateContent["function"];
 };
 
+/** Where its evidence is: the part of its run, and as which set the sensor is there. */
+type Place = { readonly part: EvidencePart; readonly set: SetKind };
+type Evaluated = { readonly evaluation: Evaluation } | { readonly problem: string };
+
 const measuredOf = (content: CertificateContent): readonly Measured[] =>
   content.sets
     ? content.sets.map((set) => ({ ...set, tag: set.item.tag, run: set.run.number }))
     : [{ ...content, kind: null, tag: content.item.tag, run: content.run.number }];
 
-const partOf = ({ parts }: EvidenceFile, { tag, kind, run }: Measured): EvidencePart | undefined =>
-  parts.find((part) => part.tag === tag && part.run === run && (kind === null || part.set === kind));
-
-const mismatch = ({ evidence }: Measured, part: EvidencePart): string | null => {
-  if (evidence.inputsDigest !== part.inputsDigest || evidence.evaluation !== part.evaluation)
-    return `the evidence of ${part.tag} is of another evaluation than the certificate's`;
+const placeOf = ({ parts }: EvidenceFile, { tag, kind, run }: Measured): Place | null => {
+  for (const part of parts) {
+    const item = part.items.find((one) => one.tag === tag && (kind === null || one.set === kind));
+    if (item && part.run === run) return { part, set: item.set };
+  }
   return null;
 };
 
-const evaluated = (part: EvidencePart): { evaluation: Evaluation } | { problem: string } => {
-  const outcome = evaluateEvidence(part.evidence);
+const evaluate = ({ run, evidence }: EvidencePart): Evaluated => {
+  const outcome = evaluateEvidence(evidence);
   if (outcome.ok) return { evaluation: outcome.evaluation };
   const [first] = outcome.problems;
-  return { problem: `the evidence of ${part.tag} cannot be evaluated: ${first?.path}: ${first?.message}` };
+  return { problem: `the evidence of run ${run} cannot be evaluated: ${first?.path}: ${first?.message}` };
 };
 
 const failed = (problem: string): Step => ({ problems: [problem], comparisons: [], member: null });
 
-/** In °C throughout: setpoints as the customer typed them are words here, not figures. */
-const memberOf = (part: EvidencePart, points: Evaluation["points"]): DerivedMember => ({
-  kind: part.set,
-  sensorId: part.tag,
-  parts: { points, sensor: { tag: part.tag }, order: { setpoints: [], temperatureUnit: "C" } },
-});
-
-const ofOne = (measured: Measured, part: EvidencePart, isOneOfSeveral: boolean): Step => {
-  const told = mismatch(measured, part);
-  if (told) return failed(told);
-  const result = evaluated(part);
-  if ("problem" in result) return failed(result.problem);
-  const { points, functions } = result.evaluation;
-  const own = points.filter(({ sensor }) => sensor === part.tag);
-  const name = isOneOfSeveral ? `, ${part.tag}, ${part.set.replaceAll("-", " ")}, ${part.run}` : "";
+const ofOne = (
+  measured: Measured,
+  { part, set }: Place,
+  evaluated: Evaluated,
+  isOneOfSeveral: boolean,
+): Step => {
+  const { tag, run, evidence } = measured;
+  if (evidence.inputsDigest !== part.inputsDigest || evidence.evaluation !== part.evaluation)
+    return failed(`the evidence of ${tag} is of another evaluation than the certificate's`);
+  if ("problem" in evaluated) return failed(evaluated.problem);
+  const { points, functions } = evaluated.evaluation;
+  const own = points.filter(({ sensor }) => sensor === tag);
+  const name = isOneOfSeveral ? `, ${tag}, ${set.replaceAll("-", " ")}, ${run}` : "";
+  const again = functions.find(({ sensor }) => sensor === tag);
   return {
     problems: [],
-    member: memberOf(part, own),
+    member: {
+      ...{ kind: set, sensorId: tag },
+      // In °C throughout: setpoints as the customer typed them are words here, not figures.
+      parts: { points: own, sensor: { tag }, order: { setpoints: [], temperatureUnit: "C" } },
+    },
     comparisons: [
       ...compareRows(`Results${name}`, measured.rows, own),
-      ...(measured.function
-        ? compareFunction(
-            `Deviation function${name}`,
-            measured.function,
-            functions.find(({ sensor }) => sensor === part.tag),
-          )
-        : []),
+      ...(measured.function ? compareFunction(`Deviation function${name}`, measured.function, again) : []),
     ],
   };
 };
@@ -115,16 +117,15 @@ export function* recomputing(
   }
   const all = measuredOf(content);
   const steps: Step[] = [];
+  // Once a part, however many tables rest on it.
+  const evaluations = new Map<EvidencePart, Evaluated>();
   for (const measured of all) {
-    const part = partOf(file, measured);
-    steps.push(
-      part
-        ? ofOne(measured, part, all.length > 1)
-        : {
-            problems: [`the evidence has nothing of ${measured.tag} in run ${measured.run}`],
-            comparisons: [],
-          },
-    );
+    const place = placeOf(file, measured);
+    if (place) {
+      const evaluated = evaluations.get(place.part) ?? evaluate(place.part);
+      evaluations.set(place.part, evaluated);
+      steps.push(ofOne(measured, place, evaluated, all.length > 1));
+    } else steps.push(failed(`the evidence has nothing of ${measured.tag} in run ${measured.run}`));
     yield { done: steps.length, of: all.length };
   }
   return collected(content, steps);

@@ -50,7 +50,11 @@ const file: EvidenceFile = {
   certificate: number,
   parts: [
     {
-      ...{ tag: "X1", set: "as-received", run: content.run.number, evaluation: content.evidence.evaluation },
+      ...{
+        items: [{ tag: "X1", set: "as-received" }],
+        run: content.run.number,
+        evaluation: content.evidence.evaluation,
+      },
       ...{ engineVersion: "1", inputsDigest: content.evidence.inputsDigest, evidence },
       ...{ blocksDigest: "0".repeat(64), blocks: [] },
     },
@@ -199,10 +203,11 @@ describe("a lot annealed between two sets, with its budgets", () => {
       { number, issuedOn: "2026-06-02", signatory: { name: "Sam Signer", role: "Signatory" }, exception: "" },
     ),
   );
-  const parts: EvidenceFile["parts"] = members.map(({ kind, sensorId, runId }) => ({
-    ...{ tag: sensorId, set: kind, run: runId, evaluation: 1, engineVersion: "1" },
+  const parts: EvidenceFile["parts"] = runs.map(({ kind, run, scene }) => ({
+    items: ["X1", "X2"].map((tag) => ({ tag, set: kind })),
+    ...{ run, evaluation: 1, engineVersion: "1" },
     ...{ inputsDigest: base.evaluation.inputsDigest, blocksDigest: "0".repeat(64), blocks: [] },
-    evidence: evidenceOfSensors(runs.find(({ run }) => run === runId)!.scene, [sensorId]),
+    evidence: evidenceOfSensors(scene, ["X1", "X2"]),
   }));
   const whole: EvidenceFile = { ...file, parts };
 
@@ -240,7 +245,10 @@ describe("a lot annealed between two sets, with its budgets", () => {
 
   it("compares no figure that rests on several results while one of them is missing", () => {
     const { problems, comparisons } = recompute(lot, { ...whole, parts: parts.slice(1) });
-    expect(problems).toEqual(["the evidence has nothing of X1 in run R-2026-0003"]);
+    expect(problems).toEqual([
+      "the evidence has nothing of X1 in run R-2026-0003",
+      "the evidence has nothing of X2 in run R-2026-0003",
+    ]);
     expect(comparisons.some(({ table }) => table === "Lot")).toBe(false);
   });
 });

@@ -1,3 +1,4 @@
+import { randomUUID } from "node:crypto";
 import { existsSync } from "node:fs";
 import { link, mkdir, readFile, rename, rm, stat, writeFile } from "node:fs/promises";
 import path from "node:path";
@@ -94,7 +95,8 @@ async function readOwn(file: string, passphrase: string): Promise<SealKeyMateria
 /** Whole or not at all, readable by its owner only; where another process was first, its key stays. */
 async function writeOnce(file: string, bytes: Uint8Array): Promise<void> {
   await mkdir(path.dirname(file), { recursive: true, mode: 0o700 });
-  const draft = `${file}.${process.pid}.new`;
+  // Not by the process alone: two documents may be sealed in one at a time.
+  const draft = `${file}.${randomUUID()}.new`;
   await writeFile(draft, bytes, { mode: 0o600 });
   try {
     await link(draft, file);

@@ -4,6 +4,7 @@ import { closeDatabase, configureDatabase } from "@/lib/data/client";
 import { hex } from "@/lib/data/hex";
 import { inScope } from "@/lib/data/in-scope";
 import { sha256 } from "@/lib/data/sha256";
+import { checkDcc } from "@/lib/documents/dcc/check-dcc";
 import { Refused } from "@/lib/domain/refusal";
 import type { Actor } from "@/lib/domain/staff/actor";
 import { downloadCertificates, fetchDocuments } from "@/lib/operations/certificate/download";
@@ -51,6 +52,8 @@ const codeOf = (work: Promise<unknown>): Promise<string> =>
   );
 const files = (certificateId: string) =>
   inScope(laboratory, (tx) => tx.certificateFile.findMany({ where: { certificateId } }));
+const pdfs = async (certificateId: string) =>
+  (await files(certificateId)).filter(({ mediaType }) => mediaType === "application/pdf");
 const text = async (bytes: Uint8Array) => (await pdfPages(bytes)).join("\n");
 
 describe("the document", () => {
@@ -58,8 +61,9 @@ describe("the document", () => {
     const [north] = signed;
     expect(await files(north!.id)).toEqual([]);
     await Promise.all(Array.from({ length: 4 }, () => issueNow(north!.id)));
-    const [file, ...others] = await files(north!.id);
+    const [file, ...others] = await pdfs(north!.id);
     expect(others).toEqual([]);
+    expect(await files(north!.id)).toHaveLength(2);
     expect(hex(file!.sha256)).toBe(hex(sha256(file!.bytes)));
     const events = await inScope(laboratory, (tx) =>
       tx.auditEvent.findMany({ where: { entityId: north!.id, action: "certificate.issued" } }),
@@ -105,6 +109,26 @@ describe("the document", () => {
     ).toBe("invalid");
   });
 
+  it("is there for machines too, alone, whole, under the same rules and told in the log", async () => {
+    const [north, south] = signed;
+    const [dcc] = await fetchDocuments(world.people.north, [north!.token], signClock, "dcc");
+    const xml = new TextDecoder().decode(dcc!.bytes);
+    expect(checkDcc(xml)).toEqual([]);
+    expect(xml).toContain(`<dcc:uniqueIdentifier>${north!.number}</dcc:uniqueIdentifier>`);
+    const stored = (await files(north!.id)).find(({ mediaType }) => mediaType === "application/xml");
+    expect(hex(sha256(dcc!.bytes))).toBe(hex(stored!.sha256));
+    expect(await codeOf(fetchDocuments(world.people.north, [south!.token], signClock, "dcc"))).toBe(
+      "not-found",
+    );
+    const last = await inScope(laboratory, (tx) =>
+      tx.auditEvent.findFirst({
+        where: { entityId: north!.id, action: "certificate.downloaded" },
+        orderBy: { sequence: "desc" },
+      }),
+    );
+    expect(JSON.parse(last!.payload)).toMatchObject({ number: north!.number, mediaType: "application/xml" });
+  });
+
   it("comes together with others in one ZIP", async () => {
     const zip = await fetchTogether(
       world.people.signatory,
@@ -112,9 +136,11 @@ describe("the document", () => {
       signClock,
     );
     const entries = unzipSync(zip);
-    expect(Object.keys(entries).sort()).toEqual(signed.map(({ number }) => `${number}.pdf`).sort());
+    expect(Object.keys(entries).sort()).toEqual(
+      signed.flatMap(({ number }) => [`${number}.pdf`, `${number}.xml`]).sort(),
+    );
     for (const { id, number } of signed)
-      expect(hex(sha256(entries[`${number}.pdf`]!))).toBe(hex((await files(id))[0]!.sha256));
+      expect(hex(sha256(entries[`${number}.pdf`]!))).toBe(hex((await pdfs(id))[0]!.sha256));
   });
 });
 

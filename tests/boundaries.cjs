@@ -260,7 +260,7 @@ const crossing = [
     name: "production-needs-no-development-package",
     comment: "Packages for development are not there in production.",
     severity: "error",
-    from: { path: "^(app|lib|prisma)/", pathNot: "^lib/commands/(test/|write-migration)" },
+    from: { path: "^(app|lib|prisma)/", pathNot: "^lib/commands/(test/|bench/|write-migration)" },
     to: { dependencyTypes: ["npm-dev"], dependencyTypesNot: ["type-only"] },
   },
   {

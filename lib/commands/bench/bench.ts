@@ -15,6 +15,12 @@ if (listsOnly) {
   await benchLists(benchContent(simulateRun(1).evidence));
   process.exit(0);
 }
+/** `npm run bench documents`: what is made of a certificate, and checked of it, alone. */
+if (process.argv.includes("documents")) {
+  const { benchDocuments } = await import("./documents");
+  await benchDocuments(benchContent(simulateRun(1).evidence));
+  process.exit(0);
+}
 console.log("Medians of alternating rounds; each ratio is against the baseline of the same run.");
 // The core in a process of its own: whatever has grown a WebAssembly memory in this one (the layout of PDF does)
 // makes the engine look at every typed array twice, and then it is not the core that is measured.
@@ -36,6 +42,8 @@ const [{ benchIngest }, { benchRender }, { benchChain }, { benchTrace }] = await
   import("./trace"),
 ]);
 printFigure(await benchRender(benchContent(evidence)), { name: "certificates", count: 1 });
+const { benchDocuments } = await import("./documents");
+await benchDocuments(benchContent(evidence));
 await withDatabase(async (adminUrl, runtimeUrl) => {
   printFigure(await benchIngest(adminUrl, runtimeUrl, evidence), { name: "scans", count: scans });
   printFigure(await benchChain(runtimeUrl));

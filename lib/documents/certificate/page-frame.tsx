@@ -10,7 +10,9 @@ export const PageHead = ({ paper: { content, words } }: OnPaper) => (
     <View style={styles.headMark} />
     <View style={{ maxWidth: 330 }}>
       <Text style={styles.headName}>{content.laboratory.name}</Text>
-      <Text style={[styles.small, styles.muted]}>{content.laboratory.addressLines.join(", ")}</Text>
+      <Text style={[styles.small, styles.muted]}>
+        {[content.laboratory.addressLines.join(", "), content.laboratory.contact].join(" · ")}
+      </Text>
     </View>
     <View style={{ alignItems: "flex-end" }}>
       <Text style={styles.headNumber}>{content.number}</Text>

@@ -1,4 +1,5 @@
 import { Text, View } from "@react-pdf/renderer";
+import type { CertificateContent } from "@/lib/domain/certificate/content";
 import { AmendmentNotice } from "./amendment-notice";
 import { Facts } from "./facts";
 import { headline, itemsOf, OneItem, SeveralItems } from "./items";
@@ -12,6 +13,10 @@ const period = ({ content, words }: Paper): Said =>
   content.performedFrom === content.performedTo
     ? [content.performedFrom]
     : words.caption("period", { from: content.performedFrom, to: content.performedTo });
+
+/** h: each day on which some of the items came in. */
+const receivedOn = ({ receivedOn: first, sets = [] }: CertificateContent): string =>
+  [...new Set([first, ...sets.map((set) => set.receivedOn)])].toSorted().join(", ");
 
 /** 7.8.2.1 a, e, g, h, i, j, c: what it is, whose, which item, in what condition, when and where. */
 export const Particulars = ({ paper }: OnPaper) => {
@@ -28,7 +33,7 @@ export const Particulars = ({ paper }: OnPaper) => {
         />
         <Say
           said={headline(paper)}
-          style={{ fontSize: 12, marginTop: 4 }}
+          style={{ fontSize: 12, marginTop: 4, lineHeight: 1.3 }}
           lesser={{ fontSize: 10, marginTop: 0 }}
         />
       </View>
@@ -60,7 +65,7 @@ export const Particulars = ({ paper }: OnPaper) => {
       <Section caption={words.caption("dates")}>
         <Facts
           of={[
-            [words.caption("received"), [content.receivedOn]],
+            [words.caption("received"), [receivedOn(content)]],
             [words.caption("measured"), period(paper)],
             [words.caption("issued"), [content.issuedOn]],
           ]}

@@ -2,7 +2,7 @@ import { Fragment, type ReactNode } from "react";
 import { AccreditationMark, type Mark } from "./accreditation-mark";
 import { Budgets } from "./budgets";
 import { Closing } from "./closing";
-import { StatementTables } from "./conformity-statement";
+import { RuleAlone, StatementTables } from "./conformity-statement";
 import { DeviationFigure, figureSets, SmallFigures } from "./deviation-figure";
 import { FunctionSection, functionsOf } from "./function-section";
 import { MethodAndConditions } from "./method-and-conditions";
@@ -20,6 +20,7 @@ const manySets = 6;
 const rowsOfHead = 3.4;
 const rowsOfPage = 38;
 const figuresOfPage = 6;
+const manyBudgets = 4;
 
 /** As many tables as fit on a page, page by page. */
 const pagesOf = (tables: readonly ResultTable[]): readonly (readonly ResultTable[])[] => {
@@ -74,11 +75,12 @@ const ofMany = (paper: Paper, opening: ReactNode): readonly Part[] => {
         <>
           <ResultTables paper={paper} tables={tables} isFirst={at === 0} />
           {at === pages.length - 1 ? <ResultNotes paper={paper} /> : null}
+          {at === pages.length - 1 && isSimplified(paper) ? <RuleAlone paper={paper} /> : null}
         </>
       ),
     })),
     ...(content.changes ? [{ key: "changes", part: <Changes paper={paper} /> }] : []),
-    ...(content.conformity ? pages : []).map((tables, at) => ({
+    ...(content.conformity && !isSimplified(paper) ? pages : []).map((tables, at) => ({
       key: `statements ${at}`,
       part: <StatementTables paper={paper} tables={tables} isFirst={at === 0} />,
     })),
@@ -89,6 +91,15 @@ const ofMany = (paper: Paper, opening: ReactNode): readonly Part[] => {
   ];
 };
 
+const StatementsAndFigure = ({ paper }: OnPaper) => (
+  <>
+    {paper.content.conformity ? (
+      <StatementTables paper={paper} tables={tablesOf(paper.content)} isFirst />
+    ) : null}
+    <DeviationFigure paper={paper} />
+  </>
+);
+
 const ofFew = (paper: Paper, opening: ReactNode): Part => {
   const tables = tablesOf(paper.content);
   const part = (
@@ -98,18 +109,22 @@ const ofFew = (paper: Paper, opening: ReactNode): Part => {
       <ResultNotes paper={paper} />
       <Changes paper={paper} />
       <LotSummary paper={paper} />
-      {paper.content.conformity ? <StatementTables paper={paper} tables={tables} isFirst /> : null}
-      {isSimplified(paper) ? null : <DeviationFigure paper={paper} />}
+      {isSimplified(paper) ? <RuleAlone paper={paper} /> : <StatementsAndFigure paper={paper} />}
     </>
   );
   return { key: "results", part };
 };
 
+const flowing = (key: string, parts: readonly Part[]): Part => ({
+  key,
+  part: parts.map((one) => <Fragment key={one.key}>{one.part}</Fragment>),
+});
+
 /**
  * The document in its order, in parts that each begin on a new page and flow over as many as they need. A plain
- * certificate is one part. A function, and each kind of table of many sets, begins a page: whoever looks for it finds it
- * at a page's head, and the renderer, which lays out all that is left of a part once a page, is done sooner. What a
- * simplified certificate leaves out (7.8.1.3) the laboratory keeps and gives on request.
+ * certificate is one part. A second function, and each kind of table of many sets, begins a page: whoever looks for it
+ * finds it at a page's head, and the renderer, which lays out all that is left of a part once a page, is done sooner.
+ * What a simplified certificate leaves out (7.8.1.3) the laboratory keeps and gives on request.
  */
 export const partsOf = (paper: Paper, mark: Mark | null): readonly Part[] => {
   const { budgets = [], laboratory, sets = [] } = paper.content;
@@ -119,27 +134,21 @@ export const partsOf = (paper: Paper, mark: Mark | null): readonly Part[] => {
       <Particulars paper={paper} />
     </>
   );
-  const functions = isSimplified(paper) ? [] : functionsOf(paper);
-  const measured = sets.length >= manySets ? ofMany(paper, opening) : [ofFew(paper, opening)];
-  const rest = (
-    <>
-      {isSimplified(paper) ? null : <Budgets paper={paper} />}
-      <Rest paper={paper} />
-    </>
+  const functions = (isSimplified(paper) ? [] : functionsOf(paper)).map(
+    ({ key, ...fitted }): Part => ({ key, part: <FunctionSection paper={paper} {...fitted} /> }),
   );
-  const isOne = measured.length === 1 && functions.length === 0 && budgets.length < 4;
-  if (isOne)
-    return [
-      {
-        key: "whole",
-        part: [...measured, { key: "rest", part: rest }].map(({ key, part }) => (
-          <Fragment key={key}>{part}</Fragment>
-        )),
-      },
-    ];
-  return [
-    ...measured,
-    ...functions.map(({ key, ...fitted }) => ({ key, part: <FunctionSection paper={paper} {...fitted} /> })),
-    { key: "rest", part: rest },
-  ];
+  const rest: Part = {
+    key: "rest",
+    part: (
+      <>
+        {isSimplified(paper) ? null : <Budgets paper={paper} />}
+        <Rest paper={paper} />
+      </>
+    ),
+  };
+  if (sets.length >= manySets) return [...ofMany(paper, opening), ...functions, rest];
+  const [first, ...others] = functions;
+  const measured = [ofFew(paper, opening), ...(first ? [first] : [])];
+  if (others.length === 0 && budgets.length < manyBudgets) return [flowing("whole", [...measured, rest])];
+  return [flowing("results", measured), ...others, rest];
 };

@@ -1,32 +1,14 @@
 import { View } from "@react-pdf/renderer";
 import type { CertificateContent, CertificateRow } from "@/lib/domain/certificate/content";
-import { outsideScopeSign } from "@/lib/domain/certificate/texts";
 import { Block, rowsKept } from "./block";
+import { verdictColumns } from "./conformity-statement";
 import { isSimplified, type OnPaper, type Paper } from "./paper";
+import { externalSign, insteadOf, signedSetpoint } from "./row-words";
 import { Say } from "./say";
 import { keyOfTable, setHeading, type TablesProps } from "./sets";
 import { styles } from "./styles";
 import { type Column, Table } from "./table";
 import { type Said, together, type Words } from "./words";
-
-/** Beside what an external provider measured (7.8.2.1 p). */
-export const externalSign = "‡";
-
-/** What is said in place of figures where a row has none. */
-export const insteadOf =
-  (words: Words) =>
-  (row: CertificateRow): Said | null =>
-    row.state === "measured"
-      ? null
-      : together(": ", words.caption(`state.${row.state}`), words.sentence(row.remark));
-
-/** A result outside the scope, or not our own, carries its sign wherever it stands. */
-export const signedSetpoint = (row: CertificateRow): string =>
-  [
-    row.setpoint,
-    ...(row.scope === "outside" ? [outsideScopeSign] : []),
-    ...(row.isExternal ? [externalSign] : []),
-  ].join(" ");
 
 const unit = (text: string): Said => [text];
 
@@ -73,11 +55,11 @@ const resultColumns = (paper: Paper): readonly Column<CertificateRow>[] => {
       ...{ width: 41, align: "number", text: (row) => row.coverageFactor },
     },
   ];
-  return isSimplified(paper)
-    ? all
-        .filter(({ key }) => inSimplified.has(key))
-        .map((column) => ({ ...column, width: column.width + 24 }))
-    : all;
+  if (!isSimplified(paper)) return all;
+  const brief = all.filter(({ key }) => inSimplified.has(key));
+  return paper.content.conformity
+    ? [...brief.map((column) => ({ ...column, width: column.width - 6 })), ...verdictColumns(paper)]
+    : brief.map((column) => ({ ...column, width: column.width + 24 }));
 };
 
 const remarks = (rows: readonly CertificateRow[], words: Words): readonly Said[] =>

@@ -2,7 +2,7 @@ import { Text, View } from "@react-pdf/renderer";
 import type { CertificateStandard } from "@/lib/domain/certificate/content";
 import { Block } from "./block";
 import type { OnPaper } from "./paper";
-import { externalSign } from "./results";
+import { externalSign } from "./row-words";
 import { Say } from "./say";
 import { styles } from "./styles";
 import { type Said, together, type Words } from "./words";

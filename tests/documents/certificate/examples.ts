@@ -11,7 +11,12 @@ const token = "3yXw0Zk1Qb7mT5rVh2LsNcJdFgPaEiUoYtRqWxMzKvA";
 export const authenticity = { address: `https://harrowvale.example/authenticity/${token}` };
 const minus = (text: string): string => text.replace("-", "−");
 
-const rowOf = (celsius: number, error: number, expanded: number, tolerance: number): CertificateRow => {
+export const rowOf = (
+  celsius: number,
+  error: number,
+  expanded: number,
+  tolerance: number,
+): CertificateRow => {
   const seebeck = 40;
   const emf = Math.round(celsius * 41.3);
   const printed = minus(error.toFixed(1));
@@ -68,7 +73,7 @@ const withSets = (sets: CertificateSet[], more: Partial<CertificateContent>): Ce
   ...sampleContent,
   ...(sets[0] as CertificateSet),
   performedBy: sampleContent.performedBy,
-  evidence: sampleContent.evidence,
+  evidence: { ...sampleContent.evidence, inputsDigest: "b".repeat(64), evaluation: 1 },
   deviations: [],
   sets,
   authenticity,
@@ -89,7 +94,7 @@ export const fitted = (remark: (row: number) => string): CertificateFunction => 
   coverageFactor: "2.06",
   rows: Array.from({ length: 81 }, (_, row) => ({
     temperature: String(300 + 10 * row),
-    correction: `−${(row / 50).toFixed(1)}`,
+    correction: `−${(0.1 + row / 50).toFixed(1)}`,
     expanded: "1.7",
     remark: remark(row),
   })),
@@ -136,6 +141,8 @@ export const short: CertificateContent = {
 export const simplified: CertificateContent = {
   ...short,
   number: "C-2026-0009",
+  item: { ...short.item, checks: [] },
+  conditions: short.conditions.slice(0, 1),
   form: "simplified",
   formStatement:
     "Simplified certificate, as agreed with Ines Höfle on 2026-10-07 (ISO/IEC 17025:2017, 7.8.1.3): what it leaves out is kept by the laboratory and can be had on request.",
@@ -144,7 +151,18 @@ export const simplified: CertificateContent = {
 export const amendment: CertificateContent = {
   ...sampleContent,
   number: "C-2026-0010",
-  rows: sampleContent.rows.map((row, at) => (at === 1 ? { ...row, isExternal: true as const } : row)),
+  rows: sampleContent.rows.map((row, at) => ({
+    ...row,
+    ...(at === 1 ? { isExternal: true as const } : {}),
+    ...(row.conformity.tolerance
+      ? { conformity: { ...row.conformity, acceptance: ["0.75", "1.04", "1.6", "2.2"][at] } }
+      : {}),
+  })),
+  authorisedBy: {
+    ...sampleContent.authorisedBy,
+    at: "2026-10-16T08:30:00.000Z",
+    meaning: "I have reviewed these results and authorise their release.",
+  },
   externalResults: "From Invented Metrology (accreditation INV 9): the results marked.",
   amends: {
     kind: "replacement",
@@ -230,7 +248,11 @@ export const twoSets: CertificateContent = withSets(
 export const fahrenheit: CertificateContent = {
   ...short,
   number: "C-2026-0013",
-  rows: shortRows.map((row, at) => ({ ...row, setpoint: `${[600, 1100, 1650][at]} °F` })),
+  rows: shortRows.map((row, at) => ({
+    ...row,
+    setpoint: `${[600, 1100, 1650][at]} °F`,
+    conformity: { state: "no-statement", tolerance: "", probability: "" },
+  })),
   conformity: null,
 };
 

@@ -12,7 +12,7 @@ import { CertificateContent, type CertificateRow } from "@/lib/domain/certificat
 import { canonicalContent } from "@/lib/domain/certificate/content-hash";
 import { mediaTypes } from "@/lib/domain/certificate/media-types";
 import type { EvaluatedPoint, MeasuredPoint } from "@/lib/domain/evidence/evaluation";
-import { certificateFact, dccFact, documentFact } from "./facts";
+import { certificateFact, dccFact, documentFact, endingFact } from "./facts";
 import { Broken, counted, type Facts, laboratory } from "./step";
 
 type Named = { readonly evaluationId: string; readonly sensorId: string; readonly runId: string };
@@ -134,6 +134,19 @@ const demandGapless = (numbers: readonly string[]): void => {
   }
 };
 
+/** What became of them, each to be told by the log as well. */
+const noteEndings = async (facts: Facts, numbers: ReadonlyMap<string, string>): Promise<void> => {
+  const endings = await inScope(laboratory, (tx) => tx.certificateEnding.findMany());
+  for (const { certificateId, kind, successorId } of endings)
+    facts.set(
+      ...endingFact(
+        numbers.get(certificateId) ?? certificateId,
+        kind,
+        successorId === null ? "" : (numbers.get(successorId) ?? successorId),
+      ),
+    );
+};
+
 /** Hashes every certificate's content anew, compares it with its results, and renders its document byte for byte. */
 export const rederiveCertificates = async (facts: Facts): Promise<string> => {
   const certificates = await inScope(laboratory, (tx) =>
@@ -141,6 +154,7 @@ export const rederiveCertificates = async (facts: Facts): Promise<string> => {
   );
   const ordered = certificates.toSorted((a, b) => a.number.localeCompare(b.number, "en", { numeric: true }));
   demandGapless(ordered.map(({ number }) => number));
+  await noteEndings(facts, new Map(certificates.map(({ id, number }) => [id, number])));
   const seen = { rendered: 0, otherRenderer: 0, pending: 0 };
   for (const { id, number } of ordered) {
     const stored = await loadCertificate(id);

@@ -35,6 +35,12 @@ export const documentFact = (id: string, sha256: string, renderer: string): Fact
 
 export const dccFact = (id: string, sha256: string): Fact => [`DCC of certificate ${id}`, `bytes ${sha256}`];
 
+/** `successor`: its number; empty where none follows. */
+export const endingFact = (number: string, kind: string, successor: string): Fact => [
+  `ending of certificate ${number}`,
+  successor === "" ? kind : `${kind}, followed by ${successor}`,
+];
+
 export const sealKeyFact = (fingerprint: string, purpose: string): Fact => [
   `key ${fingerprint.slice(0, 16)}`,
   `fingerprint ${fingerprint}, for ${purpose}`,
@@ -78,6 +84,10 @@ const readers: readonly Reader[] = [
     evaluationFact(id, said.evaluation, said.inputsDigest, said.engineVersion),
   ),
   reader(certificateEvents.signedOff, (id, said) => certificateFact(id, said.number, said.contentHash)),
+  reader(certificateEvents.successorSigned, (id, said) => certificateFact(id, said.number, said.contentHash)),
+  reader(certificateEvents.amended, (_id, said) => endingFact(said.number, "amended", said.successor)),
+  reader(certificateEvents.replaced, (_id, said) => endingFact(said.number, "replaced", said.successor)),
+  reader(certificateEvents.withdrawn, (_id, said) => endingFact(said.number, "withdrawn", "")),
   reader(certificateEvents.issued, (id, said) => documentFact(id, said.sha256, said.renderer)),
   reader(certificateEvents.issued, (id, { dccSha256 }) => (dccSha256 ? dccFact(id, dccSha256) : undefined)),
   reader(sealEvents.keyTakenUp, (_id, said) => sealKeyFact(said.fingerprint, said.purpose)),

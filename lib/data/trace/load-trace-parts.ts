@@ -11,6 +11,7 @@ import {
   namedCalibration,
   type UsedEquipment,
 } from "./load-used-equipment";
+import { measuredUnder } from "./measured-under";
 
 /** Positions of what a certificate speaks of; of one measurement of one sensor: null alone. */
 export const tracePositions = async (tx: Tx, certificateId: string): Promise<readonly (number | null)[]> => {
@@ -24,10 +25,12 @@ export const tracePositions = async (tx: Tx, certificateId: string): Promise<rea
 
 /** A certificate as if it spoke of one of its parts alone: the set's own fields stand for the certificate's. */
 const loadPart = async (tx: Tx, certificateId: string, position: number | null) => {
-  const { content: stored, ...certificate } = await tx.certificate.findUniqueOrThrow({
+  const { content: stored, ...signed } = await tx.certificate.findUniqueOrThrow({
     where: { id: certificateId },
   });
   const content = CertificateContent.parse(JSON.parse(stored));
+  const { number, signedAt } = await measuredUnder(tx, signed, content);
+  const certificate = { ...signed, number, signedAt };
   if (position === null) return { ...certificate, content };
   const part = await tx.certificatePart.findUniqueOrThrow({
     where: { certificateId_position: { certificateId, position } },
@@ -179,7 +182,7 @@ export const loadTraceParts = async (
   return {
     inHouse: [...calibrations.values()].flatMap(({ inHouseCertificateId }) => inHouseCertificateId ?? []),
     parts: {
-      certificate: content.number,
+      certificate: certificate.number,
       issuer: content.laboratory.name,
       performedFrom: content.performedFrom,
       performedTo: content.performedTo,

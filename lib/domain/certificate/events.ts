@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { amendmentKinds } from "../amendment/amendment";
 import { defineEvent } from "../audit/define-event";
 import { issueStepLabels, issueStepNames } from "./issue-step";
 
@@ -48,6 +49,57 @@ export const certificateEvents = {
     payload: z.strictObject({ number: z.string(), step: z.enum(issueStepNames) }),
     sentence: (p) =>
       `could not make the document of certificate ${p.number}: the step “${issueStepLabels[p.step].toLowerCase()}” failed, and is tried again`,
+  }),
+  /** Of what follows an earlier certificate; told of its customer by the earlier one's ending. */
+  successorSigned: defineEvent({
+    action: "certificate.successor-signed",
+    entityKind: "certificate",
+    payload: z.strictObject({
+      number: z.string(),
+      amends: z.string(),
+      evaluation: z.number().int(),
+      reviewedHash: hash,
+      contentHash: hash,
+      /** True where the performer signed off by the laboratory's policy. */
+      exception: z.boolean(),
+    }),
+    sentence: (p) => `signed off certificate ${p.number}, which follows ${p.amends}`,
+  }),
+  amendmentAsked: defineEvent({
+    action: "certificate.amendment-asked",
+    entityKind: "certificate",
+    payload: z.strictObject({
+      number: z.string(),
+      kind: z.enum(amendmentKinds),
+      /** Which fields are to say something else. */
+      fields: z.array(z.string()),
+    }),
+    sentence: (p) =>
+      `asked for ${p.kind === "amendment" ? "an amendment" : "a replacement"} of certificate ${p.number}`,
+  }),
+  amendmentDropped: defineEvent({
+    action: "certificate.amendment-dropped",
+    entityKind: "certificate",
+    payload: z.strictObject({ number: z.string(), kind: z.enum(amendmentKinds) }),
+    sentence: (p) => `dropped what was asked for certificate ${p.number}: it stays as it is`,
+  }),
+  amended: defineEvent({
+    action: "certificate.amended",
+    entityKind: "certificate",
+    payload: z.strictObject({ number: z.string(), successor: z.string() }),
+    sentence: (p) => `amended certificate ${p.number} by ${p.successor}`,
+  }),
+  replaced: defineEvent({
+    action: "certificate.replaced",
+    entityKind: "certificate",
+    payload: z.strictObject({ number: z.string(), successor: z.string() }),
+    sentence: (p) => `replaced certificate ${p.number} by ${p.successor}`,
+  }),
+  withdrawn: defineEvent({
+    action: "certificate.withdrawn",
+    entityKind: "certificate",
+    payload: z.strictObject({ number: z.string() }),
+    sentence: (p) => `withdrew certificate ${p.number}`,
   }),
   downloaded: defineEvent({
     action: "certificate.downloaded",

@@ -3,6 +3,7 @@ export const webhookTopics = [
   "order.accepted",
   "sensors.received",
   "certificate.issued",
+  "certificate.ended",
   "order.completed",
   "test",
 ] as const;
@@ -12,6 +13,7 @@ export const webhookTopicLabels: Readonly<Record<Exclude<WebhookTopic, "test">, 
   "order.accepted": "An order was accepted",
   "sensors.received": "Sensors were taken in",
   "certificate.issued": "A certificate was issued",
+  "certificate.ended": "A certificate was amended, replaced or withdrawn",
   "order.completed": "An order is complete",
 };
 
@@ -20,6 +22,10 @@ const topicOfAction: Readonly<Record<string, Exclude<WebhookTopic, "test">>> = {
   "order.accepted": "order.accepted",
   "sensor.received": "sensors.received",
   "certificate.signed-off": "certificate.issued",
+  "certificate.successor-signed": "certificate.issued",
+  "certificate.amended": "certificate.ended",
+  "certificate.replaced": "certificate.ended",
+  "certificate.withdrawn": "certificate.ended",
   "order.completed": "order.completed",
 };
 

@@ -1,4 +1,7 @@
+import { certificateAmendedLetter } from "./letters/certificate-amended";
 import { certificateReadyLetter } from "./letters/certificate-ready";
+import { certificateReplacedLetter } from "./letters/certificate-replaced";
+import { certificateWithdrawnLetter } from "./letters/certificate-withdrawn";
 import { orderAcceptedLetter } from "./letters/order-accepted";
 import type { NewsLetter, OrderNews } from "./letters/order-news";
 import { orderRequestedLetter } from "./letters/order-requested";
@@ -24,6 +27,13 @@ const newsOfAction: Readonly<Record<string, readonly News[]>> = {
   "order.accepted": [{ kind: "order-accepted", to: "customer", compose: orderAcceptedLetter }],
   "sensor.received": [{ kind: "sensors-received", to: "customer", compose: sensorsReceivedLetter }],
   "certificate.signed-off": [{ kind: "certificate-ready", to: "customer", compose: certificateReadyLetter }],
+  "certificate.amended": [{ kind: "certificate-amended", to: "customer", compose: certificateAmendedLetter }],
+  "certificate.replaced": [
+    { kind: "certificate-replaced", to: "customer", compose: certificateReplacedLetter },
+  ],
+  "certificate.withdrawn": [
+    { kind: "certificate-withdrawn", to: "customer", compose: certificateWithdrawnLetter },
+  ],
   // Before acceptance the day stands in the letter of the acceptance.
   "promise.given": [
     { kind: "promise-changed", to: "customer", compose: promiseChangedLetter, whileAccepted: true },

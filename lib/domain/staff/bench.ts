@@ -44,6 +44,8 @@ export const benchMayNot: readonly string[] = [
   "gate.override",
   "run.authorise-repeat",
   "review.decide",
+  "certificate.amend",
+  "certificate.withdraw",
   "opinion.write",
   "review.second-look",
   "audit.read",

@@ -61,6 +61,9 @@ export const permissions = {
   "opinion.write": ["signatory", "quality-manager"],
   "review.second-look": ["signatory", "quality-manager"],
   "certificate.read": staff,
+  /** To ask that a certificate be followed by another one, ISO/IEC 17025 7.8.8; signing that is a signatory's. */
+  "certificate.amend": ["signatory", "quality-manager"],
+  "certificate.withdraw": ["signatory", "quality-manager"],
   "audit.read": ["signatory", "quality-manager"],
   "mail.manage": ["quality-manager"],
   "portal.read": ["customer"],

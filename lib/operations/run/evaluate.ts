@@ -1,3 +1,4 @@
+import { awaitsReplacement } from "@/lib/data/amendment/amendment-store";
 import { blocksDigest } from "@/lib/data/evidence/blocks-digest";
 import { demandUndisturbed } from "@/lib/data/order/demand-undisturbed";
 import { sensorsGone } from "@/lib/data/parts/sensors-gone";
@@ -39,7 +40,8 @@ export const evaluateRun = defineOperation({
   input: EvaluateRunInput,
   perform: async ({ actor, now, tx }, input) => {
     const run = await demandRun(tx, input.run);
-    demand(demandOpen(run));
+    // Signed off, it is evaluated again only for a certificate that is to be replaced by what comes out.
+    if (run.state !== "signed-off" || !(await awaitsReplacement(tx, run.id))) demand(demandOpen(run));
     await demandUndisturbed(tx, run);
     const loaded = await loadEvidence(tx, run.number);
     if (!loaded || loaded.evidence.windows.length === 0)

@@ -46,6 +46,8 @@ const expected: Readonly<Record<Permission, readonly Role[]>> = {
   "opinion.write": [s, q],
   "review.second-look": [s, q],
   "certificate.read": [d, t, s, q],
+  "certificate.amend": [s, q],
+  "certificate.withdraw": [s, q],
   "audit.read": [s, q],
   "mail.manage": ["quality-manager"],
   "portal.read": ["customer"],

@@ -1,0 +1,254 @@
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { loadAmended } from "@/lib/data/amendment/load-amended";
+import { loadStanding } from "@/lib/data/certificate/standing";
+import { closeDatabase, configureDatabase } from "@/lib/data/client";
+import { hex } from "@/lib/data/hex";
+import { inScope } from "@/lib/data/in-scope";
+import { sha256 } from "@/lib/data/sha256";
+import { CertificateContent } from "@/lib/domain/certificate/content";
+import { contentHash } from "@/lib/domain/certificate/content-hash";
+import { reviewedForm } from "@/lib/domain/certificate/reviewed-form";
+import { demand } from "@/lib/domain/refusal";
+import type { Actor } from "@/lib/domain/staff/actor";
+import { askAmendment } from "@/lib/operations/certificate/ask-amendment";
+import { fetchDocuments } from "@/lib/operations/certificate/download";
+import { dropAmendment } from "@/lib/operations/certificate/drop-amendment";
+import { signOffAmendment } from "@/lib/operations/certificate/sign-off-amendment";
+import { withdrawCertificate } from "@/lib/operations/certificate/withdraw";
+import { execute } from "@/lib/operations/execute";
+import { addEvaluation, buildRun } from "../../support/build-run";
+import { buildWorld, type World } from "../../support/build-world";
+import { codeOf } from "../../support/code-of";
+import { type TestDatabase, testDatabase } from "../../support/database";
+import { issueAllNow } from "../../support/issue-now";
+import { contentOf, rederived } from "../../support/parts-seen";
+import { openForSigners, signClock, signingAct, signRun } from "../../support/sign-run";
+
+let database: TestDatabase;
+let world: World;
+let built: Awaited<ReturnType<typeof buildRun>>;
+type Signed = Awaited<ReturnType<typeof signRun>>[number];
+let signed: readonly Signed[];
+const laboratory = { kind: "laboratory" } as const;
+const reason = "The customer's name was misspelt on the earlier certificate.";
+
+beforeAll(async () => {
+  database = await testDatabase();
+  configureDatabase(database.runtimeUrl);
+  world = await buildWorld();
+  built = await buildRun(world, { owners: Array.from({ length: 6 }, () => "north" as const) });
+  signed = await signRun(world.people.signatory, built);
+  await issueAllNow();
+}, 90_000);
+afterAll(async () => {
+  await closeDatabase();
+  await database?.drop();
+});
+
+type Corrections = Parameters<typeof execute<typeof askAmendment.input, unknown>>[2]["corrections"];
+const ask = (
+  actor: Actor,
+  { id: certificateId }: { readonly id: string },
+  corrections: Corrections = { customerName: "Northern Furnaces (corrected)" },
+  kind: "amendment" | "replacement" = "amendment",
+) => execute(askAmendment, actor, { certificateId, kind, reason, corrections }, signClock);
+
+/** What the page of what was asked for shows. */
+const hashShown = (amendmentId: string) =>
+  inScope(laboratory, async (tx) => {
+    const amendment = await tx.amendment.findUniqueOrThrow({ where: { id: amendmentId } });
+    const certificate = await tx.certificate.findUniqueOrThrow({ where: { id: amendment.certificateId } });
+    const amended = demand(await loadAmended(tx, certificate, amendment));
+    return hex(contentHash(demand(amended.compose(null)), sha256));
+  });
+
+const sign = async (actor: Actor, amendmentId: string) =>
+  execute(
+    signOffAmendment,
+    actor,
+    { amendmentId, reviewedHash: await hashShown(amendmentId), act: signingAct() },
+    signClock,
+  );
+const standingOf = (id: string) => inScope(laboratory, (tx) => loadStanding(tx, id));
+const rowOf = (number: string) =>
+  inScope(laboratory, (tx) => tx.certificate.findUniqueOrThrow({ where: { number } }));
+
+describe("an amendment", () => {
+  it("is a new document that cites the old one by number, hash and reason, and changes what was named", async () => {
+    const old = signed[0]!;
+    const { quality, signatory } = world.people;
+    const before = await contentOf(old.id);
+    const file = await fetchDocuments(world.people.north, [old.token], signClock);
+    const { id } = await ask(quality, old, {
+      customerName: "Northern Furnaces (corrected)",
+      serial: "N-CORRECTED",
+      remark: "The serial number was read from the label at the tail.",
+    });
+    const { number } = await sign(signatory, id);
+    const row = await rowOf(number);
+    const after = await contentOf(row.id);
+    expect(after.amends).toEqual({
+      kind: "amendment",
+      number: old.number,
+      contentHash: hex(contentHash(before, sha256)),
+      reason,
+    });
+    const { amends: _, ...said } = reviewedForm(after);
+    expect(said).toEqual({
+      ...reviewedForm(before),
+      customer: { ...before.customer, name: "Northern Furnaces (corrected)" },
+      item: { ...before.item, serial: "N-CORRECTED" },
+      statements: [...before.statements, "The serial number was read from the label at the tail."],
+    });
+    expect(await standingOf(old.id)).toEqual({
+      ...{ kind: "amended", successor: number, reason },
+      at: signClock().toISOString(),
+    });
+    expect(await standingOf(row.id)).toEqual({ kind: "pending" });
+    // Its file stays as it was.
+    expect(await fetchDocuments(world.people.north, [old.token], signClock)).toEqual(file);
+    const signature = await inScope(laboratory, (tx) =>
+      tx.signature.findUniqueOrThrow({ where: { certificateId: row.id } }),
+    );
+    expect(hex(signature.contentHash)).toBe(hex(contentHash(after, sha256)));
+    await issueAllNow();
+    expect(await standingOf(row.id)).toEqual({ kind: "valid" });
+  });
+
+  it("is signed by a signatory who did not ask for it, and by nobody else", async () => {
+    const { signatory, quality, technician, desk } = world.people;
+    const { id } = await ask(signatory, signed[1]!);
+    await expect(sign(signatory, id)).rejects.toThrow("You asked for this yourself");
+    expect(await codeOf(sign(quality, id))).toBe("not-permitted");
+    expect(await codeOf(ask(desk, signed[2]!))).toBe("not-permitted");
+    expect(await codeOf(ask(world.people.north, signed[2]!))).toBe("not-permitted");
+    expect(await standingOf(signed[1]!.id)).toEqual({ kind: "valid" });
+    // Words only: the results, which he measured, were reviewed already.
+    expect(await sign(technician, id)).toMatchObject({ amends: signed[1]!.number });
+  });
+
+  it("is asked for once at a time, of a certificate that stands, and changes something", async () => {
+    const old = signed[2]!;
+    const { quality, signatory } = world.people;
+    const { customer } = await contentOf(old.id);
+    await expect(ask(quality, old, {})).rejects.toThrow("An amendment corrects something");
+    await expect(ask(quality, old, { customerName: customer.name })).rejects.toThrow("says this already");
+    const { id } = await ask(quality, old);
+    await expect(ask(signatory, old)).rejects.toThrow("waits for a signatory");
+    await expect(
+      inScope(laboratory, (tx) =>
+        tx.amendment.create({
+          data: {
+            ...{ certificateId: old.id, customerId: world.north.id, kind: "amendment", reason },
+            ...{ corrections: "{}", askedById: quality.personId, askedAt: signClock() },
+          },
+        }),
+      ),
+    ).rejects.toThrow("asked for this certificate already");
+    const why = "The name was right; the customer wrote again.";
+    await execute(dropAmendment, quality, { amendmentId: id, reason: why }, signClock);
+    await expect(sign(signatory, id)).rejects.toThrow("decided already");
+    expect(await standingOf(old.id)).toEqual({ kind: "valid" });
+    await expect(ask(quality, signed[0]!)).rejects.toThrow("is amended by");
+  });
+
+  it("signs what was on the screen, once", async () => {
+    const { quality, signatory } = world.people;
+    const { id } = await ask(quality, signed[2]!, { purchaseOrder: "PO-CORRECTED-1" });
+    const input = { amendmentId: id, reviewedHash: "0".repeat(64), act: signingAct() };
+    expect(await codeOf(execute(signOffAmendment, signatory, input, signClock))).toBe("changed-meanwhile");
+    const right = { amendmentId: id, reviewedHash: await hashShown(id) };
+    const wrong = { ...right, act: { ...signingAct(), password: "not this one" } };
+    expect(await codeOf(execute(signOffAmendment, signatory, wrong, signClock))).toBe("invalid");
+    expect(await standingOf(signed[2]!.id)).toEqual({ kind: "valid" });
+    const both = await Promise.allSettled([sign(signatory, id), sign(signatory, id)]);
+    expect(both.map(({ status }) => status).toSorted()).toEqual(["fulfilled", "rejected"]);
+    expect(await inScope(laboratory, (tx) => tx.certificateEnding.count())).toBe(3);
+  });
+});
+
+describe("a replacement", () => {
+  it("states the results of a later evaluation, signed by somebody who did not measure them", async () => {
+    const old = signed[3]!;
+    const { quality, signatory, technician } = world.people;
+    const before = await contentOf(old.id);
+    const { id } = await ask(quality, old, {}, "replacement");
+    await expect(sign(signatory, id)).rejects.toThrow("was not evaluated again");
+    await inScope(laboratory, (tx) => addEvaluation(tx, world, built.run.id, 2, { owners: ["north"] }));
+    await openForSigners(built.run.id);
+    await expect(sign(technician, id)).rejects.toThrow("You measured or evaluated this run yourself");
+    const { number } = await sign(signatory, id);
+    const row = await rowOf(number);
+    const after = await contentOf(row.id);
+    expect(after.evidence.evaluation).toBe(2);
+    expect(after.rows.map(({ errorCelsius }) => errorCelsius)).not.toEqual(
+      before.rows.map(({ errorCelsius }) => errorCelsius),
+    );
+    expect(after.amends).toMatchObject({ kind: "replacement", number: old.number });
+    expect(await standingOf(old.id)).toMatchObject({ kind: "replaced", successor: number });
+  });
+});
+
+describe("a withdrawal", () => {
+  const withdraw = (actor: Actor, { id: certificateId }: Signed) =>
+    execute(
+      withdrawCertificate,
+      actor,
+      { certificateId, reason: "Another sensor was in the furnace at its place." },
+      signClock,
+    );
+
+  it("ends it with its reason, once, and drops what was asked for it", async () => {
+    const { quality, signatory, desk } = world.people;
+    const { id } = await ask(signatory, signed[4]!);
+    expect(await codeOf(withdraw(desk, signed[4]!))).toBe("not-permitted");
+    await withdraw(quality, signed[4]!);
+    expect(await standingOf(signed[4]!.id)).toMatchObject({ kind: "withdrawn", reason: /Another sensor/ });
+    await expect(withdraw(quality, signed[4]!)).rejects.toThrow("is withdrawn since 2026-03-05");
+    await expect(sign(world.people.technician, id)).rejects.toThrow("decided already");
+    expect(await fetchDocuments(world.people.north, [signed[4]!.token], signClock)).toHaveLength(1);
+  });
+
+  it("is not for what is still being made", async () => {
+    const run = await buildRun(world, { owners: ["north"] });
+    const [pending] = await signRun(world.people.signatory, run);
+    await expect(withdraw(world.people.quality, pending!)).rejects.toThrow("still being made");
+    await expect(ask(world.people.quality, pending!)).rejects.toThrow("still being made");
+  });
+});
+
+describe("the database", () => {
+  const ending = (fields: object) =>
+    inScope(laboratory, (tx) =>
+      tx.certificateEnding.create({
+        data: {
+          ...{ certificateId: signed[5]!.id, customerId: world.north.id, kind: "amended", reason },
+          ...{ decidedById: world.people.signatory.personId, decidedAt: signClock() },
+          ...fields,
+        } as never,
+      }),
+    );
+
+  it("takes no successor that does not name what it follows, and no signature of who asked", async () => {
+    const [other] = await signRun(world.people.signatory, await buildRun(world, { owners: ["north"] }));
+    await expect(ending({ successorId: other!.id })).rejects.toThrow("does not name the one it follows");
+    const { id } = await ask(world.people.signatory, signed[5]!);
+    await expect(
+      inScope(laboratory, (tx) =>
+        tx.amendmentDecision.create({
+          data: {
+            ...{ amendmentId: id, customerId: world.north.id, outcome: "signed-off" },
+            ...{ decidedById: world.people.signatory.personId, decidedAt: signClock() },
+          },
+        }),
+      ),
+    ).rejects.toThrow("who asked for an amendment does not sign it");
+  });
+});
+
+it("derives again, with each ending as the log tells", async () => {
+  await rederived();
+  const contents = await inScope(laboratory, (tx) => tx.certificate.findMany({ select: { content: true } }));
+  for (const { content } of contents)
+    expect(CertificateContent.safeParse(JSON.parse(content)).success).toBe(true);
+});

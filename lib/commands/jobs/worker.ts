@@ -4,6 +4,7 @@ import { becomeSoleWorker } from "@/lib/commands/jobs/sole-worker";
 import { closeDatabase, configureDatabase } from "@/lib/data/client";
 import { configurePublicUrl } from "@/lib/data/public-url";
 import { configureSeal } from "@/lib/data/seal";
+import { configureDccSchema } from "@/lib/documents/dcc/schema-in-use";
 import type { KeyFolder } from "@/lib/documents/seal/key-folder";
 import { fileCarrier } from "@/lib/jobs/file-carrier";
 import { runWorker } from "@/lib/jobs/run-worker";
@@ -45,6 +46,7 @@ async function main(): Promise<number> {
   configureDatabase(fromEnvironment("DATABASE_URL"));
   configurePublicUrl(fromEnvironment("PUBLIC_URL"));
   configureSeal(fromEnvironment("SEAL_KEY"));
+  configureDccSchema(process.env.DCC_SCHEMA_DIR || null);
   const waiting = () => log("Another worker works this database; this one waits until it ends");
   const sole = await Promise.race([stop, becomeSoleWorker(jobsUrl, waiting)]);
   if (sole === "stop") return 0;

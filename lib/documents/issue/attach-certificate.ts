@@ -1,6 +1,7 @@
 import { createHash } from "node:crypto";
 import { type AttachedFile, attachFiles } from "@/lib/documents/certificate/attach";
 import { checkDcc } from "@/lib/documents/dcc/check-dcc";
+import { dccSchemaInUse } from "@/lib/documents/dcc/schema-in-use";
 import { writeDcc } from "@/lib/documents/dcc/write-dcc";
 import type { CertificateContent } from "@/lib/domain/certificate/content";
 import { canonicalContent, contentHash } from "@/lib/domain/certificate/content-hash";
@@ -47,10 +48,10 @@ const filesOf = (
 
 const sha256 = (bytes: Uint8Array): Uint8Array => createHash("sha256").update(bytes).digest();
 
-/** As XML, held against the rules that a certificate of ours has to keep: one that breaks them does not go out. */
+/** As XML, held against the rules that a certificate of ours has to keep, and the schema where it is at hand: one that breaks them does not go out. */
 const dccOf = (content: CertificateContent): Uint8Array => {
   const xml = writeDcc(content, Buffer.from(contentHash(content, sha256)).toString("hex"));
-  const [first, ...others] = checkDcc(xml);
+  const [first, ...others] = checkDcc(xml, dccSchemaInUse());
   if (first)
     throw new Error(
       `The DCC does not hold: ${first.message} (${first.path})${others.length > 0 ? `, and ${others.length} more` : ""}`,

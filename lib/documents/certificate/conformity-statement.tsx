@@ -25,11 +25,13 @@ const acceptance = ({ caption }: Words, rows: readonly CertificateRow[]): Column
 export const verdictColumns = (paper: Paper): Columns => {
   const { content, words } = paper;
   const { caption } = words;
-  // Beside the results themselves there is less room.
-  const { tolerance, probability, room } = isSimplified(paper)
+  // Beside the results themselves there is no room for the limit; it follows from the rule that stands below.
+  const isBeside = isSimplified(paper);
+  const { tolerance, probability, room } = isBeside
     ? { tolerance: 54, probability: 70, room: 95 }
     : { tolerance: 64, probability: 104, room: 165 };
-  const limit = acceptance(words, content.sets?.flatMap(({ rows }) => rows) ?? content.rows);
+  const rows = content.sets?.flatMap((set) => set.rows) ?? content.rows;
+  const limit = isBeside ? [] : acceptance(words, rows);
   return [
     {
       ...{ header: caption("tolerance"), unit: ["°C"], width: tolerance, align: "number" },

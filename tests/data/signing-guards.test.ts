@@ -31,7 +31,10 @@ afterAll(async () => {
 /** A certificate with no signature yet, as the first one but for number and address. */
 const unsigned = async (tx: Tx): Promise<string> => {
   const { id: _, ...row } = await tx.certificate.findUniqueOrThrow({ where: { id: signed.certificateId } });
-  const fresh = { number: `C-2026-9${randomUUID().slice(0, 3)}`, token: randomBytes(32).toString("base64url") };
+  const fresh = {
+    number: `C-2026-9${randomUUID().slice(0, 3)}`,
+    token: randomBytes(32).toString("base64url"),
+  };
   return (await tx.certificate.create({ data: { ...row, ...fresh }, select: { id: true } })).id;
 };
 
@@ -94,7 +97,9 @@ describe("the last word on a signature is the database's", () => {
       })),
     ).rejects.toThrow(/another person's/);
     const signedAt = new Date(signClock().getTime() + 1000);
-    await expect(insert(() => ({ actId: signed.actId, signedAt }))).rejects.toThrow(/Unique constraint failed/);
+    await expect(insert(() => ({ actId: signed.actId, signedAt }))).rejects.toThrow(
+      /Unique constraint failed/,
+    );
   });
 });
 

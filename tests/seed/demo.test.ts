@@ -43,7 +43,11 @@ it("gives every certificate its rendered document and a gapless number", async (
     tx.certificate.findMany({ include: { files: true }, orderBy: { number: "asc" } }),
   );
   expect(certificates.map(({ number }) => number.slice(-4))).toEqual(["0001", "0002", "0003", "0004"]);
-  for (const { files } of certificates) expect(files).toHaveLength(1);
+  for (const { files } of certificates)
+    expect(files.map(({ mediaType }) => mediaType).toSorted()).toEqual([
+      "application/pdf",
+      "application/xml",
+    ]);
 });
 
 it("has a working standard whose calibration is the laboratory's own certificate", async () => {

@@ -1,7 +1,7 @@
 import { z } from "zod";
-import { loadReviewRun } from "@/lib/data/review/load-review-run";
 import { lockRun } from "@/lib/data/sql/lock-run";
 import { eventOf } from "@/lib/domain/audit/define-event";
+import { readStoredPoint } from "@/lib/domain/evidence/read-stored-point";
 import { demand, Refused } from "@/lib/domain/refusal";
 import { decideReviewable } from "@/lib/domain/review/decide-reviewable";
 import { reviewEvents } from "@/lib/domain/review/events";
@@ -19,17 +19,30 @@ export const openResult = defineOperation({
     setpointId: z.uuid(),
   }),
   perform: async ({ actor, now, tx }, input) => {
-    const locked = await lockRun(tx, input.runId);
-    const review = locked ? await loadReviewRun(tx, input.runId) : null;
-    const { evaluation } = review ?? {};
-    const result = evaluation?.results.find(
-      ({ sensorId, setpointId }) => sensorId === input.sensorId && setpointId === input.setpointId,
-    );
-    if (!review || !evaluation || !result)
+    await lockRun(tx, input.runId);
+    // Only what is asked here: a run is opened result by result, and loading all of it each time would be felt.
+    const run = await tx.run.findUnique({
+      where: { id: input.runId },
+      select: { number: true, state: true },
+    });
+    const evaluation = await tx.evaluation.findFirst({
+      where: { runId: input.runId },
+      orderBy: { sequence: "desc" },
+      select: { id: true, sequence: true },
+    });
+    const result = await tx.result.findFirst({
+      where: {
+        evaluationId: evaluation?.id ?? input.evaluationId,
+        sensorId: input.sensorId,
+        setpointId: input.setpointId,
+      },
+      select: { point: true },
+    });
+    if (!run || !evaluation || !result)
       throw new Refused({ code: "not-found", message: "This result is not here." });
     demand(
       decideReviewable({
-        runState: review.run.state,
+        runState: run.state,
         evaluationId: evaluation.id,
         seenEvaluationId: input.evaluationId,
       }),
@@ -42,15 +55,16 @@ export const openResult = defineOperation({
     };
     if (await tx.reviewOpening.findFirst({ where: opening, select: { id: true } }))
       throw new Refused({ code: "wrong-state", message: "You have opened this result already." });
-    await tx.reviewOpening.create({ data: { ...opening, runId: review.run.id, openedAt: now } });
+    await tx.reviewOpening.create({ data: { ...opening, runId: input.runId, openedAt: now } });
+    const { sensor, setpoint } = readStoredPoint(result.point);
     return {
-      value: { sensor: result.point.sensor, setpoint: result.point.setpoint },
+      value: { sensor, setpoint },
       events: [
-        eventOf(reviewEvents.resultOpened, review.run.id, {
-          run: review.run.number,
+        eventOf(reviewEvents.resultOpened, input.runId, {
+          run: run.number,
           evaluation: evaluation.sequence,
-          sensor: result.point.sensor,
-          setpoint: result.point.setpoint,
+          sensor,
+          setpoint,
         }),
       ],
     };

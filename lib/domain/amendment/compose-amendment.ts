@@ -1,22 +1,25 @@
+import { type Draft, givenWhole } from "../certificate/catalogue/message";
 import { type CertificateContent, CertificateContent as Content } from "../certificate/content";
+import { issued } from "../certificate/issued";
 import type { CertificateIssue } from "../certificate/parts";
-import { reviewedForm, unissued } from "../certificate/reviewed-form";
+import { reviewedForm } from "../certificate/reviewed-form";
+import { sayFurther } from "../certificate/say-further";
 import { ok, type Result, refuse } from "../refusal";
 import type { Corrections } from "./amendment";
 import { applyCorrections } from "./apply-corrections";
 
 type Amends = NonNullable<CertificateContent["amends"]>;
 
-/** Number, date and signatory of the new one; before it is signed, what stands in their places. */
-const issueOf = (issue: CertificateIssue | null) =>
-  issue
-    ? {
-        number: issue.number,
-        issuedOn: issue.issuedOn,
-        authorisedBy: { ...issue.signatory, on: issue.issuedOn },
-        ...(issue.authenticity ? { authenticity: issue.authenticity } : {}),
-      }
-    : unissued;
+/** What a person wrote now: marked as given in each further language, as on any certificate. */
+const asGiven = (
+  { item, statements }: CertificateContent,
+  amends: Amends,
+  { condition, remark }: Corrections,
+): Draft<Pick<CertificateContent, "item" | "statements" | "amends">> => ({
+  item: condition === undefined ? item : { ...item, condition: givenWhole(condition) },
+  statements: statements.map((one) => (one === remark ? givenWhole(one) : one)),
+  amends: { ...amends, reason: givenWhole(amends.reason) },
+});
 
 /**
  * ISO/IEC 17025:2017, 7.8.8.2, 7.8.8.3: a whole new document that names the earlier one, by number and by hash, and
@@ -29,11 +32,10 @@ export const composeAmendment = (
   issue: CertificateIssue | null,
 ): Result<CertificateContent> => {
   const { amends: _earlier, ...rest } = reviewedForm(said);
-  const content = Content.safeParse({
-    ...applyCorrections(rest, corrections),
-    amends: { ...amends },
-    ...issueOf(issue),
-  });
+  const corrected = applyCorrections(rest, corrections);
+  const whole = sayFurther(corrected, { ...asGiven(corrected, amends, corrections), ...issued(issue) });
+  if (!whole.ok) return whole;
+  const content = Content.safeParse(whole.value);
   if (content.success) return ok(content.data);
   const first = content.error.issues[0];
   return refuse(

@@ -2,9 +2,8 @@ import type { MeasuredPoint } from "../evidence/evaluation";
 import type { DecisionRule } from "../evidence/schema";
 import { toleranceMessage } from "../order/tolerance-phrase";
 import { ok, type Result, refuse } from "../refusal";
-import type { TextKey } from "./catalogue/catalogue";
 import { type Draft, givenWhole, type Message, type Said, say, sayAll } from "./catalogue/message";
-import { english, settle } from "./catalogue/settle";
+import { settle } from "./catalogue/settle";
 import { composeConditions, composeDeviations, composeExclusions } from "./compose-circumstances";
 import { composeFunction } from "./compose-function";
 import { composeItem, composeThermalHistory } from "./compose-item";
@@ -12,9 +11,9 @@ import { composeRows, setpointText, statesConformity } from "./compose-rows";
 import { CertificateContent, type CertificateStandard } from "./content";
 import { decisionRuleMessages } from "./decision-rule-text";
 import { type HowWritten, inEnglish, inLanguages } from "./how-written";
+import { issued, known } from "./issued";
 import type { CertificateIssue, CertificateParts } from "./parts";
 import { referenceSource } from "./reference-source";
-import { unissued } from "./reviewed-form";
 import * as texts from "./texts";
 import {
   annealed,
@@ -121,27 +120,6 @@ const obstacle = (parts: CertificateParts): string | null => {
     return `The calibration of ${outOfDate.tag} (${outOfDate.calibrationCertificate}) was not in date on the days of the run, ${parts.run.performedFrom} to ${parts.run.performedTo}.`;
   return null;
 };
-
-/** What stands only with `issue`, or in its place. */
-const issued = (issue: CertificateIssue | null) =>
-  issue
-    ? {
-        number: issue.number,
-        issuedOn: issue.issuedOn,
-        authorisedBy: {
-          ...issue.signatory,
-          role: known(issue.signatory.role, "role.signatory"),
-          ...(issue.signatory.meaning
-            ? { meaning: known(issue.signatory.meaning, "meaning.reviewed-and-authorised") }
-            : {}),
-          on: issue.issuedOn,
-        },
-        ...(issue.authenticity ? { authenticity: issue.authenticity } : {}),
-      }
-    : unissued;
-
-/** A text that came as English, as the catalogue's where it is that. */
-const known = (text: string, key: TextKey): Said => (text === english(say(key)) ? say(key) : text);
 
 /** Where the results come from, what they rest on, and what was left out. */
 const grounds = (parts: CertificateParts, isSimplified: boolean) => {

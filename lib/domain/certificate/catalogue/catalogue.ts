@@ -19,7 +19,8 @@ export type CatalogueText = { readonly en: string } & { readonly [language in Fu
 
 /**
  * Every sentence and label of a certificate, as data. A third language is one more column here and one more word in
- * `FurtherLanguage`. A text that was ever printed is not changed in place: raise the version, and the hash with it.
+ * `FurtherLanguage`. A sentence stands in its content and may be reworded: raise the version, and the hash
+ * with it. A label is printed anew with each rendering: once printed it keeps its text, and another wording is another key.
  */
 export type Catalogue = {
   readonly version: string;

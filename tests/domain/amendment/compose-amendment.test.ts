@@ -1,0 +1,60 @@
+import { describe, expect, it } from "vitest";
+import { composeAmendment } from "@/lib/domain/amendment/compose-amendment";
+import { composeCertificate } from "@/lib/domain/certificate/compose-certificate";
+import { canonicalContent } from "@/lib/domain/certificate/content-hash";
+import { howWritten } from "@/lib/domain/certificate/how-written";
+import { reviewedForm } from "@/lib/domain/certificate/reviewed-form";
+import { demand } from "@/lib/domain/refusal";
+import { meanings } from "@/lib/domain/signing/meaning";
+import { inventedParts } from "../../support/certificate-parts";
+
+/* A certificate that takes the place of another, in the languages of that one. All of it is invented. */
+
+const issue = (number: string) => ({
+  ...{ number, issuedOn: "2026-03-09", exception: "" },
+  signatory: {
+    ...{ name: "Sam Signer", role: "Signatory" },
+    ...{ at: "2026-03-09T10:00:00.000Z", meaning: meanings["reviewed-and-authorised"] },
+  },
+  authenticity: { address: `https://lab.example.test/authenticity/${number}` },
+});
+const amends = {
+  kind: "amendment",
+  number: "C-2026-0001",
+  contentHash: "cd".repeat(32),
+  reason: "The serial number was wrong.",
+} as const;
+const first = (language: "en" | "en-de") =>
+  demand(composeCertificate(inventedParts(), issue("C-2026-0001"), howWritten({ language })));
+const corrections = { serial: "4712", condition: "Scratched at the sheath", remark: "Serial as engraved." };
+
+describe("an amendment", () => {
+  it("has a translation of everything that is said now, and keeps those of what stays", () => {
+    const before = first("en-de");
+    const after = demand(composeAmendment(before, amends, corrections, issue("C-2026-0002")));
+    const german = after.translations?.[0]?.texts ?? {};
+    expect(german.Signatory).toBe("Zeichnungsberechtigt");
+    expect(german[meanings["reviewed-and-authorised"]]).toMatch(/geprüft und gebe sie frei/);
+    for (const given of [amends.reason, corrections.condition, corrections.remark])
+      expect(german[given], given).toBe("Wortlaut wie angegeben, nicht übersetzt.");
+    const { [before.item.condition]: gone, ...kept } = before.translations?.[0]?.texts ?? {};
+    expect(german).toMatchObject(kept);
+    expect(gone).toBeDefined();
+    expect(german).not.toHaveProperty([before.item.condition]);
+    expect(after.rows).toEqual(before.rows);
+  });
+
+  it("gives its reviewed form again", () => {
+    const reviewed = demand(composeAmendment(first("en-de"), amends, corrections, null));
+    const signed = demand(composeAmendment(first("en-de"), amends, corrections, issue("C-2026-0002")));
+    expect(canonicalContent(reviewedForm(signed))).toBe(canonicalContent(reviewed));
+  });
+
+  it("of a certificate from before there was a catalogue says nothing of one", () => {
+    const { catalogue: _, ...old } = first("en");
+    const after = demand(composeAmendment(old, amends, {}, issue("C-2026-0002")));
+    expect(after).not.toHaveProperty("catalogue");
+    expect(after).not.toHaveProperty("translations");
+    expect(after).toMatchObject({ number: "C-2026-0002", amends, rows: old.rows });
+  });
+});

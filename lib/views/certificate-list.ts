@@ -1,6 +1,8 @@
+import { loadStandings } from "@/lib/data/certificate/standing";
 import { certificatePage } from "@/lib/data/sql/certificate-page";
 import { CertificateContent } from "@/lib/domain/certificate/content";
 import type { CertificateQuery } from "@/lib/domain/certificate/list-query";
+import type { Standing } from "@/lib/domain/certificate/standing";
 import { cutPage, turnOf } from "@/lib/domain/list/page";
 import type { Actor } from "@/lib/domain/staff/actor";
 import { answer } from "./view";
@@ -15,14 +17,14 @@ export type CertificateLine = {
   readonly run: string;
   readonly issuedOn: string;
   readonly signedBy: string;
-  readonly isPending: boolean;
+  readonly standing: Standing;
   readonly href: string;
   readonly exception: boolean;
 };
 
-type Row = { readonly content: string; readonly token: string; readonly files: readonly unknown[] };
+type Row = { readonly content: string; readonly token: string };
 
-const lineOf = ({ content: text, token, files }: Row): CertificateLine => {
+const lineOf = ({ content: text, token }: Row, standing: Standing): CertificateLine => {
   const content = CertificateContent.parse(JSON.parse(text));
   return {
     number: content.number,
@@ -34,7 +36,7 @@ const lineOf = ({ content: text, token, files }: Row): CertificateLine => {
     run: content.run.number,
     issuedOn: content.issuedOn,
     signedBy: content.authorisedBy.name,
-    isPending: files.length === 0,
+    standing,
     href: `/api/certificates/${token}`,
     exception: content.evidence.exception !== "",
   };
@@ -47,8 +49,12 @@ export const certificateListView = (actor: Actor, query: CertificateQuery) =>
     const page = cutPage(await certificatePage(tx, query, turn), turn, ({ number }) => number);
     const rows = await tx.certificate.findMany({
       where: { id: { in: page.rows.map(({ id }) => id) } },
-      select: { id: true, content: true, token: true, files: { select: { id: true } } },
+      select: { id: true, content: true, token: true },
     });
+    const standings = await loadStandings(
+      tx,
+      rows.map(({ id }) => id),
+    );
     const byId = new Map(rows.map((row) => [row.id, row]));
     const customer = query.customer
       ? await tx.customer.findUnique({ where: { id: query.customer }, select: { name: true } })
@@ -59,7 +65,7 @@ export const certificateListView = (actor: Actor, query: CertificateQuery) =>
       previous: page.previous,
       certificates: page.rows.flatMap(({ id }) => {
         const row = byId.get(id);
-        return row ? [lineOf(row)] : [];
+        return row ? [lineOf(row, standings.get(id) ?? { kind: "valid" })] : [];
       }),
     };
   });

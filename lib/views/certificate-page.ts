@@ -1,11 +1,15 @@
+import { loadStanding } from "@/lib/data/certificate/standing";
 import { hex } from "@/lib/data/hex";
 import type { Tx } from "@/lib/data/in-scope";
 import { loadPeopleNames } from "@/lib/data/review/load-people-names";
 import { describeEvent } from "@/lib/domain/audit/describe";
 import { CertificateContent } from "@/lib/domain/certificate/content";
+import { type IssueStepName, issueStepLabels } from "@/lib/domain/certificate/issue-step";
+import { mediaTypes } from "@/lib/domain/certificate/media-types";
 import { type Actor, actorIdOf } from "@/lib/domain/staff/actor";
 import { may } from "@/lib/domain/staff/permissions";
 import { traceCertificate } from "@/lib/domain/trace/trace-certificate";
+import { askedOf } from "./certificate-asked";
 import { answer, found } from "./view";
 
 const isPersonId = (id: string): boolean => !id.startsWith("system:") && id !== "";
@@ -22,6 +26,21 @@ const historyOf = async (tx: Tx, certificateId: string) => {
     key: String(event.sequence),
     at: new Date(Number(event.atMicroseconds / 1000n)).toISOString(),
     ...describeEvent(event, (id) => names.get(id)),
+  }));
+};
+
+/** Steps that did not succeed, the latest first. */
+const attemptsOf = async (tx: Tx, certificateId: string) => {
+  const rows = await tx.certificateAttempt.findMany({
+    where: { certificateId },
+    orderBy: { id: "desc" },
+    take: 20,
+  });
+  return rows.map(({ id, step, detail, happenedAt }) => ({
+    key: String(id),
+    step: issueStepLabels[step as IssueStepName],
+    detail,
+    at: happenedAt.toISOString(),
   }));
 };
 
@@ -49,25 +68,38 @@ export const certificatePageView = (actor: Actor, number: string) =>
         where: { number },
         include: {
           files: {
-            select: { sha256: true, renderedAt: true, rendererVersion: true },
+            select: {
+              ...{ sha256: true, renderedAt: true, rendererVersion: true },
+              ...{ mediaType: true, sealFingerprint: true },
+            },
             orderBy: { renderedAt: "asc" },
           },
         },
       }),
     );
     const content = CertificateContent.parse(JSON.parse(row.content));
-    const file = row.files[0];
+    const file = row.files.find(({ mediaType }) => mediaType === mediaTypes.pdf);
+    const standing = await loadStanding(tx, row.id);
+    const isStaff = actor.kind === "staff";
     return {
+      standing,
+      attempts: standing.kind === "pending" ? await attemptsOf(tx, row.id) : [],
+      asked: await askedOf(tx, actor, row),
+      mayAmend: isStaff && standing.kind === "valid" && may(actor.roles, "certificate.amend"),
+      mayWithdraw: isStaff && standing.kind === "valid" && may(actor.roles, "certificate.withdraw"),
+      mayEvaluate: isStaff && may(actor.roles, "run.perform"),
       id: row.id,
       content,
       contentHash: hex(row.contentHash),
       href: `/api/certificates/${row.token}`,
       signedAt: row.signedAt.toISOString(),
+      hasDcc: row.files.some(({ mediaType }) => mediaType === mediaTypes.dcc),
       file: file
         ? {
             sha256: hex(file.sha256),
             renderedAt: file.renderedAt.toISOString(),
             renderer: file.rendererVersion,
+            sealFingerprint: file.sealFingerprint,
           }
         : null,
       standards: traceCertificate(content).map(({ standard, role, route, standing }) => ({

@@ -1,4 +1,6 @@
+import { loadStandings } from "@/lib/data/certificate/standing";
 import { CertificateContent } from "@/lib/domain/certificate/content";
+import type { Standing } from "@/lib/domain/certificate/standing";
 import { besideAnchor, cutPage, portalPageSize, turnOf } from "@/lib/domain/list/page";
 import type { Actor } from "@/lib/domain/staff/actor";
 import { answer } from "./view";
@@ -15,9 +17,12 @@ export type PortalCertificate = {
   readonly issuedOn: string;
   readonly from: string;
   readonly to: string;
+  readonly standing: Standing;
+  /** The number of the one it follows; null: it is the first. */
+  readonly follows: string | null;
 };
 
-const shownOf = (text: string, token: string): PortalCertificate => {
+const shownOf = (text: string, token: string, standing: Standing): PortalCertificate => {
   const content = CertificateContent.parse(JSON.parse(text));
   const setpoints = content.rows.map((row) => row.setpoint);
   return {
@@ -32,6 +37,8 @@ const shownOf = (text: string, token: string): PortalCertificate => {
     issuedOn: content.issuedOn,
     from: setpoints[0] ?? "",
     to: setpoints.at(-1) ?? "",
+    standing,
+    follows: content.amends?.number ?? null,
   };
 };
 
@@ -44,12 +51,18 @@ export const portalCertificatesView = (actor: Actor, asked: Asked = {}) =>
     const rows = await tx.certificate.findMany({
       where: besideAnchor(turn),
       orderBy: { number: turn.kind === "before" ? "asc" : "desc" },
-      select: { number: true, content: true, token: true },
+      select: { id: true, number: true, content: true, token: true },
       take: portalPageSize + 1,
     });
     const page = cutPage(rows, turn, ({ number }) => number, portalPageSize);
+    const standings = await loadStandings(
+      tx,
+      page.rows.map(({ id }) => id),
+    );
     return {
-      certificates: page.rows.map(({ content, token }) => shownOf(content, token)),
+      certificates: page.rows.map(({ content, id, token }) =>
+        shownOf(content, token, standings.get(id) ?? { kind: "valid" }),
+      ),
       next: page.next,
       previous: page.previous,
     };

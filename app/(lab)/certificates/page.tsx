@@ -6,6 +6,7 @@ import { FilterLinks } from "@/app/_ui/filter-links";
 import { FindForm } from "@/app/_ui/find-form";
 import { Page } from "@/app/_ui/page";
 import { PageTurns } from "@/app/_ui/page-turns";
+import { StandingMark } from "@/app/_ui/standing-mark";
 import { StateMark } from "@/app/_ui/state-mark";
 import { TypeLetter } from "@/app/_ui/type-letter";
 import { readCertificateQuery } from "@/lib/domain/certificate/list-query";
@@ -42,7 +43,10 @@ export default async function CertificatesPage({ searchParams }: Props) {
       : []),
   ];
   return (
-    <Page title="Certificates" lead="What was signed off. Nothing here can be changed any more.">
+    <Page
+      title="Certificates"
+      lead="What was signed off. Nothing here can be changed; what became of it stands beside it."
+    >
       <FindForm
         path="/certificates"
         name="q"
@@ -60,6 +64,7 @@ export default async function CertificatesPage({ searchParams }: Props) {
           { key: "customer", header: "Customer, order" },
           { key: "issued", header: "Issued" },
           { key: "signed", header: "Signed off by" },
+          { key: "standing", header: "Standing" },
           { key: "document", header: "Document" },
         ]}
         rows={certificates.map((line) => ({
@@ -83,7 +88,8 @@ export default async function CertificatesPage({ searchParams }: Props) {
                 {line.signedBy} {line.exception ? <StateMark state="exception" label="By policy" /> : null}
               </>
             ),
-            document: line.isPending ? <StateMark state="pending" /> : <a href={line.href}>PDF</a>,
+            standing: <StandingMark standing={line.standing} />,
+            document: line.standing.kind === "pending" ? "—" : <a href={line.href}>PDF</a>,
           },
         }))}
         empty={

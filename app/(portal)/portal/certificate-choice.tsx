@@ -1,11 +1,27 @@
+import { AskAgain } from "@/app/_ui/ask-again.client";
 import { Button } from "@/app/_ui/button";
 import { EmptyState } from "@/app/_ui/empty-state";
 import { FieldGroup } from "@/app/_ui/field-group";
+import { StandingMark } from "@/app/_ui/standing-mark";
 import { TypeLetter } from "@/app/_ui/type-letter";
+import { hasEnded, standingSentence } from "@/lib/domain/certificate/standing";
 import type { PortalCertificate } from "@/lib/views/portal-certificates";
 
 /** More at once would be a long wait on a telephone. */
 const tickedAtFirst = 50;
+
+/** In plain words, only where there is something to say. */
+function CertificateStanding({ certificate }: { readonly certificate: PortalCertificate }) {
+  const { follows, number, standing } = certificate;
+  return (
+    <>
+      {standing.kind === "valid" ? null : <StandingMark standing={standing} />}{" "}
+      {hasEnded(standing) ? <strong>{standingSentence(number, standing)} </strong> : null}
+      {standing.kind === "pending" ? "Its document is being made and is here in a few minutes. " : null}
+      {follows === null ? null : `It counts instead of ${follows}. `}
+    </>
+  );
+}
 
 /** Certificates to fetch one by one, or the ticked ones together. A plain form: it works without scripts. */
 export function CertificateChoice({ certificates }: { readonly certificates: readonly PortalCertificate[] }) {
@@ -17,6 +33,7 @@ export function CertificateChoice({ certificates }: { readonly certificates: rea
     );
   return (
     <form action="/api/certificates/zip" method="post">
+      {certificates.some(({ standing }) => standing.kind === "pending") ? <AskAgain /> : null}
       <FieldGroup legend="Certificates" hint="Tick what you want together, or take one by one.">
         <ul className="stack plain-list">
           {certificates.map((certificate, index) => (
@@ -26,7 +43,8 @@ export function CertificateChoice({ certificates }: { readonly certificates: rea
                 id={`choose-${certificate.number}`}
                 name="token"
                 value={certificate.token}
-                defaultChecked={index < tickedAtFirst}
+                disabled={certificate.standing.kind === "pending"}
+                defaultChecked={index < tickedAtFirst && certificate.standing.kind === "valid"}
               />
               <label htmlFor={`choose-${certificate.number}`}>
                 {certificate.number}: sensor {certificate.serial}{" "}
@@ -36,7 +54,13 @@ export function CertificateChoice({ certificates }: { readonly certificates: rea
                 {certificate.from} to {certificate.to}, issued {certificate.issuedOn}, order{" "}
                 {certificate.order}
                 {certificate.purchaseOrder ? ` (${certificate.purchaseOrder})` : ""}.{" "}
-                <a href={certificate.href}>Download {certificate.number} (PDF)</a>,{" "}
+                <CertificateStanding certificate={certificate} />
+                {certificate.standing.kind === "pending" ? null : (
+                  <>
+                    <a href={certificate.href}>Download {certificate.number} (PDF)</a>,{" "}
+                    <a href={`${certificate.href}/dcc`}>its data (DCC, XML)</a>,{" "}
+                  </>
+                )}
                 <a href={`${certificate.href}/html`}>read it as a page</a>,{" "}
                 <a href={`${certificate.href}/dcc`} download>
                   for machines (DCC, XML)

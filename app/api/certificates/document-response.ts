@@ -20,6 +20,7 @@ export const documentResponse = (
   name: string,
   type: "application/pdf" | "application/xml" | "application/json" | "application/zip",
   disposition: "attachment" | "inline" = "attachment",
+  more: Readonly<Record<string, string>> = {},
 ): Response =>
   new Response(Uint8Array.from(bytes), {
     headers: {
@@ -27,6 +28,7 @@ export const documentResponse = (
       "content-type": type,
       "content-length": String(bytes.byteLength),
       "content-disposition": `${disposition}; filename="${name}"`,
+      ...more,
     },
   });
 

@@ -1,9 +1,11 @@
 import { z } from "zod";
+import { loadStandings } from "@/lib/data/certificate/standing";
 import { hex } from "@/lib/data/hex";
 import { sha256 } from "@/lib/data/sha256";
 import { type AuditEvent, eventOf } from "@/lib/domain/audit/define-event";
 import { certificateEvents } from "@/lib/domain/certificate/events";
 import { mediaTypes } from "@/lib/domain/certificate/media-types";
+import type { Standing } from "@/lib/domain/certificate/standing";
 import { Refused } from "@/lib/domain/refusal";
 import type { Actor } from "@/lib/domain/staff/actor";
 import { may } from "@/lib/domain/staff/permissions";
@@ -16,6 +18,8 @@ export type CertificateDocument = {
   readonly bytes: Uint8Array;
   /** Beside the PDF, where both were asked for; certificates issued before there was one have none. */
   readonly dcc: Uint8Array | null;
+  /** What became of it: the file itself stays as it was. */
+  readonly standing: Standing;
 };
 
 const mayRead = (actor: Actor): boolean =>
@@ -42,6 +46,7 @@ const demandWhole = (number: string, { bytes, sha256: stored }: File): string =>
 const documentOf = (
   { id, number, files }: { readonly id: string; readonly number: string; readonly files: readonly File[] },
   what: "pdf" | "dcc" | "both",
+  standing: Standing,
 ): { readonly document: CertificateDocument; readonly event: AuditEvent } => {
   if (files.length === 0) throw pending;
   const mediaType = what === "dcc" ? mediaTypes.dcc : mediaTypes.pdf;
@@ -50,7 +55,7 @@ const documentOf = (
   const digest = demandWhole(number, file);
   const beside = what === "both" ? files.find((one) => one.mediaType === mediaTypes.dcc) : undefined;
   return {
-    document: { number, bytes: file.bytes, dcc: beside?.bytes ?? null },
+    document: { number, bytes: file.bytes, dcc: beside?.bytes ?? null, standing },
     event: eventOf(certificateEvents.downloaded, id, {
       ...{ number, sha256: digest },
       ...(what === "dcc" ? { mediaType } : {}),
@@ -81,7 +86,13 @@ export const downloadCertificates = defineOperation({
       : [];
     if (certificates.length !== tokens.length)
       throw new Refused({ code: "not-found", message: "This certificate is not here." });
-    const taken = certificates.map((certificate) => documentOf(certificate, input.what));
+    const standings = await loadStandings(
+      tx,
+      certificates.map(({ id }) => id),
+    );
+    const taken = certificates.map((certificate) =>
+      documentOf(certificate, input.what, standings.get(certificate.id) ?? { kind: "valid" }),
+    );
     const events = taken.map(({ event }) => event);
     return {
       value: taken.map(({ document }) => document),

@@ -1,8 +1,13 @@
+import { loadStanding, loadStandings } from "@/lib/data/certificate/standing";
 import { hex } from "@/lib/data/hex";
 import { inScope } from "@/lib/data/in-scope";
 import { CertificateContent } from "@/lib/domain/certificate/content";
 import { type Program, programScope } from "@/lib/domain/machine/program";
-import type { WireCertificate, WireCertificatePage } from "@/lib/domain/machine/wire/certificate";
+import {
+  type WireCertificate,
+  type WireCertificatePage,
+  wireStandingOf,
+} from "@/lib/domain/machine/wire/certificate";
 import { pageSize } from "./wire-orders";
 
 const contentOf = (text: string): CertificateContent => CertificateContent.parse(JSON.parse(text));
@@ -12,16 +17,21 @@ export const wireCertificatesView = (program: Program, after: string | null): Pr
   inScope(programScope(program), async (tx) => {
     const rows = await tx.certificate.findMany({
       ...(after === null ? {} : { where: { number: { lt: after } } }),
-      select: { content: true, contentHash: true },
+      select: { id: true, content: true, contentHash: true },
       orderBy: { number: "desc" },
       take: pageSize + 1,
     });
-    const certificates = rows.slice(0, pageSize).map(({ content: text, contentHash }) => {
+    const standings = await loadStandings(
+      tx,
+      rows.map(({ id }) => id),
+    );
+    const certificates = rows.slice(0, pageSize).map(({ content: text, contentHash, id }) => {
       const { number, item, order, issuedOn } = contentOf(text);
       const { serial, tag } = item;
       return {
         ...{ number, serial, tag, order: order.number, purchaseOrder: order.purchaseOrder, issuedOn },
         contentHash: hex(contentHash),
+        standing: wireStandingOf(standings.get(id) ?? { kind: "valid" }),
       };
     });
     return { certificates, next: rows.length > pageSize ? (certificates.at(-1)?.number ?? null) : null };
@@ -34,5 +44,12 @@ export const wireCertificateView = (
 ): Promise<(WireCertificate & { readonly token: string }) | null> =>
   inScope(programScope(program), async (tx) => {
     const row = await tx.certificate.findUnique({ where: { number } });
-    return row && { contentHash: hex(row.contentHash), content: contentOf(row.content), token: row.token };
+    return (
+      row && {
+        contentHash: hex(row.contentHash),
+        content: contentOf(row.content),
+        token: row.token,
+        standing: wireStandingOf(await loadStanding(tx, row.id)),
+      }
+    );
   });

@@ -6,7 +6,7 @@ import { Hash } from "@/app/_ui/hash";
 import { LinkButton } from "@/app/_ui/link-button";
 import { Page } from "@/app/_ui/page";
 import { Section } from "@/app/_ui/section";
-import { StateMark } from "@/app/_ui/state-mark";
+import { StandingMark } from "@/app/_ui/standing-mark";
 import { Timestamp } from "@/app/_ui/timestamp";
 import { TypeLetter } from "@/app/_ui/type-letter";
 import { certificatePageView } from "@/lib/views/certificate-page";
@@ -14,8 +14,11 @@ import { requirePermission } from "@/lib/web/auth";
 import { load } from "@/lib/web/load";
 import { ReportLine } from "../../quality/report-line";
 import { StandardTable } from "../standard-table";
+import { AmendForms } from "./amend-forms";
+import { Asked } from "./asked";
 import { ResultTables } from "./result-tables";
 import { SecondLook } from "./second-look";
+import { StandingNotice } from "./standing-notice";
 
 type Props = { readonly params: Promise<{ readonly number: string }> };
 
@@ -31,7 +34,7 @@ export default async function CertificatePage({ params }: Props) {
     <Page
       title={content.number}
       crumbs={<Breadcrumb trail={[{ label: "Certificates", href: "/certificates" }]} />}
-      state={<StateMark state={file ? "issued" : "pending"} />}
+      state={<StandingMark standing={page.standing} />}
       lead={
         <>
           {content.item.tag} <TypeLetter letter={content.item.typeLetter} labelled /> serial{" "}
@@ -48,12 +51,26 @@ export default async function CertificatePage({ params }: Props) {
           <a className="button" data-kind="quiet" data-size="desk" href={`${page.href}/html`}>
             Read as a page
           </a>
-          <LinkButton href={page.href} download>
-            Download PDF
-          </LinkButton>
+          {page.hasDcc ? (
+            <LinkButton href={`${page.href}/dcc`} kind="quiet" download>
+              Download DCC (XML)
+            </LinkButton>
+          ) : null}
+          {file ? (
+            <>
+              <LinkButton href={`${page.href}/dcc`} kind="quiet" download>
+                DCC (XML)
+              </LinkButton>
+              <LinkButton href={page.href} download>
+                Download PDF
+              </LinkButton>
+            </>
+          ) : null}
         </>
       }
     >
+      <StandingNotice page={page} />
+      <Asked actor={actor} page={page} />
       <SecondLook page={page} />
       <Section title="Results" note="As printed. A number opens the chain it stands on." wide>
         <ResultTables content={content} />
@@ -79,9 +96,13 @@ export default async function CertificatePage({ params }: Props) {
               label: "Document hash",
               value: file ? <Hash value={file.sha256} label="Document hash" /> : "being made",
             },
+            ...(file?.sealFingerprint
+              ? [{ label: "Sealed with", value: <Hash value={file.sealFingerprint} label="Key" /> }]
+              : []),
           ]}
         />
       </Section>
+      <AmendForms page={page} />
       <Section title="History">
         <ul className="plain-list">
           {page.history.map((event) => (

@@ -1,6 +1,7 @@
 import { fetchDocuments } from "@/lib/operations/certificate/download";
 import { currentActor } from "@/lib/web/auth";
 import { documentResponse, notHere, refusedResponse } from "../document-response";
+import { standingHeader } from "../standing-header";
 
 type Context = { readonly params: Promise<{ readonly token: string }> };
 
@@ -11,7 +12,13 @@ export async function GET(_request: Request, { params }: Context): Promise<Respo
   try {
     const [document] = await fetchDocuments(actor, [(await params).token], () => new Date());
     return document
-      ? documentResponse(document.bytes, `${document.number}.pdf`, "application/pdf")
+      ? documentResponse(
+          document.bytes,
+          `${document.number}.pdf`,
+          "application/pdf",
+          "attachment",
+          standingHeader(document.standing),
+        )
       : notHere();
   } catch (error) {
     return refusedResponse(error);

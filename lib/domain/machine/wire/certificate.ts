@@ -1,5 +1,14 @@
 import { z } from "zod";
 import { CertificateContent } from "../../certificate/content";
+import type { Standing } from "../../certificate/standing";
+
+/** What became of it. Its document stays as it was, whatever this says. */
+export const WireStanding = z.strictObject({
+  state: z.enum(["pending", "valid", "amended", "replaced", "withdrawn"]),
+  successor: z.string().nullable().describe("Number of the certificate that counts instead."),
+  reason: z.string().nullable(),
+  since: z.iso.datetime().nullable(),
+});
 
 export const WireCertificateSummary = z.strictObject({
   number: z.string(),
@@ -12,6 +21,7 @@ export const WireCertificateSummary = z.strictObject({
     .string()
     .regex(/^[0-9a-f]{64}$/)
     .describe("SHA-256 over the RFC 8785 form of the content."),
+  standing: WireStanding,
 });
 
 export const WireCertificatePage = z.strictObject({
@@ -23,6 +33,14 @@ export const WireCertificatePage = z.strictObject({
 export const WireCertificate = z.strictObject({
   contentHash: z.string().regex(/^[0-9a-f]{64}$/),
   content: CertificateContent,
+  standing: WireStanding,
+});
+
+export const wireStandingOf = (standing: Standing): z.output<typeof WireStanding> => ({
+  state: standing.kind,
+  successor: "successor" in standing ? standing.successor : null,
+  reason: "reason" in standing ? standing.reason : null,
+  since: "at" in standing ? standing.at : null,
 });
 
 export type WireCertificatePage = z.output<typeof WireCertificatePage>;

@@ -1,17 +1,24 @@
 import { fetchDocuments } from "@/lib/operations/certificate/download";
 import { currentActor } from "@/lib/web/auth";
 import { documentResponse, notHere, refusedResponse } from "../../document-response";
+import { standingHeader } from "../../standing-header";
 
 type Context = { readonly params: Promise<{ readonly token: string }> };
 
-/** The same certificate for machines, alone: to whom the document is shown, and told in the log as a download too. */
+/** The digital calibration certificate alone, to staff and to the customer it belongs to. */
 export async function GET(_request: Request, { params }: Context): Promise<Response> {
   const actor = await currentActor();
   if (!actor) return notHere();
   try {
-    const [document] = await fetchDocuments(actor, [(await params).token], () => new Date(), "dcc");
-    return document
-      ? documentResponse(document.bytes, `${document.number}.xml`, "application/xml")
+    const [dcc] = await fetchDocuments(actor, [(await params).token], () => new Date(), "dcc");
+    return dcc
+      ? documentResponse(
+          dcc.bytes,
+          `${dcc.number}.xml`,
+          "application/xml",
+          "attachment",
+          standingHeader(dcc.standing),
+        )
       : notHere();
   } catch (error) {
     return refusedResponse(error);

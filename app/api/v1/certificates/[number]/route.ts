@@ -5,6 +5,6 @@ import type { NumberContext } from "../../after";
 export const GET = programRoute("certificates:read", async (program, _request, { params }: NumberContext) => {
   const certificate = await wireCertificateView(program, (await params).number);
   if (!certificate) return notHereProblem();
-  const { contentHash, content } = certificate;
-  return jsonResponse({ contentHash, content });
+  const { contentHash, content, standing } = certificate;
+  return jsonResponse({ contentHash, content, standing });
 });

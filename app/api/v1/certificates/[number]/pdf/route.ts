@@ -1,4 +1,5 @@
 import { documentResponse } from "@/app/api/certificates/document-response";
+import { standingHeader } from "@/app/api/certificates/standing-header";
 import { programActor } from "@/lib/domain/machine/program";
 import { Refused } from "@/lib/domain/refusal";
 import { fetchDocuments } from "@/lib/operations/certificate/download";
@@ -19,7 +20,13 @@ export const GET = programRoute("certificates:read", async (program, _request, {
   try {
     const [document] = await fetchDocuments(programActor(program), [certificate.token], () => new Date());
     return document
-      ? documentResponse(document.bytes, `${document.number}.pdf`, "application/pdf")
+      ? documentResponse(
+          document.bytes,
+          `${document.number}.pdf`,
+          "application/pdf",
+          "attachment",
+          standingHeader(document.standing),
+        )
       : notHereProblem();
   } catch (error) {
     if (error instanceof Refused && error.refusal.code === "wrong-state") return pending();

@@ -1,0 +1,120 @@
+import { ActionForm } from "@/app/_ui/action-form.client";
+import { ChoiceField } from "@/app/_ui/choice-field.client";
+import { Disclosure } from "@/app/_ui/disclosure";
+import { FieldGroup } from "@/app/_ui/field-group";
+import { Section } from "@/app/_ui/section";
+import { SubmitButton } from "@/app/_ui/submit-button.client";
+import { TextArea } from "@/app/_ui/text-area.client";
+import { TextField } from "@/app/_ui/text-field.client";
+import { amendmentKindLabels, amendmentKinds, correctionLabels } from "@/lib/domain/amendment/amendment";
+import type { CertificatePage } from "@/lib/views/certificate-page";
+import { askAmendmentAction, withdrawAction } from "../actions";
+
+type Props = { readonly page: CertificatePage };
+
+/** One line each, with what the certificate says now; what stays empty stays as it is. */
+function Fields({ page: { content } }: Props) {
+  const { customer, item, order } = content;
+  const inLine = [
+    ["customerName", customer.name],
+    ["customerContact", customer.contact],
+    ["purchaseOrder", order.purchaseOrder],
+    ["serial", item.serial],
+    ["construction", item.construction],
+    ["condition", item.condition],
+  ] as const;
+  return (
+    <FieldGroup
+      legend="What the new certificate says"
+      hint="What stays empty stays as it is. Results cannot be typed. This changes the certificate alone: correct the sensor's or the customer's own record too, where it is wrong there."
+    >
+      {inLine.map(([name, now]) => (
+        <TextField
+          key={name}
+          name={`corrections.${name}`}
+          label={correctionLabels[name]}
+          hint={`Now: ${now || "none"}`}
+          optional
+          maxLength={300}
+        />
+      ))}
+      <TextArea
+        name="corrections.customerAddressLines"
+        label={correctionLabels.customerAddressLines}
+        hint={`One line each. Now: ${customer.addressLines.join(", ")}`}
+        rows={3}
+        optional
+      />
+      <TextArea
+        name="corrections.remark"
+        label={correctionLabels.remark}
+        hint="A further sentence among the statements."
+        rows={2}
+        optional
+      />
+    </FieldGroup>
+  );
+}
+
+function Ask({ page }: Props) {
+  return (
+    <Disclosure summary="Ask for an amendment or a replacement">
+      <ActionForm action={askAmendmentAction} label="Ask for another certificate">
+        <input type="hidden" name="certificateId" value={page.id} />
+        <ChoiceField
+          name="kind"
+          legend="What"
+          defaultValue="amendment"
+          choices={amendmentKinds.map((value) => ({ value, label: amendmentKindLabels[value] }))}
+        />
+        <TextArea
+          name="reason"
+          label="Reason"
+          hint="It is printed on the new certificate, and the customer reads it."
+          rows={2}
+        />
+        <Fields page={page} />
+        <TextField
+          name="nonconformity"
+          label="Finding it comes from"
+          hint="Its number, under Quality."
+          optional
+          maxLength={40}
+        />
+        <div className="form-actions">
+          <SubmitButton kind="quiet">Ask for it</SubmitButton>
+        </div>
+      </ActionForm>
+    </Disclosure>
+  );
+}
+
+function Withdraw({ page }: Props) {
+  return (
+    <Disclosure summary="Withdraw this certificate">
+      <ActionForm action={withdrawAction} label="Withdraw">
+        <input type="hidden" name="certificateId" value={page.id} />
+        <TextArea
+          name="reason"
+          label="Why its results are not to be used"
+          hint="Public at once, and for good. The customer is told by letter and reads this."
+          rows={2}
+        />
+        <div className="form-actions">
+          <SubmitButton kind="quiet">Withdraw {page.content.number}</SubmitButton>
+        </div>
+      </ActionForm>
+    </Disclosure>
+  );
+}
+
+/** ISO/IEC 17025 7.8.8: what can become of a certificate that stands. */
+export function AmendForms({ page }: Props) {
+  if (!page.mayAmend && !page.mayWithdraw) return null;
+  return (
+    <Section title="Amend or withdraw" id="amend">
+      {page.mayAmend && !page.asked ? <Ask page={page} /> : null}
+      {page.mayWithdraw ? <Withdraw page={page} /> : null}
+    </Section>
+  );
+}

@@ -2,16 +2,17 @@ import { checkFile } from "@/lib/documents/authenticity/check-file";
 import { renderCertificate } from "@/lib/documents/certificate/render-certificate";
 import { attachCertificate } from "@/lib/documents/issue/attach-certificate";
 import type { CertificateContent } from "@/lib/domain/certificate/content";
+import { evidenceBytes } from "@/lib/domain/certificate/evidence-file/evidence-bytes";
 import { type BenchKeys, benchKeys } from "./bench-keys";
-import { benchBrowserCheck } from "./browser-check";
-import { heavyRun, heavySetpoints } from "./heavy-run";
+import { benchBrowserCheck, benchBrowserRecompute } from "./browser-check";
+import { heavyCertificate } from "./heavy-certificate";
+import { heavySetpoints } from "./heavy-run";
 import { compare } from "./measure";
 import { fixed, printFigure } from "./print-figure";
 import { benchTokens } from "./tokens";
 
 const at = new Date("2026-10-16T09:00:00Z");
 const address = `https://calibration.example/authenticity/${"bench".padEnd(43, "0")}`;
-const sensors = 40;
 
 /** Everything that lies between a signed content and a document that can be sent. */
 const issue = async (keys: BenchKeys, content: CertificateContent, evidence: Uint8Array | null) => {
@@ -23,24 +24,6 @@ const issue = async (keys: BenchKeys, content: CertificateContent, evidence: Uin
 const demandPassed = async (keys: BenchKeys, file: Uint8Array): Promise<void> => {
   const { verdict, reason } = await checkFile(file, { keys: keys.list, now: at });
   if (verdict !== "total-passed") throw new Error(`the bench's own document: ${reason}`);
-};
-
-/** One certificate for a lot of forty, at eight setpoints each. All of it is invented. */
-const heavyContent = (content: CertificateContent): CertificateContent => {
-  const rows = heavySetpoints.map((celsius, index) => ({
-    ...(content.rows[index % content.rows.length] as CertificateContent["rows"][number]),
-    setpoint: `${celsius} °C`,
-    nominalCelsius: `${celsius}.0`,
-  }));
-  const { item, receivedOn, performedFrom, performedTo, run, conditions, standards } = content;
-  const { performedBy } = content;
-  const { exception: _, ...evidence } = content.evidence;
-  const measured = { receivedOn, performedFrom, performedTo, run, conditions, rows, standards, evidence };
-  const sets = Array.from({ length: sensors }, (_, index) => ({
-    ...{ kind: "as-received" as const, ...measured, deviations: [], performedBy },
-    item: { ...item, tag: `T-${index + 1}`, serial: `B-${index + 1}` },
-  }));
-  return { ...content, rows, sets, item: sets[0]?.item ?? item };
 };
 
 /** What a document costs from content to seal, what its check costs in a browser, and what a token gives away. */
@@ -61,9 +44,11 @@ export const benchDocuments = async (bare: CertificateContent): Promise<void> =>
   );
   printFigure(figure);
   console.log(`  rate      ${fixed(60_000 / figure.oursMilliseconds)} certificates per minute`);
-  const evidence = new TextEncoder().encode(JSON.stringify(heavyRun()));
-  const file = await issue(keys, heavyContent(content), evidence);
+  const heavy = heavyCertificate(content);
+  const what = `${heavy.sensors} sensors × ${heavySetpoints.length} setpoints`;
+  const file = await issue(keys, heavy.content, evidenceBytes(heavy.evidence));
   await demandPassed(keys, file);
-  await benchBrowserCheck(file, keys.list, at, `${sensors} sensors × ${heavySetpoints.length} setpoints`);
+  await benchBrowserCheck(file, keys.list, at, what);
+  await benchBrowserRecompute(heavy.content, heavy.evidence, what);
   await benchTokens(bare);
 };

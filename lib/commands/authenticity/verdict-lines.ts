@@ -20,7 +20,9 @@ export const verdictLines = (
     "",
     ...words.facts.map(({ label, value }) => `${label}: ${value}`),
     ...(words.key ? [words.key.text, `  ${words.key.fingerprint}`] : []),
-    `Keys of ${keys.laboratory} as of ${keys.issuedAt.slice(0, 10)}.`,
+    keys.keys.length > 0
+      ? `Keys of ${keys.laboratory} as of ${keys.issuedAt.slice(0, 10)}.`
+      : "No keys of any laboratory were at hand.",
     "",
     ...whole.checks.map(
       ({ label, state, text }) => `${words.states[state].padEnd(width)}  ${label}: ${text}`,

@@ -71,6 +71,8 @@ const statementsOf = async (work: () => Promise<unknown>): Promise<string[]> => 
 beforeAll(async () => {
   database = await testDatabase();
   admin = await connect(database.adminUrl);
+  // How a certificate comes to its successor is tried elsewhere.
+  await admin.query("ALTER TABLE certificate_ending DISABLE TRIGGER guard_certificate_successor");
   runtime = await connect(database.runtimeUrl);
   world = await twoCustomers(admin);
   await admin.query("UPDATE sensor SET serial = 'NX-2024-417' WHERE id = $1", [world.a.sensorId]);

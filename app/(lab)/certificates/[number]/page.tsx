@@ -1,8 +1,6 @@
 import type { Metadata } from "next";
 import Link from "next/link";
 import { Breadcrumb } from "@/app/_ui/breadcrumb";
-import { FieldList } from "@/app/_ui/field-list";
-import { Hash } from "@/app/_ui/hash";
 import { LinkButton } from "@/app/_ui/link-button";
 import { Page } from "@/app/_ui/page";
 import { Section } from "@/app/_ui/section";
@@ -16,6 +14,7 @@ import { ReportLine } from "../../quality/report-line";
 import { StandardTable } from "../standard-table";
 import { AmendForms } from "./amend-forms";
 import { Asked } from "./asked";
+import { IssueSection } from "./issue-section";
 import { ResultTables } from "./result-tables";
 import { SecondLook } from "./second-look";
 import { StandingNotice } from "./standing-notice";
@@ -78,30 +77,7 @@ export default async function CertificatePage({ params }: Props) {
       <Section title="Stands on" wide>
         <StandardTable standards={page.standards} />
       </Section>
-      <Section title="Issue">
-        <FieldList
-          items={[
-            {
-              label: "Signed off",
-              value: (
-                <>
-                  {content.authorisedBy.name}, <Timestamp at={page.signedAt} precision="minute" />
-                </>
-              ),
-            },
-            { label: "Measured by", value: content.performedBy },
-            { label: "Performed", value: `${content.performedFrom} to ${content.performedTo}` },
-            { label: "Content hash", value: <Hash value={page.contentHash} label="Content hash" /> },
-            {
-              label: "Document hash",
-              value: file ? <Hash value={file.sha256} label="Document hash" /> : "being made",
-            },
-            ...(file?.sealFingerprint
-              ? [{ label: "Sealed with", value: <Hash value={file.sealFingerprint} label="Key" /> }]
-              : []),
-          ]}
-        />
-      </Section>
+      <IssueSection page={page} />
       <AmendForms page={page} />
       <Section title="History">
         <ul className="plain-list">

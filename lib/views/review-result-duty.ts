@@ -2,6 +2,7 @@ import type { Tx } from "@/lib/data/in-scope";
 import { loadDuty } from "@/lib/data/review/load-duty";
 import type { ReviewRun } from "@/lib/data/review/load-review-run";
 import { nextToOpen } from "@/lib/data/review/next-to-open";
+import { signedTags } from "@/lib/data/review/review-summary";
 import { printedDifference } from "@/lib/domain/review/printed-difference";
 import { resultKey } from "@/lib/domain/review/result-name";
 import type { Actor } from "@/lib/domain/staff/actor";
@@ -38,7 +39,7 @@ export const resultDuty = async (tx: Tx, review: ReviewRun, actor: Actor, result
     mustOpen: duty.mustOpen.length,
     opened: duty.mustOpen.length - duty.unopened.length,
     nextToOpen: nextToOpen(review, duty, point),
-    mayRemark: isWaiting || review.run.state === "returned",
+    mayRemark: (isWaiting || review.run.state === "returned") && !signedTags(review).has(point.sensor),
     remarks: duty.remarks.filter(
       (one) =>
         one.sensorId === null ||

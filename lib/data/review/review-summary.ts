@@ -22,16 +22,20 @@ export const exceptionsOf = (
       ),
   });
 
+/** Tags of the sensors that are signed for. */
+export const signedTags = (review: ReviewRun): ReadonlySet<string> =>
+  new Set(
+    review.sensors
+      .filter(({ id }) => review.certificates.some(({ sensorId }) => sensorId === id))
+      .map(({ tag }) => tag),
+  );
+
 /** Without what speaks only of sensors that are signed for already: those are settled. */
 export const stillOpen = (
   review: ReviewRun,
   exceptions: readonly ReviewException[],
 ): readonly ReviewException[] => {
-  const signed = new Set(
-    review.sensors
-      .filter(({ id }) => review.certificates.some(({ sensorId }) => sensorId === id))
-      .map(({ tag }) => tag),
-  );
+  const signed = signedTags(review);
   return exceptions.filter(
     ({ point, others = [] }) => !point || [point, ...others].some(({ sensor }) => !signed.has(sensor)),
   );

@@ -119,3 +119,25 @@ it("names every result of a pattern, and none of them twice", () => {
     expect(keys.length).toBe(one.kind === "swap" ? 16 : one.kind === "reference-shift" ? 40 : 80);
   }
 });
+
+it("says of a certificate that is wrong throughout that every setpoint shifted, and has everything opened", () => {
+  const { reviewed, faults } = simulateReview(2, { hasFaults: false, isOwnNew: true });
+  const wrong = reviewed.map(({ point, ...rest }) => ({
+    ...rest,
+    junction: "J-1",
+    point: { ...point, errorCelsius: point.errorCelsius + 3 },
+  }));
+  const [first] = exceptionsOf({ reviewed: wrong, faults });
+  expect(first).toMatchObject({ kind: "reference-shift", subject: "References" });
+  expect(first!.text).toMatch(/at every setpoint by \+[23]\.\d\d °C/);
+  // All hang on one junction, which would show itself in the same way.
+  expect(first!.text).toMatch(/or the reference junction$/);
+  expect(namesOf(first!)).toHaveLength(320);
+});
+
+it("says nothing in common of two sensors, nor of results that have none before them", () => {
+  const { reviewed, faults } = simulateReview(3, { hasFaults: true, isOwnNew: true });
+  const two = reviewed.filter(({ point }) => ["T-01", "T-03"].includes(point.sensor));
+  expect(exceptionsOf({ reviewed: two, faults }).filter(({ kind }) => kind.endsWith("shift"))).toEqual([]);
+  expect(exceptionsOf({ reviewed: reviewed.map((one) => ({ ...one, earlier: null })), faults })).toEqual([]);
+});

@@ -38,7 +38,8 @@ export const sealKeysPageView = (actor: Actor, now: Date) =>
     const inUse = keys.find(
       ({ purpose, state }) => purpose === "seal" && (state.kind === "in-force" || state.kind === "ends-soon"),
     );
-    return { keys, inUse: inUse ?? null };
+    // What seals stands before what tells the time.
+    return { keys: keys.toSorted((a, b) => a.purpose.localeCompare(b.purpose)), inUse: inUse ?? null };
   });
 
 export type SealKeysPage = Awaited<ReturnType<typeof sealKeysPageView>>;

@@ -9,13 +9,14 @@ const short = (fingerprint: string): string => fingerprint.slice(0, 16);
 
 /** The two ways in which a key ends; what each does to documents that are out there is said beside it. */
 export function EndKey({ sealKey }: { readonly sealKey: SealKeyRow }) {
+  const verb = sealKey.purpose === "seal" ? "seals" : "tells the time";
   const id = <input type="hidden" name="id" value={sealKey.id} />;
   const why = <TextField name="reason" label="Why" hint="Published with the list of keys." maxLength={300} />;
   return (
-    <>
+    <div>
       {sealKey.mayRetire ? (
         <Disclosure summary="Retire">
-          <p className="quiet">It seals no more; what it sealed stays good.</p>
+          <p className="quiet">It {verb} no more; what it did before stays good.</p>
           <ActionForm action={retireKeyAction} label={`Retire ${short(sealKey.fingerprint)}`}>
             {id}
             {why}
@@ -26,8 +27,10 @@ export function EndKey({ sealKey }: { readonly sealKey: SealKeyRow }) {
       {sealKey.mayRevoke ? (
         <Disclosure summary="Revoke">
           <p className="quiet">
-            It was lost, or somebody else could use it: nothing it sealed from that moment on is trusted, and
-            without a timestamp nothing it ever sealed. This cannot be undone.
+            It was lost, or somebody else could use it: from that moment on nothing it{" "}
+            {verb === "seals" ? "sealed" : "attested"} is trusted.{" "}
+            {verb === "seals" ? "Without a timestamp, nothing that it ever sealed is." : ""} This cannot be
+            undone.
           </p>
           <ActionForm action={revokeKeyAction} label={`Revoke ${short(sealKey.fingerprint)}`}>
             {id}
@@ -41,6 +44,6 @@ export function EndKey({ sealKey }: { readonly sealKey: SealKeyRow }) {
           </ActionForm>
         </Disclosure>
       ) : null}
-    </>
+    </div>
   );
 }

@@ -55,12 +55,7 @@ export function KeyTable({ keys }: { readonly keys: readonly SealKeyRow[] }) {
               </div>
             </>
           ),
-          does: (
-            <>
-              {key.does}
-              <div className="quiet">{key.from}</div>
-            </>
-          ),
+          does: `${key.does}, ${key.from}`,
           until: <Timestamp at={key.notAfter} precision="day" />,
           state: <State state={key.state} reason={key.reason} />,
           end: <EndKey sealKey={key} />,

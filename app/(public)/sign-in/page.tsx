@@ -63,6 +63,10 @@ export default async function SignInPage({ searchParams }: Props) {
         <a href="/reset">The password is lost</a>: a link for a new one comes by mail. No address yet? The
         laboratory’s quality manager invites people, and so does a colleague of yours who may.
       </p>
+      <p className="quiet form">
+        You hold a certificate of this laboratory? <a href="/authenticity">Check whether it is genuine</a>:
+        that needs no account.
+      </p>
     </Page>
   );
 }

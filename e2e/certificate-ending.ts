@@ -53,7 +53,7 @@ export type Issued = {
   readonly file: Buffer;
 };
 
-/** Documents of one customer, as they lie in the database. */
+/** Documents of one customer that stand as they were issued, as they lie in the database. */
 export const issuedCertificates = async (count: number): Promise<readonly Issued[]> => {
   const client = new pg.Client({ connectionString: process.env.E2E_DATABASE_URL ?? "" });
   await client.connect();
@@ -62,6 +62,7 @@ export const issuedCertificates = async (count: number): Promise<readonly Issued
       `SELECT c.number, c.token, encode(c.content_hash, 'hex') AS "contentHash", f.bytes AS file
          FROM certificate c JOIN certificate_file f ON f.certificate_id = c.id AND f.media_type = 'application/pdf'
         WHERE c.customer_id = (SELECT customer_id FROM certificate GROUP BY customer_id ORDER BY count(*) DESC, 1 LIMIT 1)
+          AND NOT EXISTS (SELECT FROM certificate_ending e WHERE c.id IN (e.certificate_id, e.successor_id))
         ORDER BY c.number LIMIT $1`,
       [count],
     );

@@ -30,6 +30,7 @@ const standingBefore = async (tx: Tx, review: ReviewRun, labels: readonly Known[
     labels.map(({ id }) => id),
   );
   const before = all.filter(({ signedAt }) => signedAt < review.run.createdAt);
+  if (before.length === 0) return [];
   const ended = await tx.certificateEnding.findMany({
     where: { certificateId: { in: before.map(({ id }) => id) } },
     select: { certificateId: true },

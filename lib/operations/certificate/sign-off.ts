@@ -5,15 +5,11 @@ import { enqueueIssue } from "@/lib/data/certificate/enqueue-issue";
 import { insertCertificate } from "@/lib/data/certificate/insert-certificate";
 import { insertParts } from "@/lib/data/certificate/insert-parts";
 import { insertSignOffDecisions } from "@/lib/data/certificate/insert-sign-off-decisions";
-import { loadBundle } from "@/lib/data/certificate/load-bundle";
 import { hex } from "@/lib/data/hex";
 import { holdsOf } from "@/lib/data/hold/holds-of";
-import type { Tx } from "@/lib/data/in-scope";
 import { nextNumber } from "@/lib/data/number/next-number";
 import { documentUrl } from "@/lib/data/public-url";
 import { closeReview } from "@/lib/data/review/close-review";
-import { loadOpened } from "@/lib/data/review/load-opened";
-import { loadRemarks } from "@/lib/data/review/load-remarks";
 import { loadReviewRun, type ReviewRun } from "@/lib/data/review/load-review-run";
 import { setSensorState } from "@/lib/data/sensor/set-state";
 import { sha256 } from "@/lib/data/sha256";
@@ -29,12 +25,8 @@ import { contentHash } from "@/lib/domain/certificate/content-hash";
 import { certificateEvents } from "@/lib/domain/certificate/events";
 import { performerSignedOff } from "@/lib/domain/certificate/texts";
 import { decideNotHeld } from "@/lib/domain/hold/decide-not-held";
-import { readLineOptions } from "@/lib/domain/order/options";
-import { decideOneLot } from "@/lib/domain/parts/decide-one-lot";
 import { demand, Refused } from "@/lib/domain/refusal";
-import { decideOpened } from "@/lib/domain/review/decide-opened";
 import { decideReviewable } from "@/lib/domain/review/decide-reviewable";
-import { decideSettled } from "@/lib/domain/review/decide-settled";
 import { decideSignOffStanding, type SignOffStanding } from "@/lib/domain/review/may-decide";
 import { SigningAct } from "@/lib/domain/signing/act";
 import { meanings } from "@/lib/domain/signing/meaning";
@@ -42,53 +34,10 @@ import { demandAuthorised } from "../authorisation/demand-authorised";
 import { defineOperation, type OperationContext } from "../operation";
 import { beginSigning, type Signing } from "../signing/begin-signing";
 import { proveAct } from "../signing/prove-act";
+import { demandLookedAt } from "./demand-looked-at";
+import { demandSignable, type Item, sensorsOnIt } from "./demand-signable";
 
 type SignOffContext = Pick<OperationContext, "now" | "tx"> & { readonly signing: Signing };
-type Item = { readonly sensorId: string; readonly others: readonly string[]; readonly reviewedHash: string };
-
-const sensorsOf = ({ sensorId, others }: Item): readonly string[] => [sensorId, ...others];
-
-/** One certificate for several sensors only where the order asks for it: those of one line. */
-const demandOneLot = (review: ReviewRun, item: Item): void => {
-  if (item.others.length === 0) return;
-  const lines = sensorsOf(item).map((id) => review.sensors.find((sensor) => sensor.id === id)?.line);
-  const [first] = lines;
-  demand(
-    decideOneLot(
-      lines.map((line) => line?.id ?? null),
-      first ? readLineOptions(first.options).report : "per-sensor",
-    ),
-  );
-};
-
-/** What was on the signatory's screen has to be what is there now, byte for byte. */
-const demandReviewed = async (tx: Tx, review: ReviewRun, item: Item) => {
-  const bundle = demand(await loadBundle(tx, review, sensorsOf(item)));
-  const reviewed = demand(composeBundle(bundle, null));
-  if (hex(contentHash(reviewed, sha256)) !== item.reviewedHash)
-    throw new Refused({
-      code: "changed-meanwhile",
-      message: `What the certificate of ${bundle.filedUnder.parts.sensor.tag} would say has changed since you opened it. Nothing was signed off; reload and look again.`,
-    });
-  return bundle;
-};
-
-const demandUnsigned = (review: ReviewRun, item: Item): void => {
-  const signed = review.certificates.find(({ sensorId }) => sensorsOf(item).includes(sensorId));
-  if (!signed) return;
-  const { tag } = review.sensors.find(({ id }) => id === signed.sensorId) ?? { tag: "It" };
-  throw new Refused({
-    code: "wrong-state",
-    message: `${tag} already has its certificate from this run: ${signed.number}.`,
-  });
-};
-
-/** What stands out and what the lot named was opened by whoever signs, and no remark on it is left without an answer. */
-const demandLookedAt = async (tx: Tx, review: ReviewRun, personId: string, sensorIds: readonly string[]) => {
-  const sensors = review.sensors.filter(({ id }) => sensorIds.includes(id)).map(({ tag }) => tag);
-  demand(decideOpened({ ...(await loadOpened(tx, review, personId)), sha256, sensors }));
-  demand(decideSettled(await loadRemarks(tx, review), sensors));
-};
 
 /** Where anyone can check it; a process that people do not reach knows no address. */
 const authenticityOf = (token: string) => {
@@ -188,7 +137,7 @@ export const signOff = defineOperation({
       .min(1, "Choose at least one sensor to sign off.")
       .refine(
         (items) =>
-          new Set(items.flatMap(sensorsOf)).size ===
+          new Set(items.flatMap(sensorsOnIt)).size ===
           items.reduce((sum, { others }) => sum + 1 + others.length, 0),
         "A sensor is named twice.",
       ),
@@ -208,14 +157,12 @@ export const signOff = defineOperation({
         seenEvaluationId: input.evaluationId,
       }),
     );
-    const sensorIds = input.items.flatMap(sensorsOf);
+    const sensorIds = input.items.flatMap(sensorsOnIt);
     demand(decideNotHeld(await holdsOf(tx, sensorIds), "signed off"));
     await demandLookedAt(tx, review, signing.personId, sensorIds);
     const signed = [];
     for (const item of input.items) {
-      demandUnsigned(review, item);
-      demandOneLot(review, item);
-      const bundle = await demandReviewed(tx, review, item);
+      const bundle = await demandSignable(tx, review, item);
       const standing = demand(
         decideSignOffStanding({
           signatoryId: signing.personId,

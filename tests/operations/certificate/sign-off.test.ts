@@ -14,7 +14,7 @@ import { returnRun } from "@/lib/operations/review/return";
 import { addEvaluation, buildRun } from "../../support/build-run";
 import { buildWorld, type World } from "../../support/build-world";
 import { type TestDatabase, testDatabase } from "../../support/database";
-import { openForSigners, signClock, signOffInput } from "../../support/sign-run";
+import { openForSigners, signClock, signingAct, signOffInput } from "../../support/sign-run";
 
 let database: TestDatabase;
 let world: World;
@@ -161,15 +161,18 @@ describe("sign-off", () => {
   });
 
   it("gives 50 parallel sign-offs 50 numbers without a gap, though some are refused in between", async () => {
-    const first = await buildRun(world, { owners: Array.from({ length: 25 }, () => "north" as const) });
-    const second = await buildRun(world, { owners: Array.from({ length: 25 }, () => "south" as const) });
+    const runs: Awaited<ReturnType<typeof buildRun>>[] = [];
+    for (const owner of ["north", "south", "north", "south", "north"] as const)
+      runs.push(await buildRun(world, { owners: Array.from({ length: 10 }, () => owner) }));
     const before = await inScope(laboratory, (tx) => tx.certificate.count());
     const inputs = await Promise.all(
-      [first, second].flatMap((built) => built.sensors.map((sensor) => signOffInput(built, [sensor]))),
+      runs.flatMap((built) => built.sensors.map((sensor) => signOffInput(built, [sensor]))),
     );
-    const spoiled = inputs
-      .slice(0, 5)
-      .map((input) => ({ ...input, items: [{ ...input.items[0]!, reviewedHash: "f".repeat(64) }] }));
+    const spoiled = inputs.slice(0, 5).map((input) => ({
+      ...input,
+      items: [{ ...input.items[0]!, reviewedHash: "f".repeat(64) }],
+      act: signingAct(),
+    }));
     const settled = await Promise.allSettled(
       [...inputs.slice(0, 25), ...spoiled, ...inputs.slice(25)].map((input) =>
         sign(world.people.signatory, input),

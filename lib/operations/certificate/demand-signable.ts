@@ -1,0 +1,62 @@
+import { loadBundle } from "@/lib/data/certificate/load-bundle";
+import { hex } from "@/lib/data/hex";
+import type { Tx } from "@/lib/data/in-scope";
+import type { ReviewRun } from "@/lib/data/review/load-review-run";
+import { sha256 } from "@/lib/data/sha256";
+import type { CertificateBundle } from "@/lib/domain/certificate/bundle";
+import { composeBundle } from "@/lib/domain/certificate/compose-bundle";
+import { contentHash } from "@/lib/domain/certificate/content-hash";
+import { readLineOptions } from "@/lib/domain/order/options";
+import { decideOneLot } from "@/lib/domain/parts/decide-one-lot";
+import { demand, Refused } from "@/lib/domain/refusal";
+
+/** One certificate to be signed for: as the form sends it. */
+export type Item = {
+  readonly sensorId: string;
+  readonly others: readonly string[];
+  readonly reviewedHash: string;
+};
+
+export const sensorsOnIt = ({ sensorId, others }: Item): readonly string[] => [sensorId, ...others];
+
+/** One certificate for several sensors only where the order asks for it: those of one line. */
+const demandOneLot = (review: ReviewRun, item: Item): void => {
+  if (item.others.length === 0) return;
+  const lines = sensorsOnIt(item).map((id) => review.sensors.find((sensor) => sensor.id === id)?.line);
+  const [first] = lines;
+  demand(
+    decideOneLot(
+      lines.map((line) => line?.id ?? null),
+      first ? readLineOptions(first.options).report : "per-sensor",
+    ),
+  );
+};
+
+/** What was on the signatory's screen has to be what is there now, byte for byte. */
+const demandReviewed = async (tx: Tx, review: ReviewRun, item: Item) => {
+  const bundle = demand(await loadBundle(tx, review, sensorsOnIt(item)));
+  const reviewed = demand(composeBundle(bundle, null));
+  if (hex(contentHash(reviewed, sha256)) !== item.reviewedHash)
+    throw new Refused({
+      code: "changed-meanwhile",
+      message: `What the certificate of ${bundle.filedUnder.parts.sensor.tag} would say has changed since you opened it. Nothing was signed off; reload and look again.`,
+    });
+  return bundle;
+};
+
+const demandUnsigned = (review: ReviewRun, item: Item): void => {
+  const signed = review.certificates.find(({ sensorId }) => sensorsOnIt(item).includes(sensorId));
+  if (!signed) return;
+  const { tag } = review.sensors.find(({ id }) => id === signed.sensorId) ?? { tag: "It" };
+  throw new Refused({
+    code: "wrong-state",
+    message: `${tag} already has its certificate from this run: ${signed.number}.`,
+  });
+};
+
+/** What the certificate is composed from, if it is not signed yet and says what was on the signatory's screen. */
+export const demandSignable = async (tx: Tx, review: ReviewRun, item: Item): Promise<CertificateBundle> => {
+  demandUnsigned(review, item);
+  demandOneLot(review, item);
+  return demandReviewed(tx, review, item);
+};

@@ -62,10 +62,6 @@ export function CertificateChoice({ certificates }: { readonly certificates: rea
                   </>
                 )}
                 <a href={`${certificate.href}/html`}>read it as a page</a>,{" "}
-                <a href={`${certificate.href}/dcc`} download>
-                  for machines (DCC, XML)
-                </a>
-                ,{" "}
                 <a href={`${certificate.href}/evidence`} download>
                   its evidence (JSON)
                 </a>

@@ -127,6 +127,7 @@ describe("the document", () => {
       }),
     );
     expect(JSON.parse(last!.payload)).toMatchObject({ number: north!.number, mediaType: "application/xml" });
+    expect((await certificatePageView(world.people.signatory, north!.number)).hasDcc).toBe(true);
   });
 
   it("comes together with others in one ZIP", async () => {

@@ -52,18 +52,13 @@ export default async function CertificatePage({ params }: Props) {
           </a>
           {page.hasDcc ? (
             <LinkButton href={`${page.href}/dcc`} kind="quiet" download>
-              Download DCC (XML)
+              DCC (XML)
             </LinkButton>
           ) : null}
           {file ? (
-            <>
-              <LinkButton href={`${page.href}/dcc`} kind="quiet" download>
-                DCC (XML)
-              </LinkButton>
-              <LinkButton href={page.href} download>
-                Download PDF
-              </LinkButton>
-            </>
+            <LinkButton href={page.href} download>
+              Download PDF
+            </LinkButton>
           ) : null}
         </>
       }

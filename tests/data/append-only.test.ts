@@ -168,7 +168,7 @@ it("runs what has the owner's rights with a fixed search path, and not for every
        WHERE pronamespace = 'public'::regnamespace AND proowner = 'emfolio_owner'::regrole`,
   );
   const definers = rows.filter((row) => row.prosecdef).map((row) => row.proname);
-  expect(definers.sort()).toEqual(["audit_append", "next_number"]);
+  expect(definers.sort()).toEqual(["audit_append", "authenticity", "next_number"]);
   for (const row of rows) {
     expect([row.proname, row.config]).toEqual([row.proname, '{"search_path=pg_catalog, pg_temp"}']);
     // An entry that begins with "=" is a grant to PUBLIC.

@@ -10,7 +10,7 @@ import { insertParts } from "@/lib/data/certificate/insert-parts";
 import { hex } from "@/lib/data/hex";
 import type { Tx } from "@/lib/data/in-scope";
 import { nextNumber } from "@/lib/data/number/next-number";
-import { publicUrl } from "@/lib/data/public-url";
+import { documentUrl } from "@/lib/data/public-url";
 import { sha256 } from "@/lib/data/sha256";
 import { insertSignature } from "@/lib/data/signing/signature-store";
 import { freezeChain } from "@/lib/data/trace/freeze-chain";
@@ -58,7 +58,7 @@ const signSuccessor = async (
   const year = now.getUTCFullYear();
   const number = certificateNumber(year, await nextNumber(tx, `certificate-${year}`));
   const token = randomBytes(32).toString("base64url");
-  const origin = publicUrl();
+  const origin = documentUrl();
   const content = demand(
     amended.compose({
       number,

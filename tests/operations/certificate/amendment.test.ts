@@ -4,6 +4,7 @@ import { loadStanding } from "@/lib/data/certificate/standing";
 import { closeDatabase, configureDatabase } from "@/lib/data/client";
 import { hex } from "@/lib/data/hex";
 import { inScope } from "@/lib/data/in-scope";
+import { configurePublicUrl } from "@/lib/data/public-url";
 import { sha256 } from "@/lib/data/sha256";
 import { CertificateContent } from "@/lib/domain/certificate/content";
 import { contentHash } from "@/lib/domain/certificate/content-hash";
@@ -23,6 +24,7 @@ import { type TestDatabase, testDatabase } from "../../support/database";
 import { issueAllNow } from "../../support/issue-now";
 import { contentOf, rederived } from "../../support/parts-seen";
 import { openForSigners, signClock, signingAct, signRun } from "../../support/sign-run";
+import { signedWithWorkingStandard } from "../../support/working-standard";
 
 let database: TestDatabase;
 let world: World;
@@ -78,7 +80,11 @@ describe("an amendment", () => {
     const old = signed[0]!;
     const { quality, signatory } = world.people;
     const before = await contentOf(old.id);
-    const file = await fetchDocuments(world.people.north, [old.token], signClock);
+    const file = async () => {
+      const [document] = await fetchDocuments(world.people.north, [old.token], signClock);
+      return { sha256: hex(sha256(document!.bytes)), standing: document!.standing.kind };
+    };
+    const { sha256: digest } = await file();
     const { id } = await ask(quality, old, {
       customerName: "Northern Furnaces (corrected)",
       serial: "N-CORRECTED",
@@ -106,7 +112,7 @@ describe("an amendment", () => {
     });
     expect(await standingOf(row.id)).toEqual({ kind: "pending" });
     // Its file stays as it was.
-    expect(await fetchDocuments(world.people.north, [old.token], signClock)).toEqual(file);
+    expect(await file()).toEqual({ sha256: digest, standing: "amended" });
     const signature = await inScope(laboratory, (tx) =>
       tx.signature.findUniqueOrThrow({ where: { certificateId: row.id } }),
     );
@@ -207,6 +213,27 @@ describe("a withdrawal", () => {
     await expect(withdraw(quality, signed[4]!)).rejects.toThrow("is withdrawn since 2026-03-05");
     await expect(sign(world.people.technician, id)).rejects.toThrow("decided already");
     expect(await fetchDocuments(world.people.north, [signed[4]!.token], signClock)).toHaveLength(1);
+  });
+
+  it("tells the customer by letter, and puts in doubt what it had calibrated", async () => {
+    const { own, equipment } = await signedWithWorkingStandard(world);
+    await issueAllNow();
+    configurePublicUrl("https://calibration.example");
+    await withdraw(world.people.quality, own);
+    const { letters, findings } = await inScope(laboratory, async (tx) => ({
+      letters: await tx.mailMessage.findMany({ where: { kind: "certificate-withdrawn" } }),
+      findings: await tx.nonconformity.findMany({ where: { subjectId: equipment.id } }),
+    }));
+    expect(letters.length).toBeGreaterThan(0);
+    for (const { body, subject } of letters) {
+      expect(body).toMatch(/https:\/\/calibration\.example\/portal\/orders\/O-/);
+      // Neither which one nor why goes by mail.
+      expect(`${subject} ${body}`).not.toContain(own.number);
+      expect(body).not.toContain("Another sensor");
+    }
+    expect(findings).toMatchObject([
+      { title: `${equipment.tag} is in doubt`, description: expect.stringContaining(own.number) },
+    ]);
   });
 
   it("is not for what is still being made", async () => {

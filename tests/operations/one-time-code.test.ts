@@ -1,6 +1,6 @@
 import { URI } from "otpauth";
 import { describe, expect, it } from "vitest";
-import { base32, keyUri } from "@/lib/domain/account/key-uri";
+import { base32, keyUri, secretOfKey } from "@/lib/domain/account/key-uri";
 import { codeAt, newRecoveryCode, recoveryHash, stepOf, stepOfCode } from "@/lib/operations/one-time-code";
 
 const secret = new TextEncoder().encode("12345678901234567890");
@@ -48,6 +48,9 @@ describe("one-time codes", () => {
       ["foobar", "MZXW6YTBOI"],
     ] as const;
     for (const [text, coded] of texts) expect(base32(new TextEncoder().encode(text))).toBe(coded);
+    for (const [text, coded] of texts)
+      if (text !== "") expect(secretOfKey(coded.toLowerCase())).toEqual(new TextEncoder().encode(text));
+    expect([secretOfKey(""), secretOfKey("JBSW1")]).toEqual([null, null]);
   });
 });
 

@@ -24,7 +24,7 @@ export async function announce(
     for (const { email, codeKey } of signIns)
       if (codeKey !== undefined)
         log(
-          `${email} signs in and signs certificates with one-time codes as well: put this key into an\nauthenticator (RFC 6238, SHA-1, 6 digits, 30 s). In the demonstration only it is told here:\n  ${codeKey}`,
+          `${email} signs in and signs certificates with one-time codes as well: put this key into an\nauthenticator (RFC 6238, SHA-1, 6 digits, 30 s). In the demonstration only it is told here:\n  ${codeKey}\nWithout an authenticator, this prints the present code: npm run --silent code -- ${codeKey}`,
         );
   } else {
     const { createFirstAccessLink } = await import("@/lib/operations/staff/first-access");

@@ -147,3 +147,19 @@ it("has an offer that was agreed to and one that waits, a promised day, and a pa
   });
   expect(told.slots).toBeGreaterThan(0);
 });
+
+it("signs each certificate by password and one-time code, under an authorisation somebody else granted", async () => {
+  const { certificates, signatures, granted } = await inScope(laboratory, async (tx) => ({
+    certificates: await tx.certificate.findMany({ select: { id: true } }),
+    signatures: await tx.signature.findMany(),
+    granted: await tx.authorisation.findMany(),
+  }));
+  const signed = signatures.map(({ certificateId }) => certificateId);
+  expect(signed.toSorted()).toEqual(certificates.map(({ id }) => id).toSorted());
+  expect(new Set(signatures.map(({ means }) => means))).toEqual(new Set(["password+code"]));
+  for (const { personId, authorisationId } of signatures) {
+    const held = granted.find(({ id }) => id === authorisationId);
+    expect(held).toMatchObject({ personId, activity: "sign-off" });
+    expect(held?.grantedById).not.toBe(personId);
+  }
+});

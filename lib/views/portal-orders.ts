@@ -1,8 +1,10 @@
+import { loadStandings } from "@/lib/data/certificate/standing";
 import type { Tx } from "@/lib/data/in-scope";
 import { certificatesOfSensors } from "@/lib/data/parts/certificates-of-sensors";
 import { heldSensorIds } from "@/lib/data/portal/held-sensors";
 import { loadOpenQuestions } from "@/lib/data/portal/open-questions";
 import { orderSensorStates } from "@/lib/data/sql/order-sensor-states";
+import type { Standing } from "@/lib/domain/certificate/standing";
 import { besideAnchor, cutPage, portalPageSize, turnOf } from "@/lib/domain/list/page";
 import { orderProgress, plainSensorStates } from "@/lib/domain/order/progress";
 import { tolerancePhrase } from "@/lib/domain/order/tolerance-phrase";
@@ -93,7 +95,12 @@ const wholeSummaryOf = (row: Row) =>
 
 const sensorOf = (
   sensor: Row["lines"][number]["sensors"][number],
-  certificates: readonly { readonly sensorId: string; readonly number: string; readonly token: string }[],
+  certificates: readonly {
+    readonly sensorId: string;
+    readonly number: string;
+    readonly token: string;
+    readonly standing: Standing;
+  }[],
   held: ReadonlySet<string>,
 ) => ({
   tag: sensor.tag,
@@ -109,7 +116,10 @@ const sensorOf = (
   remark: sensor.intake?.condition === "deviates" ? sensor.intake.conditionNote : "",
   certificates: certificates
     .filter(({ sensorId }) => sensorId === sensor.id)
-    .map(({ number, token }) => ({ number, token, href: `/api/certificates/${token}` })),
+    .map(({ number, standing, token }) => ({
+      ...{ number, standing, token },
+      href: `/api/certificates/${token}`,
+    })),
 });
 
 const lineOf = (line: Row["lines"][number]) => ({
@@ -145,13 +155,19 @@ export const portalOrderView = (actor: Actor, number: string) =>
     const sensors = row.lines.flatMap((line) => line.sensors);
     const ids = sensors.map(({ id }) => id);
     const certificates = await certificatesOfSensors(tx, ids);
+    const standings = await loadStandings(
+      tx,
+      certificates.map(({ id }) => id),
+    );
+    const standingOf = ({ id }: { readonly id: string }) => standings.get(id) ?? ({ kind: "valid" } as const);
+    const shown = certificates.map((one) => ({ ...one, standing: standingOf(one) }));
     const held = await heldSensorIds(tx, ids);
     const notes = await tx.orderNote.findMany({ where: { orderId: row.id }, orderBy: { id: "asc" } });
     return {
       ...wholeSummaryOf(row),
       counts: countsOf(row, held),
       lines: row.lines.map(lineOf),
-      sensors: sensors.map((sensor) => sensorOf(sensor, certificates, held)),
+      sensors: sensors.map((sensor) => sensorOf(sensor, shown, held)),
       questions: (await loadOpenQuestions(tx, { orderId: row.id })).map(({ id, text, choices, serial }) => ({
         ...{ id, text, choices, serial },
       })),

@@ -1,10 +1,10 @@
 import { AskAgain } from "@/app/_ui/ask-again.client";
 import { Button } from "@/app/_ui/button";
 import { EmptyState } from "@/app/_ui/empty-state";
+import { EndedNote } from "@/app/_ui/ended-note";
 import { FieldGroup } from "@/app/_ui/field-group";
 import { StandingMark } from "@/app/_ui/standing-mark";
 import { TypeLetter } from "@/app/_ui/type-letter";
-import { hasEnded, standingSentence } from "@/lib/domain/certificate/standing";
 import type { PortalCertificate } from "@/lib/views/portal-certificates";
 
 /** More at once would be a long wait on a telephone. */
@@ -15,9 +15,12 @@ function CertificateStanding({ certificate }: { readonly certificate: PortalCert
   const { follows, number, standing } = certificate;
   return (
     <>
-      {standing.kind === "valid" ? null : <StandingMark standing={standing} />}{" "}
-      {hasEnded(standing) ? <strong>{standingSentence(number, standing)} </strong> : null}
-      {standing.kind === "pending" ? "Its document is being made and is here in a few minutes. " : null}
+      <EndedNote number={number} standing={standing} />
+      {standing.kind === "pending" ? (
+        <>
+          <StandingMark standing={standing} /> Its document is being made and is here in a few minutes.{" "}
+        </>
+      ) : null}
       {follows === null ? null : `It counts instead of ${follows}. `}
     </>
   );

@@ -1,3 +1,4 @@
+import { loadStandings } from "@/lib/data/certificate/standing";
 import { CertificateContent } from "@/lib/domain/certificate/content";
 import type { Tx } from "../in-scope";
 
@@ -35,13 +36,18 @@ export const loadSensorCertificates = async (tx: Tx, customerId: string, serial:
         ],
       },
     },
-    select: { content: true, token: true, sensorId: true },
+    select: { id: true, content: true, token: true, sensorId: true },
     orderBy: { number: "asc" },
   });
+  const standings = await loadStandings(
+    tx,
+    rows.map(({ id }) => id),
+  );
   return {
     sensors,
-    certificates: rows.map(({ content, token, sensorId }) => ({
+    certificates: rows.map(({ content, id, token, sensorId }) => ({
       ...{ token, sensorId },
+      standing: standings.get(id) ?? ({ kind: "valid" } as const),
       content: CertificateContent.parse(JSON.parse(content)),
     })),
   };

@@ -71,6 +71,10 @@ const main = (page: Spoken): Html =>
     closing(page),
   );
 
+/** What became of it since: no part of the content, and left out while it stands. */
+const standingNotice = (notice: string): Html | null =>
+  notice === "" ? null : el("div", { class: "notice", role: "note", lang: "en" }, el("strong", {}, notice));
+
 /** Its own style and nothing else: no script, picture, font, form or frame. Of the answer's header and of the page. */
 export const certificateHtmlPolicy = `default-src 'none'; style-src 'sha256-${createHash("sha256").update(style).digest("base64")}'; base-uri 'none'; form-action 'none'`;
 
@@ -78,7 +82,7 @@ export const certificateHtmlPolicy = `default-src 'none'; style-src 'sha256-${cr
  * The certificate as a page for whoever reads with the ears, the fingers or on a small screen: from the content alone,
  * the same bytes for the same content.
  */
-export const certificateHtml = (content: CertificateContent, contentHash: string): string => {
+export const certificateHtml = (content: CertificateContent, contentHash: string, notice = ""): string => {
   const page = spoken(content, contentHash);
   const { words } = page;
   return `<!doctype html>\n${
@@ -98,6 +102,7 @@ export const certificateHtml = (content: CertificateContent, contentHash: string
         "body",
         {},
         head(page),
+        standingNotice(notice),
         main(page),
         el("footer", {}, el("p", {}, inLine(words.caption("endOf", { number: content.number })))),
       ),

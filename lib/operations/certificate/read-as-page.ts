@@ -1,10 +1,12 @@
 import { z } from "zod";
+import { loadStanding } from "@/lib/data/certificate/standing";
 import { hex } from "@/lib/data/hex";
 import { sha256 } from "@/lib/data/sha256";
 import { certificateHtml, certificateHtmlPolicy } from "@/lib/documents/certificate-html/certificate-html";
 import { eventOf } from "@/lib/domain/audit/define-event";
 import { CertificateContent } from "@/lib/domain/certificate/content";
 import { certificateEvents } from "@/lib/domain/certificate/events";
+import { hasEnded, standingSentence } from "@/lib/domain/certificate/standing";
 import { Refused } from "@/lib/domain/refusal";
 import type { Actor } from "@/lib/domain/staff/actor";
 import { may } from "@/lib/domain/staff/permissions";
@@ -36,7 +38,9 @@ export const readAsPage = defineOperation({
         message: "The document is still being made. Try again in a minute.",
       });
     const content = CertificateContent.parse(JSON.parse(row.content));
-    const html = certificateHtml(content, hex(row.contentHash));
+    const standing = await loadStanding(tx, row.id);
+    const notice = hasEnded(standing) ? standingSentence(row.number, standing) : "";
+    const html = certificateHtml(content, hex(row.contentHash), notice);
     const digest = hex(sha256(new TextEncoder().encode(html)));
     return {
       value: { html },

@@ -1,5 +1,7 @@
+import { loadStandings } from "@/lib/data/certificate/standing";
 import { inScope } from "@/lib/data/in-scope";
 import { CertificateContent } from "@/lib/domain/certificate/content";
+import { hasEnded } from "@/lib/domain/certificate/standing";
 import { resultRows } from "@/lib/domain/history/results-table";
 import { Refused } from "@/lib/domain/refusal";
 import { type Actor, scopeOf } from "@/lib/domain/staff/actor";
@@ -27,15 +29,22 @@ export async function* portalResults(
         ).then(({ id }) => id);
   let after = "";
   for (;;) {
-    const rows = await inScope(scope, (tx) =>
-      tx.certificate.findMany({
+    const { rows, standings } = await inScope(scope, async (tx) => {
+      const some = await tx.certificate.findMany({
         where: { number: { gt: after }, ...(orderId ? { orderId } : {}) },
-        select: { number: true, content: true },
+        select: { id: true, number: true, content: true },
         orderBy: { number: "asc" },
         take: batchSize,
-      }),
+      });
+      const ids = some.map(({ id }) => id);
+      return { rows: some, standings: await loadStandings(tx, ids) };
+    });
+    // Results that are not to be used stand in no table; those that took their place do.
+    yield rows.flatMap(({ content, id }) =>
+      hasEnded(standings.get(id) ?? { kind: "valid" })
+        ? []
+        : resultRows(CertificateContent.parse(JSON.parse(content))),
     );
-    yield rows.flatMap(({ content }) => resultRows(CertificateContent.parse(JSON.parse(content))));
     if (rows.length < batchSize) return;
     after = rows.at(-1)?.number ?? "";
   }

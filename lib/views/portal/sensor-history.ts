@@ -1,5 +1,6 @@
 import { loadIntervals } from "@/lib/data/portal/recall-store";
 import { loadSensorCertificates } from "@/lib/data/portal/sensor-certificates";
+import { hasEnded } from "@/lib/domain/certificate/standing";
 import { sensorHistory } from "@/lib/domain/history/sensor-history";
 import { setsOf } from "@/lib/domain/history/sets-of";
 import { plainSensorStates } from "@/lib/domain/order/progress";
@@ -15,12 +16,12 @@ export const portalSensorHistoryView = (actor: Actor, serial: string) =>
     const customerId = customerIdOf(actor);
     const { sensors, certificates } = await loadSensorCertificates(tx, customerId, serial);
     const latest = found(sensors.at(-1));
-    const own = certificates.flatMap(({ content, token }) => {
+    const own = certificates.flatMap(({ content, standing, token }) => {
       const sets = setsOf(content).filter(
         ({ item }) => item.serial === serial && item.typeLetter === latest.typeLetter,
       );
       const [first] = sets;
-      return first ? [{ content, token, sets, tag: first.item.tag }] : [];
+      return first ? [{ content, standing, token, sets, tag: first.item.tag }] : [];
     });
     const { months, noticeDays, from } = intervalOf(await loadIntervals(tx, customerId), serial);
     return {
@@ -29,7 +30,8 @@ export const portalSensorHistoryView = (actor: Actor, serial: string) =>
       construction: latest.construction,
       where: isSensorState(latest.state) ? plainSensorStates[latest.state] : "",
       interval: { months, noticeDays, from },
-      certificates: own.map(({ content, token, tag }) => ({
+      certificates: own.map(({ content, standing, token, tag }) => ({
+        standing,
         number: content.number,
         tag,
         order: content.order.number,
@@ -37,7 +39,8 @@ export const portalSensorHistoryView = (actor: Actor, serial: string) =>
         issuedOn: content.issuedOn,
         href: `/api/certificates/${token}`,
       })),
-      series: sensorHistory(own.flatMap(({ sets }) => sets)),
+      // What stands no longer is not drawn: what took its place is.
+      series: sensorHistory(own.flatMap(({ sets, standing }) => (hasEnded(standing) ? [] : sets))),
     };
   });
 

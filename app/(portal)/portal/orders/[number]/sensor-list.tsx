@@ -1,5 +1,6 @@
 import Link from "next/link";
 import { Disclosure } from "@/app/_ui/disclosure";
+import { EndedNote } from "@/app/_ui/ended-note";
 import { TypeLetter } from "@/app/_ui/type-letter";
 import type { customerPartsView } from "@/lib/views/order/parts";
 import type { PortalOrder } from "@/lib/views/portal-orders";
@@ -56,7 +57,8 @@ export function SensorList({ sensors, parts }: Props) {
             <span key={certificate.number}>
               {" "}
               <a href={certificate.href}>Download {certificate.number} (PDF)</a> or{" "}
-              <a href={`${certificate.href}/html`}>read it as a page</a>
+              <a href={`${certificate.href}/html`}>read it as a page</a>.{" "}
+              <EndedNote number={certificate.number} standing={certificate.standing} />
             </span>
           ))}
           <AtEach tag={sensor.tag} serial={sensor.serial} parts={parts} />

@@ -1,5 +1,6 @@
 import type { Metadata } from "next";
 import { Breadcrumb } from "@/app/_ui/breadcrumb";
+import { EndedNote } from "@/app/_ui/ended-note";
 import { LinkButton } from "@/app/_ui/link-button";
 import { Page } from "@/app/_ui/page";
 import { Section } from "@/app/_ui/section";
@@ -59,7 +60,8 @@ export default async function PortalSensorPage(props: Props) {
             <li key={certificate.number}>
               <a href={certificate.href}>Download {certificate.number} (PDF)</a> or{" "}
               <a href={`${certificate.href}/html`}>read it as a page</a>, measured {certificate.performedOn},
-              order {certificate.order}
+              order {certificate.order}.{" "}
+              <EndedNote number={certificate.number} standing={certificate.standing} />
             </li>
           ))}
         </ul>

@@ -1,7 +1,7 @@
 export type Sealed = {
   readonly bytes: Uint8Array;
-  /** SHA-256 of the sealing certificate (DER), lower-case hex; null: not sealed. */
-  readonly fingerprint: string | null;
+  /** SHA-256 of the sealing certificate (DER), lower-case hex. */
+  readonly fingerprint: string;
 };
 
 /**
@@ -9,6 +9,3 @@ export type Sealed = {
  * server has none.
  */
 export type Sealer = (pdf: Uint8Array) => Promise<Sealed>;
-
-/** Leaves the document as it is: it carries no seal, and is stored as one without. */
-export const noSeal: Sealer = async (pdf) => ({ bytes: pdf, fingerprint: null });

@@ -25,7 +25,7 @@ export const storeFiles = defineOperation({
     pdf: z.instanceof(Uint8Array),
     /** Of the PDF before its seal. */
     unsealedSha256: hash,
-    sealFingerprint: hash.nullable(),
+    sealFingerprint: hash,
     dcc: z.instanceof(Uint8Array),
   }),
   perform: async ({ now, tx }, input) => {
@@ -42,13 +42,10 @@ export const storeFiles = defineOperation({
     const { rendererVersion, sealFingerprint, unsealedSha256 } = input;
     const beside = { certificateId, customerId, rendererVersion, renderedAt: now };
     const pdf = fileRow(input.pdf);
-    const isSealed = sealFingerprint !== null;
     await tx.certificateFile.create({
       data: {
-        ...{ ...beside, ...pdf, mediaType: mediaTypes.pdf },
-        ...(isSealed
-          ? { sealFingerprint, unsealedSha256: Uint8Array.from(Buffer.from(unsealedSha256, "hex")) }
-          : {}),
+        ...{ ...beside, ...pdf, mediaType: mediaTypes.pdf, sealFingerprint },
+        unsealedSha256: Uint8Array.from(Buffer.from(unsealedSha256, "hex")),
       },
     });
     const dcc = fileRow(input.dcc);
@@ -58,9 +55,7 @@ export const storeFiles = defineOperation({
       events: [
         eventOf(certificateEvents.issued, certificateId, {
           ...{ number, mediaType: mediaTypes.pdf, sha256: hex(pdf.sha256), bytes: pdf.bytes.length },
-          renderer: rendererVersion,
-          ...(isSealed ? { unsealedSha256, sealFingerprint } : {}),
-          dccSha256: hex(dcc.sha256),
+          ...{ renderer: rendererVersion, unsealedSha256, sealFingerprint, dccSha256: hex(dcc.sha256) },
         }),
       ],
     };

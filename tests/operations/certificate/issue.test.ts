@@ -98,9 +98,9 @@ const whole = issueSteps(testSeal);
 const fails = (what: string) => async (): Promise<never> => {
   throw new Error(what);
 };
-/** The store's own fault: a file the database does not take. */
-const nothing: Pick<IssueSteps, "seal"> = {
-  seal: async () => ({ bytes: new Uint8Array(0), fingerprint: null }),
+/** The store's own fault: the database takes no document that a key sealed which is not on the laboratory's list. */
+const foreign: Pick<IssueSteps, "seal"> = {
+  seal: async (pdf) => ({ bytes: pdf, fingerprint: "f".repeat(64) }),
 };
 
 describe("a step that fails", () => {
@@ -108,7 +108,7 @@ describe("a step that fails", () => {
     ["render", { render: fails("a font is missing") }, /a font is missing/],
     ["attach", { attach: fails("no XML") }, /no XML/],
     ["seal", { seal: fails("the key file cannot be read") }, /the key file cannot be read/],
-    ["store", nothing, /check/i],
+    ["store", foreign, /sealed by no key/],
   ])(
     "%s: told with its reason, pending meanwhile, and issued once afterwards",
     async (step, fault, reason) => {

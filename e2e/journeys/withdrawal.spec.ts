@@ -4,7 +4,7 @@ import { expect, test } from "../fixtures";
 import { freshCode } from "../one-time-code";
 import { pdfText } from "../pdf";
 
-/** A certificate of the demonstration's is amended, the amendment is withdrawn, and its customer sees both and is told. */
+/** Last of the journeys, since it ends certificates: one is amended, the amendment is withdrawn, and its customer sees both and is told. */
 
 const letters = (): string =>
   readdirSync(process.env.E2E_MAIL_FOLDER ?? "")

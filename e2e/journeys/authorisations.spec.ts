@@ -33,7 +33,7 @@ test("a quality manager says what somebody may answer for, and takes it back", a
 
   // Nobody authorises themselves.
   await page.goto("/staff");
-  await page.getByRole("link", { name: "Idris Vaughan" }).click();
+  await main.getByRole("link", { name: "Idris Vaughan" }).click();
   await page.getByRole("link", { name: "Authorisations" }).click();
   await expect(main).toContainText("Nobody authorises themselves");
   await expect(page.getByRole("form", { name: "Grant an authorisation" })).toHaveCount(0);

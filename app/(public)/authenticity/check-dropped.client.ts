@@ -7,6 +7,7 @@ import type { PaperHash } from "@/lib/domain/authenticity/paper-hash";
 import type { PublicStatus } from "@/lib/domain/authenticity/public-status";
 import { readAddress } from "@/lib/domain/authenticity/token";
 import { KeyList } from "@/lib/domain/seal/key-list";
+import { checkBeside } from "./check-beside.client";
 
 const largestBytes = 100 * 1024 * 1024;
 
@@ -47,12 +48,8 @@ export const checkDropped = async (file: File, given: Given): Promise<CheckedFil
   if (file.size > largestBytes)
     throw new Error(`it has ${Math.ceil(file.size / 1048576)} MB; at most 100 MB are read.`);
   const bytes = new Uint8Array(await file.arrayBuffer());
-  // Loaded when it is needed: it is larger than the rest of the page together.
-  const [keys, { checkFile }] = await Promise.all([
-    fetchKeys(),
-    import("@/lib/documents/authenticity/check-file"),
-  ]);
-  const verdict = await checkFile(bytes, { keys, now: new Date() });
+  const keys = await fetchKeys();
+  const verdict = await checkBeside(bytes, { keys, now: new Date() });
   const address = verdict.content?.authenticity?.address;
   const isOfThisPage = given.token !== null && readAddress(address ?? "")?.token === given.token;
   const status = isOfThisPage ? given.status : await fetchStatus(address, given.host);

@@ -48,3 +48,5 @@ export const resultDuty = async (tx: Tx, review: ReviewRun, actor: Actor, result
     ),
   };
 };
+
+export type { Remark } from "@/lib/data/review/load-remarks";

@@ -1,7 +1,7 @@
 import type { ReviewedResult } from "@/lib/domain/review/difference-cell";
 import type { EarlierResult } from "@/lib/domain/review/earlier-result";
-import type { ReviewException } from "@/lib/domain/review/exceptions";
 import { resultKey } from "@/lib/domain/review/result-name";
+import type { ReviewException } from "@/lib/domain/review/review-exception";
 import type { Tx } from "../in-scope";
 import { inOrder } from "./in-order";
 import { loadEarlier } from "./load-earlier";

@@ -1,6 +1,6 @@
 import type { OpenedInput } from "@/lib/domain/review/decide-opened";
-import type { ReviewException } from "@/lib/domain/review/exceptions";
 import { resultKey } from "@/lib/domain/review/result-name";
+import type { ReviewException } from "@/lib/domain/review/review-exception";
 import type { Tx } from "../in-scope";
 import { sha256 } from "../sha256";
 import { inOrder } from "./in-order";

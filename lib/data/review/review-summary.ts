@@ -1,5 +1,6 @@
 import type { ReviewedResult } from "@/lib/domain/review/difference-cell";
-import { type ReviewException, reviewExceptions } from "@/lib/domain/review/exceptions";
+import { reviewExceptions } from "@/lib/domain/review/exceptions";
+import type { ReviewException } from "@/lib/domain/review/review-exception";
 import { inOrder } from "./in-order";
 import type { ReviewRun } from "./load-review-run";
 

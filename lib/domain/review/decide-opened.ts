@@ -1,8 +1,8 @@
 import type { Sha256 } from "../certificate/content-hash";
 import { ok, type Result, refuse } from "../refusal";
-import type { ReviewException } from "./exceptions";
 import { type ResultName, resultKey } from "./result-name";
 import { resultsToOpen } from "./results-to-open";
+import type { ReviewException } from "./review-exception";
 
 /** What a review rests on when it is asked what was looked at. */
 export type OpenedInput = {

@@ -1,7 +1,7 @@
 import { type CommonShifts, commonShifts, type Shift } from "./common-shifts";
 import { type DifferenceCell, differenceCell, type ReviewedResult } from "./difference-cell";
-import type { ReviewException } from "./exceptions";
 import { type ResultName, resultKey } from "./result-name";
+import type { ReviewException } from "./review-exception";
 import { type SwappedPair, swappedPairs } from "./swapped-pairs";
 
 /** A shift this many times its standard deviation is said; the laboratory's habit, no source. */

@@ -2,32 +2,7 @@ import type { EvaluatedPoint, EvidenceFinding } from "../evidence/evaluation";
 import { deviationPatterns } from "./deviation-patterns";
 import type { ReviewedResult } from "./difference-cell";
 import { type ResultName, resultNameOf } from "./result-name";
-
-/** Something the signatory should see before the rest. `weight` only orders; it is never shown. */
-export type ReviewException = {
-  readonly weight: number;
-  readonly kind:
-    | "swap"
-    | "reference-shift"
-    | "junction-shift"
-    | "earlier"
-    | "finding"
-    | "not-measured"
-    | "conformity"
-    | "large-error"
-    | "references-differ"
-    | "typed"
-    | "gate"
-    | "window";
-  readonly subject: string;
-  readonly text: string;
-  /** The result it is about, or the first of them. */
-  readonly point?: ResultName;
-  /** Further results it is about. */
-  readonly others?: readonly ResultName[];
-  /** Said for completeness: no result has to be opened for it. */
-  readonly isNote?: true;
-};
+import type { ReviewException } from "./review-exception";
 
 const conformityWeights = {
   fail: 90,

@@ -1,6 +1,6 @@
 import type { Sha256 } from "../certificate/content-hash";
-import type { ReviewException } from "./exceptions";
 import { type ResultName, resultKey } from "./result-name";
+import type { ReviewException } from "./review-exception";
 
 /** One in ten of what nothing speaks against is looked at all the same. The laboratory's habit, no source. */
 const oneIn = 10;

@@ -1,10 +1,10 @@
+import { demandAuthorised } from "@/lib/data/authorisation/demand-authorised";
 import { loadBundle } from "@/lib/data/certificate/load-bundle";
 import type { Tx } from "@/lib/data/in-scope";
 import { loadReviewRun } from "@/lib/data/review/load-review-run";
 import { lockRun } from "@/lib/data/sql/lock-run";
 import { demand, Refused } from "@/lib/domain/refusal";
 import { decideReviewable } from "@/lib/domain/review/decide-reviewable";
-import { demandAuthorised } from "../authorisation/demand-authorised";
 
 type Place = { readonly runId: string; readonly evaluationId: string; readonly sensorId: string };
 

@@ -2,10 +2,12 @@ import { loadAccountPolicy } from "@/lib/data/account/account-policy-store";
 import { takeStep } from "@/lib/data/account/second-factor-store";
 import type { Tx } from "@/lib/data/in-scope";
 import { publicUrl } from "@/lib/data/public-url";
+import { actUsed } from "@/lib/data/signing/begin-signing";
 import { type LoadedSigner, loadSigner } from "@/lib/data/signing/load-signer";
 import { isActUsed } from "@/lib/data/signing/signature-store";
 import { loadSigningPolicy } from "@/lib/data/signing/signing-policy-store";
 import { loadSigningSession } from "@/lib/data/signing/signing-session-store";
+import { lockIfDue } from "@/lib/data/staff/lock-if-due";
 import { insertAttempt, loadAttemptsForUpdate } from "@/lib/data/staff/sign-in-store";
 import { eventOf } from "@/lib/domain/audit/define-event";
 import { demand, Refused } from "@/lib/domain/refusal";
@@ -21,7 +23,6 @@ import { type Clock, execute } from "../execute";
 import { stepOfCode } from "../one-time-code";
 import { defineOperation } from "../operation";
 import { verifyPassword } from "../password-hash";
-import { lockIfDue } from "../staff/sign-in-attempt";
 
 type Wrong = "wrong-password" | "wrong-code" | "code-used";
 
@@ -120,13 +121,6 @@ const prove = defineOperation({
     };
   },
 });
-
-export const actUsed = (): Refused =>
-  new Refused({
-    code: "wrong-state",
-    message:
-      "This was signed already: the same form signs once. Look at what was signed; reload to sign more.",
-  });
 
 /** The proof for one act, or the refusal. Before the transaction of what is signed: `first` of an operation. */
 export const proveAct = async (actor: Actor, act: SigningAct, clock: Clock): Promise<Proved> => {

@@ -1,9 +1,6 @@
-import { randomUUID } from "node:crypto";
 import { z } from "zod";
-import { loadAccountPolicy } from "@/lib/data/account/account-policy-store";
-import { inScope, type Tx } from "@/lib/data/in-scope";
-import { insertMail } from "@/lib/data/mail/mail-store";
-import { saveLock } from "@/lib/data/staff/person-store";
+import { inScope } from "@/lib/data/in-scope";
+import { lockIfDue } from "@/lib/data/staff/lock-if-due";
 import {
   type Credentials,
   insertAttempt,
@@ -11,9 +8,8 @@ import {
   loadCredentials,
 } from "@/lib/data/staff/sign-in-store";
 import { accountEvents } from "@/lib/domain/account/events";
-import { decideLock, isLocked, lockMemoryMilliseconds } from "@/lib/domain/account/lock";
+import { isLocked } from "@/lib/domain/account/lock";
 import { eventOf } from "@/lib/domain/audit/define-event";
-import { lockedNotice } from "@/lib/domain/mail/letters/account-notice";
 import { staffEvents } from "@/lib/domain/staff/events";
 import { rememberedMilliseconds, signInDelay } from "@/lib/domain/staff/sign-in-delay";
 import { defineOperation } from "../operation";
@@ -32,23 +28,6 @@ export const takeAttempt = (email: string, now: Date): Promise<number> =>
     if (seconds === 0) await insertAttempt(tx, email, false, now);
     return seconds;
   });
-
-/** Too many in a row: the account is shut for a while, and its owner, not whoever tries, is told. Once a lock. */
-export const lockIfDue = async (tx: Tx, email: string, publicUrl: string | null, now: Date) => {
-  const attempts = await loadAttemptsForUpdate(tx, email, new Date(now.getTime() - lockMemoryMilliseconds));
-  // Read under the lock of this address: of two failures at once, one locks and the other finds it locked.
-  const person = await loadCredentials(tx, email);
-  if (!person?.active) return [];
-  const until = decideLock(attempts, person.lockedUntil, await loadAccountPolicy(tx), now);
-  if (!until) return [];
-  await saveLock(tx, person.id, until);
-  const locked = [eventOf(accountEvents.locked, person.id, { until: until.toISOString() })];
-  if (publicUrl === null) return locked;
-  const mail = { id: randomUUID(), kind: "account-notice", personId: person.id, digestId: null } as const;
-  const letter = lockedNotice({ name: person.name, until, publicUrl });
-  await insertMail(tx, { ...mail, recipient: person.email, ...letter }, publicUrl, now);
-  return locked;
-};
 
 const refusalOf = (person: Credentials, reason: "wrong-password" | "wrong-code", now: Date) => {
   if (isLocked(person.lockedUntil, now)) return eventOf(accountEvents.refusedWhileLocked, person.id, {});

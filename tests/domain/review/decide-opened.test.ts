@@ -1,8 +1,8 @@
 import { createHash } from "node:crypto";
 import { expect, it } from "vitest";
 import { decideOpened, openedState } from "@/lib/domain/review/decide-opened";
-import type { ReviewException } from "@/lib/domain/review/exceptions";
 import { resultsToOpen } from "@/lib/domain/review/results-to-open";
+import type { ReviewException } from "@/lib/domain/review/review-exception";
 
 const sha256 = (bytes: Uint8Array) => Uint8Array.from(createHash("sha256").update(bytes).digest());
 const results = ["T-1", "T-2", "T-3", "T-4"].flatMap((sensor) =>

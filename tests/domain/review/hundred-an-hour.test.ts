@@ -1,9 +1,10 @@
 import { createHash } from "node:crypto";
 import { expect, it } from "vitest";
 import { decideOpened, openedState } from "@/lib/domain/review/decide-opened";
-import { type ReviewException, reviewExceptions } from "@/lib/domain/review/exceptions";
+import { reviewExceptions } from "@/lib/domain/review/exceptions";
 import { type ResultName, resultKey } from "@/lib/domain/review/result-name";
 import { resultsToOpen } from "@/lib/domain/review/results-to-open";
+import type { ReviewException } from "@/lib/domain/review/review-exception";
 import { type Faults, sensors, setpoints, simulateReview } from "./simulated-review";
 
 /**

@@ -1,4 +1,3 @@
-import { randomUUID } from "node:crypto";
 import Link from "next/link";
 import { FieldGroup } from "@/app/_ui/field-group";
 import { Notice } from "@/app/_ui/notice";
@@ -41,7 +40,7 @@ export function SignatureFields({ standing }: Props) {
   const { continuedUntil } = standing;
   return (
     <FieldGroup legend="Your signature">
-      <input type="hidden" name="actId" value={randomUUID()} />
+      <input type="hidden" name="actId" value={crypto.randomUUID()} />
       <p>
         <strong>“{standing.meaning}”</strong> This sentence, your name {standing.name} and the moment stand on
         each certificate.

@@ -5,9 +5,9 @@ import { StateMark } from "@/app/_ui/state-mark";
 import { SubmitButton } from "@/app/_ui/submit-button.client";
 import { TextArea } from "@/app/_ui/text-area.client";
 import { Timestamp } from "@/app/_ui/timestamp";
-import type { Remark } from "@/lib/data/review/load-remarks";
 import { type CommentPlace, commentPlaceLabels } from "@/lib/domain/review/comment-places";
 import type { ReviewResultPage } from "@/lib/views/review-result";
+import type { Remark } from "@/lib/views/review-result-duty";
 import { answerCommentAction, commentAction } from "../../../actions";
 
 type Duty = ReviewResultPage["duty"];

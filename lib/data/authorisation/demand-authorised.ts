@@ -1,9 +1,9 @@
-import { loadAuthorisations, proceduresOfRuns } from "@/lib/data/authorisation/authorisation-store";
-import type { Tx } from "@/lib/data/in-scope";
 import type { Activity, Authorisation } from "@/lib/domain/authorisation/authorisation";
 import { type Asked, decideAuthorised } from "@/lib/domain/authorisation/decide-authorised";
 import type { BundleMember } from "@/lib/domain/certificate/bundle";
 import { demand } from "@/lib/domain/refusal";
+import type { Tx } from "../in-scope";
+import { loadAuthorisations, proceduresOfRuns } from "./authorisation-store";
 
 type Measured = { readonly members: readonly BundleMember[] };
 

@@ -1,18 +1,24 @@
-import { loadAccountPolicy } from "@/lib/data/account/account-policy-store";
-import type { Tx } from "@/lib/data/in-scope";
-import { loadSigner } from "@/lib/data/signing/load-signer";
-import { isActUsed } from "@/lib/data/signing/signature-store";
-import { continueSigningSession, openSigningSession } from "@/lib/data/signing/signing-session-store";
 import { demand, Refused } from "@/lib/domain/refusal";
 import { decideSigner } from "@/lib/domain/signing/decide-signer";
 import type { Proved } from "@/lib/domain/signing/proved";
-import { actUsed } from "./prove-act";
+import { loadAccountPolicy } from "../account/account-policy-store";
+import type { Tx } from "../in-scope";
+import { loadSigner } from "./load-signer";
+import { isActUsed } from "./signature-store";
+import { continueSigningSession, openSigningSession } from "./signing-session-store";
 
 export type Signing = Proved & {
   readonly signingSessionId: string;
   /** As it is printed. */
   readonly printedName: string;
 };
+
+export const actUsed = (): Refused =>
+  new Refused({
+    code: "wrong-state",
+    message:
+      "This was signed already: the same form signs once. Look at what was signed; reload to sign more.",
+  });
 
 const gone = () =>
   new Refused({ code: "not-permitted", message: "You are signed out. Nothing was signed; sign in again." });

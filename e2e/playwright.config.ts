@@ -2,7 +2,7 @@ import path from "node:path";
 import { defineConfig } from "@playwright/test";
 
 // Set by `npm test`, which starts the product these journeys walk through.
-const { E2E_BASE_URL, E2E_CHROMIUM } = process.env;
+const { E2E_BASE_URL, E2E_CHROMIUM, E2E_TRACE } = process.env;
 
 const results = path.resolve(import.meta.dirname, "..", "test-results");
 
@@ -23,7 +23,8 @@ export default defineConfig({
     timezoneId: "Europe/Berlin",
     viewport: { width: 1440, height: 900 },
     screenshot: "only-on-failure",
-    trace: "retain-on-failure",
+    // Filming every step takes a processor as long as the journey itself: E2E_TRACE=yes, to look into a failure.
+    trace: E2E_TRACE === "yes" ? "retain-on-failure" : "off",
     actionTimeout: 15_000,
     launchOptions: {
       executablePath: E2E_CHROMIUM,

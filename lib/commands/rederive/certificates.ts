@@ -2,17 +2,14 @@ import { loadToIssue } from "@/lib/data/certificate/load-to-issue";
 import { hex } from "@/lib/data/hex";
 import { inScope, type Tx } from "@/lib/data/in-scope";
 import { sha256 } from "@/lib/data/sha256";
-import {
-  certificateRendererVersion,
-  renderCertificate,
-} from "@/lib/documents/certificate/render-certificate";
-import { attachCertificate } from "@/lib/documents/issue/attach-certificate";
+import { certificateRendererVersion } from "@/lib/documents/certificate/render-certificate";
 import { sameBytes } from "@/lib/domain/audit/chain";
 import { CertificateContent, type CertificateRow } from "@/lib/domain/certificate/content";
 import { canonicalContent } from "@/lib/domain/certificate/content-hash";
 import { mediaTypes } from "@/lib/domain/certificate/media-types";
 import type { EvaluatedPoint, MeasuredPoint } from "@/lib/domain/evidence/evaluation";
 import { certificateFact, dccFact, documentFact, endingFact } from "./facts";
+import { type Makers, makers } from "./makers";
 import { Broken, counted, type Facts, laboratory } from "./step";
 
 type Named = { readonly evaluationId: string; readonly sensorId: string; readonly runId: string };
@@ -88,12 +85,16 @@ const demandContent = (record: string, stored: StoredCertificate): void => {
 };
 
 /** The PDF before its seal and the DCC, made anew from the content: by the same renderer, the same bytes. */
-const demandSameBytes = async (record: string, { id, files }: StoredCertificate): Promise<void> => {
+const demandSameBytes = async (
+  record: string,
+  { id, files }: StoredCertificate,
+  { render, attach }: Makers,
+): Promise<void> => {
   const given = await inScope(laboratory, (tx) => loadToIssue(tx, id));
   if (!given) throw new Broken(record, "it is gone");
   const { content, evidence, mark, signedAt } = given;
-  const rendered = await renderCertificate(content, { draft: false, mark });
-  const made = await attachCertificate(rendered, { content, evidence, at: signedAt });
+  const rendered = await render(content, { draft: false, mark });
+  const made = await attach(rendered, { content, evidence, at: signedAt });
   for (const { bytes, mediaType, unsealedSha256 } of files) {
     if (mediaType !== mediaTypes.pdf) {
       if (!sameBytes(made.dcc, bytes))
@@ -104,7 +105,7 @@ const demandSameBytes = async (record: string, { id, files }: StoredCertificate)
 };
 
 /** How many documents were made anew and compared, and how many are another renderer's: of those, only the hash. */
-const demandDocuments = async (record: string, stored: StoredCertificate, facts: Facts) => {
+const demandDocuments = async (record: string, stored: StoredCertificate, facts: Facts, tools: Makers) => {
   const { files, id } = stored;
   for (const { bytes, mediaType, rendererVersion, sha256: said } of files) {
     if (!sameBytes(sha256(bytes), said))
@@ -116,7 +117,7 @@ const demandDocuments = async (record: string, stored: StoredCertificate, facts:
     );
   }
   const own = files.filter(({ rendererVersion }) => rendererVersion === certificateRendererVersion);
-  if (own.length > 0) await demandSameBytes(record, { ...stored, files: own });
+  if (own.length > 0) await demandSameBytes(record, { ...stored, files: own }, tools);
   return { rendered: own.length, otherRenderer: files.length - own.length };
 };
 
@@ -148,7 +149,7 @@ const noteEndings = async (facts: Facts, numbers: ReadonlyMap<string, string>): 
 };
 
 /** Hashes every certificate's content anew, compares it with its results, and renders its document byte for byte. */
-export const rederiveCertificates = async (facts: Facts): Promise<string> => {
+export const rederiveCertificates = async (facts: Facts, tools: Makers = makers): Promise<string> => {
   const certificates = await inScope(laboratory, (tx) =>
     tx.certificate.findMany({ select: { id: true, number: true } }),
   );
@@ -162,7 +163,7 @@ export const rederiveCertificates = async (facts: Facts): Promise<string> => {
     demandContent(record, stored);
     facts.set(...certificateFact(id, number, hex(stored.contentHash)));
     if (stored.files.length === 0) seen.pending += 1;
-    const { rendered, otherRenderer } = await demandDocuments(record, stored, facts);
+    const { rendered, otherRenderer } = await demandDocuments(record, stored, facts, tools);
     seen.rendered += rendered;
     seen.otherRenderer += otherRenderer;
   }

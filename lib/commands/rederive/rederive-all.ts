@@ -3,6 +3,7 @@ import { rederiveChain } from "./audit-chain";
 import { rederiveCertificates } from "./certificates";
 import { rederiveChains } from "./chains";
 import { rederiveCharacterisations } from "./characterisations";
+import { type Makers, makers } from "./makers";
 import { rederivePapers } from "./papers";
 import { rederiveResults } from "./results";
 import { rederiveBlocks } from "./scan-blocks";
@@ -27,7 +28,10 @@ const compareWithLog = (logged: Facts, known: Facts, recorded: Facts): string =>
 };
 
 /** Derives everything anew, step by step, each told as it ends; stops at the first record that is not as it was. */
-export const rederiveAll = async (tell: (step: Rederived) => void): Promise<boolean> => {
+export const rederiveAll = async (
+  tell: (step: Rederived) => void,
+  tools: Makers = makers,
+): Promise<boolean> => {
   const logged: Facts = new Map();
   const recorded: Facts = new Map();
   let head: ChainHead | undefined;
@@ -43,8 +47,8 @@ export const rederiveAll = async (tell: (step: Rederived) => void): Promise<bool
     ["scan blocks", () => rederiveBlocks(recorded)],
     ["characterisations", rederiveCharacterisations],
     ["results", () => rederiveResults(recorded)],
-    ["certificates", () => rederiveCertificates(recorded)],
-    ["seals", () => rederiveSeals(recorded)],
+    ["certificates", () => rederiveCertificates(recorded, tools)],
+    ["seals", () => rederiveSeals(recorded, tools)],
     ["chains", rederiveChains],
     ["offers and papers", () => rederivePapers(recorded)],
     [

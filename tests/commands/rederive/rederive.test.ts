@@ -10,6 +10,7 @@ import { seedDemo } from "@/prisma/seed/demo";
 import { type TestDatabase, testDatabase } from "@/tests/support/database";
 import { temporaryFolder } from "@/tests/support/temporary-folder";
 import { testKeys } from "@/tests/support/test-keys";
+import { rememberingMakers } from "./remembering-makers";
 import { tamperings } from "./tamperings";
 
 /** The demo laboratory, with runs, evaluations and rendered certificates; then a superuser's hand in each of them. */
@@ -17,6 +18,7 @@ import { tamperings } from "./tamperings";
 const keys = testKeys(temporaryFolder());
 let database: TestDatabase;
 let admin: pg.Client;
+const tools = rememberingMakers();
 
 const evidence = [
   "audit_event",
@@ -60,7 +62,7 @@ afterAll(async () => {
 
 const rederive = async (): Promise<{ whole: boolean; told: readonly Rederived[] }> => {
   const told: Rederived[] = [];
-  const whole = await rederiveAll((step) => told.push(step));
+  const whole = await rederiveAll((step) => told.push(step), tools);
   return { whole, told };
 };
 

@@ -12,6 +12,9 @@ const withDatabase = ["data", "operations", "views", "web", "jobs", "seed", "com
 /** `npm test` runs these first and by themselves, to count branches; then all else, without running them twice. */
 const apart = process.env.EMFOLIO_METROLOGY_APART === "yes" ? ["tests/metrology/**"] : [];
 
+/** Pure code: nothing of one file can be left over for the next, so that they share what they load. */
+const pure = ["domain", "drawing", "station", "files"].map((folder) => `tests/${folder}/**/*.test.{ts,tsx}`);
+
 const setupFiles = [here("support", "no-console-error.ts")];
 
 export default defineConfig({
@@ -30,7 +33,17 @@ export default defineConfig({
         test: {
           name: "unit",
           include: ["tests/**/*.test.{ts,tsx}"],
-          exclude: [...withDatabase, ...apart],
+          exclude: [...withDatabase, ...pure, ...apart],
+          setupFiles,
+          testTimeout: 60_000,
+        },
+      },
+      {
+        extends: true,
+        test: {
+          name: "pure",
+          include: pure,
+          isolate: false,
           setupFiles,
           testTimeout: 60_000,
         },
@@ -40,7 +53,9 @@ export default defineConfig({
         test: {
           name: "database",
           include: withDatabase,
-          setupFiles,
+          // Loading the database's client anew for each file took longer than most files.
+          isolate: false,
+          setupFiles: [...setupFiles, here("support", "leave-nothing.ts")],
           globalSetup: [here("support", "start-database.ts")],
           testTimeout: 60_000,
           hookTimeout: 60_000,

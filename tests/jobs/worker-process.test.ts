@@ -64,7 +64,8 @@ describe("a worker", () => {
     const carrier = smtpCarrier(server.url, "laboratory@calibration.example");
     const work = { carrier, publicUrl, clock: () => new Date() };
     // Its connections end with it, and its lock with them: nobody waits for hours.
-    expect(await workOff(database.jobsUrl, work)).toBe(1);
+    // It may have been at another job as well: each worker looks for pending certificates when it starts.
+    expect(await workOff(database.jobsUrl, work)).toBeGreaterThanOrEqual(1);
     expect(server.messages.map(messageIdOf)).toEqual([messageIdOf(first), messageIdOf(first)]);
     expect((await attemptsOf(admin, id)).map(({ outcome }) => outcome)).toEqual(["sent"]);
     expect(await workOff(database.jobsUrl, work)).toBe(0);

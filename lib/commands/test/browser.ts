@@ -55,7 +55,7 @@ async function journeys(
   const program = inCheckout("node_modules", "@playwright", "test", "cli.js");
   const { code } = await run(program, ["test", "-c", "e2e/playwright.config.ts", ...filters], {
     show: true,
-    minutes: 14,
+    minutes: 18,
     environment: { ...environment, PLAYWRIGHT_JSON_OUTPUT_FILE: file },
   });
   return countPlaywright(readReport(file), code);

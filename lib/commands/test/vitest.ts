@@ -50,7 +50,7 @@ async function tested(
     {
       // In the background its dots would run through what the journeys say.
       show: !options.inBackground,
-      minutes: 14,
+      minutes: 18,
       ...options,
     },
   );

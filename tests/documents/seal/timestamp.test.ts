@@ -111,7 +111,9 @@ describe("the client of an outside authority", () => {
 
     it("refuses a time that is far from this machine's, and says so when nobody answers", async () => {
       const slow = () => new Date(Date.now() - 3_600_000);
-      await expect(timestampClient(outside.url, slow)(imprint)).rejects.toThrow(/36\d\d s from this machine/);
+      await expect(timestampClient(outside.url, slow)(imprint)).rejects.toThrow(
+        /3[56]\d\d s from this machine/,
+      );
       const nowhere = timestampClient("http://127.0.0.1:9/", now);
       await expect(nowhere(imprint)).rejects.toThrow("The timestamp authority (TIMESTAMP_URL)");
     });

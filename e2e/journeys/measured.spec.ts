@@ -21,7 +21,7 @@ const scannerFile = (): Buffer => {
 const optionLike = (label: RegExp) => (options: string[]) =>
   options.find((option) => label.test(option)) ?? "";
 
-test("two sensors, from the order over six hours of scans to the customer's PDF", async ({
+test("two sensors, from the order over six hours of scans, a return and sign-off to the customer's PDF", async ({
   page,
   signInAs,
 }) => {
@@ -115,6 +115,44 @@ test("two sensors, from the order over six hours of scans to the customer's PDF"
     .getByRole("link", { name: /±/ })
     .allTextContents();
   expect(cells).toHaveLength(5);
+
+  // Back once, with a remark at the number it speaks of: until it is settled, nobody signs for that sensor.
+  await page
+    .getByRole("row", { name: /LEHR-11/ })
+    .getByRole("link", { name: /±/ })
+    .first()
+    .click();
+  await expect(heading).toContainText("300 °C");
+  const result = new URL(page.url()).pathname;
+  await page.getByText("Remark on the error").click();
+  const remark = page.getByRole("form", { name: "Remark on the error" });
+  await remark.getByLabel("Remark").fill("Larger than at 500 °C: was the immersion the same?");
+  await remark.getByRole("button", { name: "Leave the remark" }).click();
+  await expect(main).toContainText("Open remark");
+  await page.goto(`/review/${run}`);
+  await page.getByText("Return the run to the technician").click();
+  await page.getByLabel("What to look at").fill("See the remark on LEHR-11 at 300 °C.");
+  await page.getByRole("button", { name: "Return the run" }).click();
+  await expect(main).toContainText("Returned");
+
+  await leave("technician");
+  await page.goto(`/runs/${run}/results`);
+  await expect(main).toContainText("See the remark on LEHR-11 at 300 °C.");
+  await page.goto(result);
+  await page.getByText("Answer", { exact: true }).click();
+  const answer = page.getByRole("form", { name: /^Answer remark/ });
+  await answer.getByLabel("Answer").fill("400 mm throughout, as the load says.");
+  await answer.getByLabel("This settles it").check();
+  await answer.getByRole("button", { name: "Answer" }).click();
+  await expect(main).toContainText("Settled");
+  await page.goto(`/runs/${run}/results`);
+  await page.getByLabel(/^Why the tips/).fill("As said before; the remark is answered.");
+  await page.getByRole("button", { name: "Submit for review" }).click();
+  await expect(main).toContainText("Submitted for review");
+
+  await leave("signatory");
+  await page.goto(`/review/${run}`);
+  await expect(main).toContainText("See the remark on LEHR-11 at 300 °C.");
   await pressSignOff(page);
   await expect(main.getByRole("link", { name: /^C-/ })).toHaveCount(2);
 

@@ -6,12 +6,7 @@ const folder = join(process.cwd(), "node_modules", "@expo-google-fonts", "source
 
 let isRegistered = false;
 
-/**
- * The family of every document. Local TrueType files: a fetched font would make the bytes depend on the network, and
- * woff2 crashes on accents. No hyphenation: a serial number must never be broken.
- */
-export const documentFont = (): string => {
-  if (isRegistered) return family;
+const register = (): void => {
   Font.register({
     family,
     fonts: [
@@ -21,5 +16,19 @@ export const documentFont = (): string => {
   });
   Font.registerHyphenationCallback((word) => [word]);
   isRegistered = true;
+};
+
+/**
+ * The family of every document. Local TrueType files: a fetched font would make the bytes depend on the network, and
+ * woff2 crashes on accents. No hyphenation: a serial number must never be broken.
+ */
+export const documentFont = (): string => {
+  if (!isRegistered) register();
   return family;
+};
+
+/** The same family with font objects of its own, which no earlier document has used. */
+export const registerAnew = (): void => {
+  Reflect.deleteProperty(Font.getRegisteredFonts(), family);
+  register();
 };

@@ -1,11 +1,12 @@
 import { Font } from "@react-pdf/renderer";
 import type { CertificateContent } from "@/lib/domain/certificate/content";
 import { documentFont } from "../fonts";
+import { alone } from "../render-alone";
 
 type GlyphFont = { readonly hasGlyphForCodePoint: (codePoint: number) => boolean };
 
 /** The fonts as the renderer itself will use them. */
-const loadFonts = async (): Promise<readonly GlyphFont[]> => {
+const readFonts = async (): Promise<readonly GlyphFont[]> => {
   const fontFamily = documentFont();
   const weights = [400, 600] as const;
   await Promise.all(weights.map((fontWeight) => Font.load({ fontFamily, fontWeight })));
@@ -15,6 +16,9 @@ const loadFonts = async (): Promise<readonly GlyphFont[]> => {
     return data;
   });
 };
+
+/** While no document is being set: each begins by putting the fonts away. */
+const loadFonts = (): Promise<readonly GlyphFont[]> => alone(readFonts);
 
 /** Every text of a value with the path to it: "customer.addressLines.0". */
 function* textsOf(value: unknown, path: readonly string[] = []): Generator<readonly [string, string]> {

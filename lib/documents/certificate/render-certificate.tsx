@@ -1,8 +1,8 @@
 import { createHash } from "node:crypto";
-import { renderToBuffer } from "@react-pdf/renderer";
 import { catalogueSha256 } from "@/lib/domain/certificate/catalogue/catalogue";
 import type { CertificateContent } from "@/lib/domain/certificate/content";
 import { contentHash } from "@/lib/domain/certificate/content-hash";
+import { renderAlone } from "../render-alone";
 import type { Mark } from "./accreditation-mark";
 import { CertificateDocument } from "./certificate-document";
 import { demandGlyphs } from "./demand-glyphs";
@@ -41,5 +41,5 @@ export const renderCertificate = async (
   if (content.authenticity) demandReadable(codeText(content.authenticity.address, hash));
   await demandGlyphs(content);
   const paper = { content, contentHash: hash, draft, words: wordsOf(content) };
-  return renderToBuffer(<CertificateDocument paper={paper} mark={markOf(content, mark)} />);
+  return renderAlone(<CertificateDocument paper={paper} mark={markOf(content, mark)} />);
 };

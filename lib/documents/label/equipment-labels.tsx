@@ -1,5 +1,6 @@
-import { Document, Page, renderToBuffer, StyleSheet, Text, View } from "@react-pdf/renderer";
+import { Document, Page, StyleSheet, Text, View } from "@react-pdf/renderer";
 import { documentFont } from "../fonts";
+import { renderAlone } from "../render-alone";
 import { demandReadable, LabelCode, pointsOf } from "./label-code";
 import { serialLines } from "./sensor-labels";
 
@@ -52,7 +53,7 @@ export const equipmentLabels = async (
   printedAt: Date,
 ): Promise<Uint8Array> => {
   for (const label of labels) demandReadable(label.address);
-  return renderToBuffer(
+  return renderAlone(
     <Document
       title="Equipment labels"
       creator="Emfolio"

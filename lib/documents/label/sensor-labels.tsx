@@ -1,6 +1,7 @@
-import { Document, Page, renderToBuffer, StyleSheet, Text, View } from "@react-pdf/renderer";
+import { Document, Page, StyleSheet, Text, View } from "@react-pdf/renderer";
 import { type LabelLayout, labelLayouts, labelPlace } from "@/lib/domain/sensor/label-layouts";
 import { documentFont } from "../fonts";
+import { renderAlone } from "../render-alone";
 import { demandReadable, LabelCode, pointsOf } from "./label-code";
 
 export type SensorLabel = {
@@ -88,7 +89,7 @@ export const sensorLabels = async (
   for (const label of labels) demandReadable(label.address);
   const placed = labels.map((label, index) => ({ label, ...labelPlace(layout, index, startAt) }));
   const pages = [...new Set(placed.map(({ page }) => page))];
-  return renderToBuffer(
+  return renderAlone(
     <Document
       title="Sensor labels"
       creator="Emfolio"

@@ -1,6 +1,7 @@
-import { renderToBuffer, Text, View } from "@react-pdf/renderer";
+import { Text, View } from "@react-pdf/renderer";
 import { paperTitles } from "@/lib/domain/quotation/point-words";
 import type { DeliveryNoteContent } from "@/lib/domain/shipment/content";
+import { renderAlone } from "../render-alone";
 import { Lines, Paper } from "./paper";
 import { Section } from "./paper-section";
 import { styles } from "./paper-styles";
@@ -87,5 +88,5 @@ const DeliveryNote = ({ content }: { readonly content: DeliveryNoteContent }) =>
 };
 
 /** Content in, PDF bytes out: the same bytes each time. No results stand on it, and no prices. */
-export const renderDeliveryNote = async (content: DeliveryNoteContent): Promise<Uint8Array> =>
-  Uint8Array.from(await renderToBuffer(<DeliveryNote content={content} />));
+export const renderDeliveryNote = (content: DeliveryNoteContent): Promise<Uint8Array> =>
+  renderAlone(<DeliveryNote content={content} />);

@@ -1,7 +1,7 @@
-import { renderToBuffer } from "@react-pdf/renderer";
 import type { OfferContent } from "@/lib/domain/quotation/content";
+import { renderAlone } from "../render-alone";
 import { OfferDocument } from "./offer-document";
 
 /** Content in, PDF bytes out: the same bytes each time, on each machine. */
-export const renderOffer = async (content: OfferContent): Promise<Uint8Array> =>
-  Uint8Array.from(await renderToBuffer(<OfferDocument content={content} />));
+export const renderOffer = (content: OfferContent): Promise<Uint8Array> =>
+  renderAlone(<OfferDocument content={content} />);

@@ -139,9 +139,9 @@ test("two sensors, from the order over six hours of scans, a return and sign-off
   await page.goto(`/runs/${run}/results`);
   await expect(main).toContainText("See the remark on LEHR-11 at 300 °C.");
   await page.goto(result);
-  await page.getByText("Answer", { exact: true }).click();
+  await page.locator("summary", { hasText: /^Answer$/ }).click();
   const answer = page.getByRole("form", { name: /^Answer remark/ });
-  await answer.getByLabel("Answer").fill("400 mm throughout, as the load says.");
+  await answer.getByRole("textbox", { name: "Answer" }).fill("400 mm throughout, as the load says.");
   await answer.getByLabel("This settles it").check();
   await answer.getByRole("button", { name: "Answer" }).click();
   await expect(main).toContainText("Settled");

@@ -5,13 +5,13 @@ import { type Amended, loadAmended } from "@/lib/data/amendment/load-amended";
 import type { CertificateRow } from "@/lib/data/amendment/load-measured";
 import { demandAuthorised } from "@/lib/data/authorisation/demand-authorised";
 import { adoptSigned } from "@/lib/data/calibration/adopt-signed";
+import { authenticityOf } from "@/lib/data/certificate/authenticity-of";
 import { enqueueIssue } from "@/lib/data/certificate/enqueue-issue";
 import { insertCertificate } from "@/lib/data/certificate/insert-certificate";
 import { insertParts } from "@/lib/data/certificate/insert-parts";
 import { hex } from "@/lib/data/hex";
 import type { Tx } from "@/lib/data/in-scope";
 import { nextNumber } from "@/lib/data/number/next-number";
-import { documentUrl } from "@/lib/data/public-url";
 import { sha256 } from "@/lib/data/sha256";
 import { beginSigning, type Signing } from "@/lib/data/signing/begin-signing";
 import { insertSignature } from "@/lib/data/signing/signature-store";
@@ -58,7 +58,6 @@ const signSuccessor = async (
   const year = now.getUTCFullYear();
   const number = certificateNumber(year, await nextNumber(tx, `certificate-${year}`));
   const token = randomBytes(32).toString("base64url");
-  const origin = documentUrl();
   const content = demand(
     amended.compose({
       number,
@@ -68,9 +67,7 @@ const signSuccessor = async (
         ...{ at: now.toISOString(), meaning: meanings[meaning] },
       },
       exception: "",
-      ...(origin === null
-        ? {}
-        : { authenticity: { address: new URL(`/authenticity/${token}`, origin).href } }),
+      ...authenticityOf(token),
     }),
   );
   const hash = contentHash(content, sha256);

@@ -2,6 +2,7 @@ import { randomBytes } from "node:crypto";
 import { z } from "zod";
 import { demandAuthorised } from "@/lib/data/authorisation/demand-authorised";
 import { adoptSigned } from "@/lib/data/calibration/adopt-signed";
+import { authenticityOf } from "@/lib/data/certificate/authenticity-of";
 import { enqueueIssue } from "@/lib/data/certificate/enqueue-issue";
 import { insertCertificate } from "@/lib/data/certificate/insert-certificate";
 import { insertParts } from "@/lib/data/certificate/insert-parts";
@@ -9,7 +10,6 @@ import { insertSignOffDecisions } from "@/lib/data/certificate/insert-sign-off-d
 import { hex } from "@/lib/data/hex";
 import { holdsOf } from "@/lib/data/hold/holds-of";
 import { nextNumber } from "@/lib/data/number/next-number";
-import { documentUrl } from "@/lib/data/public-url";
 import { closeReview } from "@/lib/data/review/close-review";
 import { loadReviewRun, type ReviewRun } from "@/lib/data/review/load-review-run";
 import { setSensorState } from "@/lib/data/sensor/set-state";
@@ -38,12 +38,6 @@ import { demandLookedAt } from "./demand-looked-at";
 import { demandSignable, type Item, sensorsOnIt } from "./demand-signable";
 
 type SignOffContext = Pick<OperationContext, "now" | "tx"> & { readonly signing: Signing };
-
-/** Where anyone can check it; a process that people do not reach knows no address. */
-const authenticityOf = (token: string) => {
-  const origin = documentUrl();
-  return origin === null ? {} : { authenticity: { address: new URL(`/authenticity/${token}`, origin).href } };
-};
 
 const signOne = async (
   { signing, now, tx }: SignOffContext,

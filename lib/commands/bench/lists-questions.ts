@@ -129,7 +129,7 @@ export const listQuestions = (size: Size): readonly ListQuestion[] => {
     {
       name: "for invoicing",
       as: desk,
-      ask: full(async (actor) => (await invoicingView(actor, now)).files),
+      ask: full(async (actor) => (await invoicingView(actor, now)).waiting),
     },
     { name: "board, the week", as: desk, ask: full(async (actor) => (await boardView(actor, now)).numbers) },
     { name: "today, front desk", as: desk, ask: full((actor) => todayView(actor, today)) },

@@ -7,17 +7,23 @@ import { uninvoicedOrders } from "@/lib/data/sql/uninvoiced-orders";
 import { isoDay } from "@/lib/domain/calibration/due";
 import { chargeKey, chargesOf } from "@/lib/domain/invoicing/charges";
 import type { InvoicedOrder } from "@/lib/domain/invoicing/compose-file";
+import { cutPage, type Page, pricedPageSize, type Turn } from "@/lib/domain/list/page";
 import { composePrice, type PriceLine } from "@/lib/domain/price/compose-price";
 import type { Price } from "@/lib/domain/price/price";
 import { chargedOrder, type OfferedOrder, termsText } from "@/lib/domain/quotation/offered-order";
 
 /** Orders of one file at most: the next one takes the others. */
-export const mostOrders = 500;
+const mostOrders = 500;
 
 export type Chargeable =
   | (InvoicedOrder & { readonly kind: "priced"; readonly orderId: string })
   /** Left out, and said: something of it has no price. */
-  | { readonly kind: "unpriced"; readonly number: string; readonly missing: readonly string[] };
+  | {
+      readonly kind: "unpriced";
+      readonly number: string;
+      readonly customer: string;
+      readonly missing: readonly string[];
+    };
 
 /** As agreed; where nothing was agreed for the work as it stands, by the list of the day it was accepted. */
 const priceOf = async (tx: Tx, order: OfferedOrder, list: readonly Price[], today: string) => {
@@ -60,7 +66,9 @@ const chargeableOf = async (
   today: string,
 ): Promise<Chargeable> => {
   const price = await priceOf(tx, order, list, today);
-  if (price.missing.length > 0) return { kind: "unpriced", number: order.number, missing: price.missing };
+  const whose = await addressOf(tx, order);
+  if (price.missing.length > 0)
+    return { kind: "unpriced", number: order.number, customer: whose.customer, missing: price.missing };
   const finished = await finishedOf(tx, order);
   const before = await tx.invoicingRow.findMany({
     where: { orderId: order.id },
@@ -76,7 +84,6 @@ const chargeableOf = async (
     })),
     handedOver: new Set(before.map(({ sensorId, key }) => chargeKey(sensorId, key))),
   });
-  const whose = await addressOf(tx, order);
   return {
     kind: "priced",
     orderId: order.id,
@@ -87,13 +94,47 @@ const chargeableOf = async (
   };
 };
 
-/** What can be handed to invoicing now, order by order. */
-export const loadChargeable = async (tx: Tx, now: Date): Promise<readonly Chargeable[]> => {
+type Priced = Extract<Chargeable, { readonly kind: "priced" }>;
+
+const loadOf = async (
+  tx: Tx,
+  numbers: readonly { readonly number: string }[],
+  now: Date,
+): Promise<readonly Chargeable[]> => {
   const list = await loadPrices(tx);
   const found: Chargeable[] = [];
-  for (const { number } of await uninvoicedOrders(tx, mostOrders)) {
+  for (const { number } of numbers) {
     const order = await loadOfferedOrder(tx, number);
     if (order) found.push(await chargeableOf(tx, order, list, isoDay(now)));
   }
   return found;
+};
+
+/** One page of the orders of which something waits to be invoiced, each with its price or with what has none. */
+export const loadChargeablePage = async (
+  tx: Tx,
+  turn: Turn,
+  now: Date,
+  size = pricedPageSize,
+): Promise<Page<Chargeable>> => {
+  const numbers = await uninvoicedOrders(tx, turn, size + 1);
+  const { rows, next, previous } = cutPage(numbers, turn, ({ number }) => number, size);
+  return { rows: await loadOf(tx, rows, now), next, previous };
+};
+
+/** What one file hands over: page by page, so that orders without a price in front keep no later one waiting. */
+export const loadChargeable = async (
+  tx: Tx,
+  now: Date,
+  size = pricedPageSize,
+): Promise<readonly Priced[]> => {
+  const found: Priced[] = [];
+  let turn: Turn = { kind: "first" };
+  while (found.length < mostOrders) {
+    const page = await loadChargeablePage(tx, turn, now, size);
+    found.push(...page.rows.flatMap((one) => (one.kind === "priced" && one.charges.length > 0 ? [one] : [])));
+    if (page.next === null) break;
+    turn = { kind: "after", anchor: page.next };
+  }
+  return found.slice(0, mostOrders);
 };

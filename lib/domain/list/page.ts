@@ -3,6 +3,8 @@ export const pageSize = 50;
 export const countedUpTo = 500;
 /** On a telephone, one column: fewer rows. */
 export const portalPageSize = 20;
+/** Orders for invoicing: each is priced anew while the page is made. */
+export const pricedPageSize = 20;
 
 /** Which page: by the name of the row it begins behind or ends before, so that it stands still while rows are added. */
 export type Turn =

@@ -21,9 +21,7 @@ export const handOverToInvoicing = defineOperation({
   input: z.strictObject({}),
   perform: async ({ actor, now, tx }) => {
     await lockName(tx, "invoicing");
-    const found = (await loadChargeable(tx, now)).flatMap((one) =>
-      one.kind === "priced" && one.charges.length > 0 ? [one] : [],
-    );
+    const found = await loadChargeable(tx, now);
     const charges = found.flatMap((order) => order.charges);
     if (charges.length === 0)
       throw new Refused({

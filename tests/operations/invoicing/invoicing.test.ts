@@ -1,6 +1,7 @@
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { closeDatabase, configureDatabase } from "@/lib/data/client";
 import { inScope } from "@/lib/data/in-scope";
+import { loadChargeable, loadChargeablePage } from "@/lib/data/invoicing/load-chargeable";
 import { execute } from "@/lib/operations/execute";
 import { downloadInvoicingFile } from "@/lib/operations/invoicing/download";
 import { handOverToInvoicing } from "@/lib/operations/invoicing/hand-over";
@@ -38,9 +39,11 @@ describe("what is handed to invoicing", () => {
     await signRun(world.people.signatory, built);
     expect((await refusalOf(handOver())).code).toBe("wrong-state");
     const view = await invoicingView(world.people.desk, signClock());
-    expect(view.waiting).toEqual([]);
-    expect(view.unpriced).toHaveLength(2);
-    expect(view.unpriced[0]?.missing[0]).toContain("calibration");
+    expect(view.waiting).toHaveLength(2);
+    expect(view.waiting[0]).toMatchObject({
+      kind: "unpriced",
+      missing: [expect.stringContaining("calibration")],
+    });
     const price = {
       key: "calibration",
       title: "Calibration",
@@ -54,6 +57,23 @@ describe("what is handed to invoicing", () => {
       { ...price, key: "minimum-order", per: "order", title: "Minimum order", amount: "150" },
       signClock,
     );
+  });
+
+  it("is found whole, however small the pages it is read by", async () => {
+    await inScope(laboratory, async (tx) => {
+      const whole = await loadChargeable(tx, signClock());
+      expect(whole).toHaveLength(2);
+      expect(await loadChargeable(tx, signClock(), 1)).toEqual(whole);
+      const [first, second] = whole.map(({ number }) => number);
+      if (!first || !second) throw new Error("two orders wait");
+      const behind = await loadChargeablePage(tx, { kind: "after", anchor: first }, signClock(), 1);
+      expect(behind).toMatchObject({ rows: [{ number: second }], next: null, previous: second });
+      const before = await loadChargeablePage(tx, { kind: "before", anchor: second }, signClock(), 1);
+      expect(before).toMatchObject({ rows: [{ number: first }], next: first, previous: null });
+    });
+    const view = await invoicingView(world.people.desk, signClock());
+    expect(view).toMatchObject({ count: 2, next: null, previous: null });
+    expect(view.waiting.map(({ kind }) => kind)).toEqual(["priced", "priced"]);
   });
 
   it("is each thing once, in a numbered file that comes back byte for byte", async () => {

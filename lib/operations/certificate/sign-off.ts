@@ -1,29 +1,15 @@
-import { randomBytes } from "node:crypto";
 import { z } from "zod";
-import { demandAuthorised } from "@/lib/data/authorisation/demand-authorised";
-import { adoptSigned } from "@/lib/data/calibration/adopt-signed";
-import { authenticityOf } from "@/lib/data/certificate/authenticity-of";
-import { enqueueIssue } from "@/lib/data/certificate/enqueue-issue";
-import { insertCertificate } from "@/lib/data/certificate/insert-certificate";
-import { insertParts } from "@/lib/data/certificate/insert-parts";
 import { insertSignOffDecisions } from "@/lib/data/certificate/insert-sign-off-decisions";
-import { hex } from "@/lib/data/hex";
+import { signContent } from "@/lib/data/certificate/sign-content";
 import { holdsOf } from "@/lib/data/hold/holds-of";
-import { nextNumber } from "@/lib/data/number/next-number";
 import { closeReview } from "@/lib/data/review/close-review";
 import { loadReviewRun, type ReviewRun } from "@/lib/data/review/load-review-run";
 import { setSensorState } from "@/lib/data/sensor/set-state";
-import { sha256 } from "@/lib/data/sha256";
 import { beginSigning, type Signing } from "@/lib/data/signing/begin-signing";
-import { insertSignature } from "@/lib/data/signing/signature-store";
 import { lockRun } from "@/lib/data/sql/lock-run";
-import { freezeChain } from "@/lib/data/trace/freeze-chain";
 import { type AuditEvent, eventOf } from "@/lib/domain/audit/define-event";
-import { calibrationEvents } from "@/lib/domain/calibration/events";
 import type { CertificateBundle } from "@/lib/domain/certificate/bundle";
-import { certificateNumber } from "@/lib/domain/certificate/certificate-number";
 import { composeBundle } from "@/lib/domain/certificate/compose-bundle";
-import { contentHash } from "@/lib/domain/certificate/content-hash";
 import { certificateEvents } from "@/lib/domain/certificate/events";
 import { performerSignedOff } from "@/lib/domain/certificate/texts";
 import { decideNotHeld } from "@/lib/domain/hold/decide-not-held";
@@ -31,7 +17,6 @@ import { demand, Refused } from "@/lib/domain/refusal";
 import { decideReviewable } from "@/lib/domain/review/decide-reviewable";
 import { decideSignOffStanding, type SignOffStanding } from "@/lib/domain/review/may-decide";
 import { SigningAct } from "@/lib/domain/signing/act";
-import { meanings } from "@/lib/domain/signing/meaning";
 import { defineOperation, type OperationContext } from "../operation";
 import { proveAct } from "../signing/prove-act";
 import { demandLookedAt } from "./demand-looked-at";
@@ -44,69 +29,32 @@ const signOne = async (
   review: ReviewRun,
   { bundle, item, standing }: { bundle: CertificateBundle; item: Item; standing: SignOffStanding },
 ) => {
-  const { filedUnder } = bundle;
-  const { personId, printedName, actId, means, signingSessionId } = signing;
-  const meaning = "reviewed-and-authorised";
-  const authorisation = await demandAuthorised(tx, personId, bundle, now);
-  const year = now.getUTCFullYear();
-  const number = certificateNumber(year, await nextNumber(tx, `certificate-${year}`));
-  const token = randomBytes(32).toString("base64url");
-  const content = demand(
-    composeBundle(bundle, {
-      number,
-      issuedOn: now.toISOString().slice(0, 10),
-      signatory: {
-        ...{ name: printedName, role: "Signatory" },
-        ...{ at: now.toISOString(), meaning: meanings[meaning] },
-      },
+  const { filedUnder, members } = bundle;
+  const { reviewedHash } = item;
+  const { line } = review.sensors.find(({ id }) => id === filedUnder.sensorId)!;
+  const signed = await signContent(
+    tx,
+    signing,
+    {
+      ...{ members, filedUnder, customerId: filedUnder.customerId, orderId: line.order.id, reviewedHash },
       exception: standing.kind === "exception" ? performerSignedOff : "",
-      ...authenticityOf(token),
-    }),
+      compose: (issue) => composeBundle(bundle, issue),
+    },
+    now,
   );
-  const hash = contentHash(content, sha256);
-  const signed = { signedById: personId, signedAt: now };
-  const id = await insertCertificate(tx, {
-    content,
-    contentHash: hash,
-    token,
-    customerId: filedUnder.customerId,
-    orderId: review.sensors.find(({ id: own }) => own === filedUnder.sensorId)!.line.order.id,
-    sensorId: filedUnder.sensorId,
-    runId: filedUnder.runId,
-    evaluationId: filedUnder.evaluationId,
-    ...signed,
-  });
-  await insertSignature(tx, {
-    ...{ certificateId: id, customerId: filedUnder.customerId },
-    ...{ personId, printedName, meaning, means, actId, signingSessionId },
-    ...{ reviewedHash: item.reviewedHash, contentHash: hash },
-    ...{ authorisationId: authorisation.id, signedAt: now },
-  });
-  await insertParts(tx, id, bundle.members);
-  await enqueueIssue(tx, id);
-  await freezeChain(tx, id, now);
-  const adopted = await adoptSigned(tx, { certificateId: id, content, ...signed });
   await insertSignOffDecisions(tx, review, bundle, {
     exceptionReason: standing.kind === "exception" ? standing.reason : null,
-    decidedById: personId,
+    decidedById: signing.personId,
     decidedAt: now,
   });
+  const { id, number, token, contentHash, further } = signed;
   const event = eventOf(certificateEvents.signedOff, id, {
-    number,
+    ...{ number, reviewedHash, contentHash, exception: standing.kind === "exception" },
     sensor: filedUnder.parts.sensor.tag,
     run: filedUnder.parts.run.number,
     evaluation: filedUnder.parts.evaluation.sequence,
-    reviewedHash: item.reviewedHash,
-    contentHash: hex(hash),
-    exception: standing.kind === "exception",
   });
-  return {
-    certificate: { id, number, token, sensorId: item.sensorId },
-    events: [
-      event,
-      ...(adopted ? [eventOf(calibrationEvents.adopted, adopted.equipmentId, adopted.payload)] : []),
-    ],
-  };
+  return { certificate: { id, number, token, sensorId: item.sensorId }, events: [event, ...further] };
 };
 
 /**

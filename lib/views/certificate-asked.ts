@@ -3,7 +3,10 @@ import { loadAmended } from "@/lib/data/amendment/load-amended";
 import type { CertificateRow } from "@/lib/data/amendment/load-measured";
 import { hex } from "@/lib/data/hex";
 import type { Tx } from "@/lib/data/in-scope";
+import { loadDuty } from "@/lib/data/review/load-duty";
 import { loadPeopleNames } from "@/lib/data/review/load-people-names";
+import { loadReviewRun } from "@/lib/data/review/load-review-run";
+import { nextToOpen } from "@/lib/data/review/next-to-open";
 import { sha256 } from "@/lib/data/sha256";
 import {
   type AmendmentKind,
@@ -12,6 +15,8 @@ import {
   correctionLabels,
   readCorrections,
 } from "@/lib/domain/amendment/amendment";
+import { compareRows } from "@/lib/domain/amendment/compare-rows";
+import { CertificateContent } from "@/lib/domain/certificate/content";
 import { contentHash } from "@/lib/domain/certificate/content-hash";
 import { type Actor, actorIdOf } from "@/lib/domain/staff/actor";
 import { may } from "@/lib/domain/staff/permissions";
@@ -28,9 +33,34 @@ const signableOf = async (tx: Tx, certificate: CertificateRow, asked: Parameters
       reviewedHash: null,
       performerIds: [] as readonly string[],
       obstacle: content.ok ? "" : content.refusal.message,
+      results: [],
     };
   const { performerIds } = amended.value;
-  return { reviewedHash: hex(contentHash(content.value, sha256)), performerIds, obstacle: "" };
+  const before = CertificateContent.parse(JSON.parse(certificate.content));
+  return {
+    ...{ reviewedHash: hex(contentHash(content.value, sha256)), performerIds, obstacle: "" },
+    results: asked.kind === "replacement" ? compareRows(before, content.value) : [],
+  };
+};
+
+/** Of new results: how many whoever asks must open before they sign, and has; null: there are none, or none yet. */
+const readingOf = async (tx: Tx, actor: Actor, certificate: CertificateRow) => {
+  const review = await loadReviewRun(tx, certificate.runId);
+  const own = review?.replacing.filter((one) => one.certificate === certificate.number) ?? [];
+  if (!review || own.length === 0) return null;
+  const tags = new Set(
+    review.sensors.filter(({ id }) => own.some(({ sensorId }) => sensorId === id)).map(({ tag }) => tag),
+  );
+  const duty = await loadDuty(tx, review, actor);
+  const mine = {
+    mustOpen: duty.mustOpen.filter(({ sensor }) => tags.has(sensor)),
+    unopened: duty.unopened.filter(({ sensor }) => tags.has(sensor)),
+  };
+  return {
+    mustOpen: mine.mustOpen.length,
+    opened: mine.mustOpen.length - mine.unopened.length,
+    next: nextToOpen(review, mine, null),
+  };
 };
 
 /** What is asked for and not decided, as whoever looks at it may decide; null: nothing. */
@@ -53,6 +83,7 @@ export const askedOf = async (tx: Tx, actor: Actor, certificate: CertificateRow)
       text: textOf(corrections[name]),
     })),
     ...signable,
+    reading: asked.kind === "replacement" ? await readingOf(tx, actor, certificate) : null,
     draft: `/api/amendments/${asked.id}/draft`,
     signing: !isSignatory
       ? ("not-permitted" as const)

@@ -2,7 +2,7 @@ import type { Tx } from "@/lib/data/in-scope";
 import { loadDuty } from "@/lib/data/review/load-duty";
 import type { ReviewRun } from "@/lib/data/review/load-review-run";
 import { nextToOpen } from "@/lib/data/review/next-to-open";
-import { signedTags } from "@/lib/data/review/review-summary";
+import { isReplacing, signedTags } from "@/lib/data/review/review-summary";
 import { printedDifference } from "@/lib/domain/review/printed-difference";
 import { resultKey } from "@/lib/domain/review/result-name";
 import type { Actor } from "@/lib/domain/staff/actor";
@@ -16,7 +16,7 @@ export const resultDuty = async (tx: Tx, review: ReviewRun, actor: Actor, result
   const { point } = result;
   const key = resultKey(point);
   const earlier = duty.earlier.get(key);
-  const isWaiting = review.run.state === "submitted";
+  const isWaiting = review.run.state === "submitted" || isReplacing(review, result.sensorId);
   return {
     ids: {
       runId: review.run.id,
@@ -33,6 +33,8 @@ export const resultDuty = async (tx: Tx, review: ReviewRun, actor: Actor, result
       )
       .map(({ subject, text }) => `${subject}: ${text}`),
     isDrawn: duty.drawn.has(key),
+    /** The certificate that this result is to be stated in place of. */
+    replaces: review.replacing.find(({ sensorId }) => sensorId === result.sensorId)?.certificate ?? null,
     isOpened: duty.opened.has(key),
     /** Whether an opening by whoever asks is to be recorded. */
     records: isWaiting && actor.kind === "staff" && may(actor.roles, "review.decide"),

@@ -85,6 +85,14 @@ const lotsOf = async (
   return lots;
 };
 
+const replacingOf = ({ replacing, sensors }: ReviewRun) =>
+  [...new Set(replacing.map(({ certificate }) => certificate))].map((certificate) => ({
+    certificate,
+    tags: sensors
+      .filter(({ id }) => replacing.some((one) => one.certificate === certificate && one.sensorId === id))
+      .map(({ tag }) => tag),
+  }));
+
 /** May this person sign here: as anybody, only with a reason by policy, or not at all. */
 const standingOf = (
   actor: Actor,
@@ -145,6 +153,8 @@ export const reviewRunView = (actor: Actor, number: string) =>
         next: nextToOpen(review, duty, null),
       },
       remarks: duty.remarks,
+      /** Certificates that are to be replaced by what was evaluated since, each with its sensors. */
+      replacing: replacingOf(review),
       inDoubt: review.run.state === "signed-off" ? [] : await loadInDoubt(tx, review.run),
       sensors,
       lots: await lotsOf(tx, review, sensors),

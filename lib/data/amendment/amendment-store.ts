@@ -50,16 +50,3 @@ export const insertAmendmentDecision = async (
 ): Promise<void> => {
   await tx.amendmentDecision.create({ data: decision });
 };
-
-/** Whether somebody asked for new results of this run, which is signed off: then it may be evaluated once more. */
-export const awaitsReplacement = async (tx: Tx, runId: string): Promise<boolean> => {
-  const certificates = await tx.certificate.findMany({ where: { runId }, select: { id: true } });
-  const asked = await tx.amendment.count({
-    where: {
-      kind: "replacement",
-      decision: null,
-      certificateId: { in: certificates.map(({ id }) => id) },
-    },
-  });
-  return asked > 0;
-};

@@ -11,7 +11,8 @@ import { hex } from "../hex";
 import type { Tx } from "../in-scope";
 import { loadReviewRun } from "../review/load-review-run";
 import type { OpenAmendment } from "./amendment-store";
-import { type CertificateRow, loadMeasured, sensorsOn } from "./load-measured";
+import { type CertificateRow, loadMeasured } from "./load-measured";
+import { sensorsOn } from "./sensors-on";
 
 /** What the new certificate rests on, and how it is worded once it has a number, or before. */
 export type Amended = {

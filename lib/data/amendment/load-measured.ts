@@ -4,22 +4,9 @@ import { ok, type Result } from "@/lib/domain/refusal";
 import { certificateParts } from "../certificate/certificate-parts";
 import type { Tx } from "../in-scope";
 import { loadReviewRun } from "../review/load-review-run";
+import { namedBy } from "./sensors-on";
 
 export type CertificateRow = NonNullable<Awaited<ReturnType<Tx["certificate"]["findUnique"]>>>;
-
-/** The sensors, sets, runs and evaluations that a certificate names, in its order. */
-const namedBy = async (tx: Tx, certificate: CertificateRow) => {
-  const parts = await tx.certificatePart.findMany({
-    where: { certificateId: certificate.id },
-    orderBy: { position: "asc" },
-  });
-  return parts.length > 0 ? parts : [{ ...certificate, setKind: "as-received" }];
-};
-
-/** The sensors on it, the one it is filed under first. */
-export const sensorsOn = async (tx: Tx, certificate: CertificateRow): Promise<readonly string[]> => [
-  ...new Set([certificate.sensorId, ...(await namedBy(tx, certificate)).map(({ sensorId }) => sensorId)]),
-];
 
 /** What a certificate was composed from, by the evaluations that it names: for whose signature it takes. */
 export const loadMeasured = async (

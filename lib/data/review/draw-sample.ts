@@ -1,20 +1,33 @@
+import { randomBytes } from "node:crypto";
+import { type AuditEvent, eventOf } from "@/lib/domain/audit/define-event";
+import { reviewEvents } from "@/lib/domain/review/events";
+import { hex } from "../hex";
 import type { Tx } from "../in-scope";
 
-type Sample = {
-  readonly runId: string;
-  readonly evaluationId: string;
-  /** 32 random bytes. */
-  readonly seed: Uint8Array<ArrayBuffer>;
-  readonly drawnAt: Date;
-};
+type Numbered = { readonly id: string; readonly number: string };
+type Evaluated = { readonly id: string; readonly sequence: number };
 
-/** Once for an evaluation: handed over again after a return, it keeps its lot, so that nobody draws until it suits. */
-export const drawSample = async (tx: Tx, sample: Sample): Promise<"drawn" | "kept"> => {
+/**
+ * Draws the lot of an evaluation, once: handed over again after a return, it keeps its lot, so that nobody draws until it
+ * suits. Gives the event that keeps the seed; none where there was a lot.
+ */
+export const drawSample = async (
+  tx: Tx,
+  run: Numbered,
+  evaluation: Evaluated,
+  now: Date,
+): Promise<readonly AuditEvent[]> => {
+  const evaluationId = evaluation.id;
   const earlier = await tx.reviewSample.findUnique({
-    where: { evaluationId: sample.evaluationId },
+    where: { evaluationId },
     select: { evaluationId: true },
   });
-  if (earlier) return "kept";
-  await tx.reviewSample.create({ data: sample });
-  return "drawn";
+  if (earlier) return [];
+  const seed = Uint8Array.from(randomBytes(32));
+  await tx.reviewSample.create({ data: { runId: run.id, evaluationId, seed, drawnAt: now } });
+  return [
+    eventOf(reviewEvents.sampleDrawn, run.id, {
+      ...{ run: run.number, evaluation: evaluation.sequence, seed: hex(seed) },
+    }),
+  ];
 };

@@ -6,6 +6,7 @@ import { sha256 } from "../sha256";
 import { inOrder } from "./in-order";
 import { loadExceptions } from "./load-exceptions";
 import type { ReviewRun } from "./load-review-run";
+import { isReplacing } from "./review-summary";
 
 /**
  * The seed drawn at submission. A run that was submitted before there was a lot has none: the evaluation's own id, of 122
@@ -41,6 +42,9 @@ export const loadOpened = async (
     })),
     exceptions: exceptions ?? (await loadExceptions(tx, review)),
     seed: await seedOf(tx, evaluation.id),
+    anew: results
+      .filter(({ sensorId }) => isReplacing(review, sensorId))
+      .map(({ point: { sensor, setpoint } }) => ({ sensor, setpoint })),
     opened: results
       .filter(({ sensorId, setpointId }) => opened.has(resultKey({ sensor: sensorId, setpoint: setpointId })))
       .map(({ point: { sensor, setpoint } }) => ({ sensor, setpoint })),

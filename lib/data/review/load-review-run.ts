@@ -2,6 +2,7 @@ import type { EvidenceFinding } from "@/lib/domain/evidence/evaluation";
 import { readStoredPoint } from "@/lib/domain/evidence/read-stored-point";
 import { readStoredRows } from "@/lib/domain/gate/stored-outcome";
 import { readEvidenceHead } from "@/lib/domain/review/evidence-head";
+import { loadReplacing } from "../amendment/load-replacing";
 import { disclaimersOf } from "../hold/disclaimers-of";
 import type { Tx } from "../in-scope";
 import { loadMark } from "../laboratory/load-mark";
@@ -94,6 +95,7 @@ export const loadReviewRun = async (tx: Tx, runId: string, evaluationId?: string
     tx,
     sensors.map(({ id }) => id),
   );
+  const replacing = evaluation ? await loadReplacing(tx, runId, evaluation.id) : [];
   const standards = await loadRunStandards(tx, run);
   const laboratory = await tx.laboratory.findFirstOrThrow();
   const accreditationMark = await loadMark(tx, laboratory.accreditationMarkId);
@@ -129,6 +131,8 @@ export const loadReviewRun = async (tx: Tx, runId: string, evaluationId?: string
     gateRows: gate ? readStoredRows(gate.rows) : [],
     decisions,
     certificates,
+    /** Signed for, and reviewed once more: their certificates are to be replaced by what was evaluated since. */
+    replacing,
     standards,
     laboratory,
     accreditationMark,

@@ -23,11 +23,17 @@ export const exceptionsOf = (
       ),
   });
 
-/** Tags of the sensors that are signed for. */
+/** Signed for, and asked again: its certificate is to be replaced by what this run says now. */
+export const isReplacing = ({ replacing }: ReviewRun, id: string): boolean =>
+  replacing.some(({ sensorId }) => sensorId === id);
+
+/** Tags of the sensors that are signed for, and stay so. */
 export const signedTags = (review: ReviewRun): ReadonlySet<string> =>
   new Set(
     review.sensors
-      .filter(({ id }) => review.certificates.some(({ sensorId }) => sensorId === id))
+      .filter(
+        ({ id }) => !isReplacing(review, id) && review.certificates.some(({ sensorId }) => sensorId === id),
+      )
       .map(({ tag }) => tag),
   );
 

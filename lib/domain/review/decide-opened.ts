@@ -10,6 +10,8 @@ export type OpenedInput = {
   readonly results: readonly (ResultName & { readonly label: string })[];
   readonly exceptions: readonly ReviewException[];
   readonly seed: Uint8Array;
+  /** To be stated in place of what a certificate states now: each of them is opened, whatever the lot says. */
+  readonly anew?: readonly ResultName[];
   /** By the person who wants to sign, of this evaluation. */
   readonly opened: readonly ResultName[];
 };
@@ -20,7 +22,7 @@ const named = 3;
 /** What must be opened, in the order of the results, and what of it this person has not. */
 export const openedState = (given: OpenedInput & { readonly sha256: Sha256 }) => {
   const { named: byException, drawn } = resultsToOpen(given);
-  const must = new Set([...byException, ...drawn].map(resultKey));
+  const must = new Set([...byException, ...drawn, ...(given.anew ?? [])].map(resultKey));
   const opened = new Set(given.opened.map(resultKey));
   const mustOpen = given.results.filter((result) => must.has(resultKey(result)));
   return {

@@ -13,6 +13,8 @@ export type RunProgress = {
   readonly hasReadings: boolean;
   readonly openSetpoints: number;
   readonly evaluation: "none" | "outdated" | "current";
+  /** Signed off, and a certificate of it is to be replaced by new results. */
+  readonly isReplacing?: boolean;
 };
 
 const tips = "Tips warmed";
@@ -54,6 +56,8 @@ export const runThread = (progress: RunProgress): readonly RunBead[] => {
 
 /** What a person does next, in one sentence. */
 export const nextStep = (progress: RunProgress): string => {
+  if (progress.isReplacing)
+    return "A certificate is to be replaced: say what was wrong with a window or a state, then evaluate again.";
   if (progress.state === "signed-off") return "Nothing is left to do here.";
   if (progress.state === "abandoned") return "The run was abandoned; its readings are kept.";
   if (progress.state === "submitted") return "The run waits for its signatory.";

@@ -17,6 +17,7 @@ import { SigningAct } from "@/lib/domain/signing/act";
 import { defineOperation } from "../operation";
 import { proveAct } from "../signing/prove-act";
 import { demandAsked } from "./demand-asked";
+import { demandSuccessorLookedAt } from "./demand-successor-looked-at";
 import { endCertificate } from "./end-certificate";
 
 /** What was on the signatory's screen has to be what would be signed now, byte for byte. */
@@ -75,6 +76,7 @@ export const signOffAmendment = defineOperation({
     const independent = { performerMaySignOff: false, exceptionReason: "" };
     demand(decideSignOffStanding({ signatoryId: personId, performerIds, ...independent }));
     demandReviewed(old.number, amended, input.reviewedHash);
+    await demandSuccessorLookedAt(tx, old, amended, personId);
     const successor = await signSuccessor(tx, old, amended, {
       ...{ signing, now, reviewedHash: input.reviewedHash },
     });

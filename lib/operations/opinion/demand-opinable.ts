@@ -2,6 +2,7 @@ import { demandAuthorised } from "@/lib/data/authorisation/demand-authorised";
 import { loadBundle } from "@/lib/data/certificate/load-bundle";
 import type { Tx } from "@/lib/data/in-scope";
 import { loadReviewRun } from "@/lib/data/review/load-review-run";
+import { isReplacing } from "@/lib/data/review/review-summary";
 import { lockRun } from "@/lib/data/sql/lock-run";
 import { demand, Refused } from "@/lib/domain/refusal";
 import { decideReviewable } from "@/lib/domain/review/decide-reviewable";
@@ -17,13 +18,14 @@ export const demandOpinable = async (tx: Tx, place: Place, personId: string, now
     throw new Refused({ code: "not-found", message: "This sensor is not in this run." });
   demand(
     decideReviewable({
+      isReplacing: isReplacing(review, sensor.id),
       runState: review.run.state,
       evaluationId: review.evaluation.id,
       seenEvaluationId: place.evaluationId,
     }),
   );
   const signed = review.certificates.find(({ sensorId }) => sensorId === sensor.id);
-  if (signed)
+  if (signed && !isReplacing(review, sensor.id))
     throw new Refused({
       code: "wrong-state",
       message: `${sensor.tag} has its certificate already: ${signed.number}. An opinion follows by an amendment.`,

@@ -23,7 +23,9 @@ export const answerComment = defineOperation({
     await lockRun(tx, remark.runId);
     const review = await loadReviewRun(tx, remark.runId);
     if (!review) throw new Refused({ code: "not-found", message: "This remark is not here." });
-    demand(decideComment({ runState: review.run.state, sensor: null, certificate: null }));
+    // Signed off, only what was asked of results that are to be replaced can be open; it is never left without an answer.
+    if (review.run.state !== "signed-off")
+      demand(decideComment({ runState: review.run.state, sensor: null, certificate: null }));
     const settled = await tx.reviewComment.findFirst({
       where: { answersId: remark.id, settles: true },
       select: { id: true },

@@ -1,5 +1,6 @@
 import { z } from "zod";
 import { loadReviewRun } from "@/lib/data/review/load-review-run";
+import { isReplacing } from "@/lib/data/review/review-summary";
 import { lockRun } from "@/lib/data/sql/lock-run";
 import { eventOf } from "@/lib/domain/audit/define-event";
 import { demand, Refused } from "@/lib/domain/refusal";
@@ -45,6 +46,8 @@ export const comment = defineOperation({
         runState: review.run.state,
         sensor: sensor?.tag ?? null,
         certificate: certificate?.number ?? null,
+        isReplacing:
+          input.sensorId === null ? review.replacing.length > 0 : isReplacing(review, input.sensorId),
       }),
     );
     if (evaluation.id !== input.evaluationId)

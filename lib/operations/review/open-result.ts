@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { loadReplacing } from "@/lib/data/amendment/load-replacing";
 import { lockRun } from "@/lib/data/sql/lock-run";
 import { eventOf } from "@/lib/domain/audit/define-event";
 import { readStoredPoint } from "@/lib/domain/evidence/read-stored-point";
@@ -40,8 +41,10 @@ export const openResult = defineOperation({
     });
     if (!run || !evaluation || !result)
       throw new Refused({ code: "not-found", message: "This result is not here." });
+    const replacing = run.state === "signed-off" ? await loadReplacing(tx, input.runId, evaluation.id) : [];
     demand(
       decideReviewable({
+        isReplacing: replacing.some(({ sensorId }) => sensorId === input.sensorId),
         runState: run.state,
         evaluationId: evaluation.id,
         seenEvaluationId: input.evaluationId,

@@ -1,5 +1,6 @@
 import { blocksDigest } from "@/lib/data/evidence/blocks-digest";
 import { demandUndisturbed } from "@/lib/data/order/demand-undisturbed";
+import { demandEvaluable } from "@/lib/data/run/demand-evaluable";
 import { demandRun, demandSetpoint } from "@/lib/data/run/demand-run";
 import { loadEvidence } from "@/lib/data/run/load-evidence";
 import { canonical } from "@/lib/domain/audit/canonical";
@@ -11,7 +12,6 @@ import { decideWindow } from "@/lib/domain/run/decide-window";
 import { runEvents } from "@/lib/domain/run/events";
 import { AcceptWindowInput } from "@/lib/domain/run/schema";
 import { setpointId } from "@/lib/domain/run/setpoint-id";
-import { demandOpen } from "@/lib/domain/run/states";
 import { personIdOf } from "@/lib/domain/staff/person-id-of";
 import { defineOperation } from "../operation";
 
@@ -22,7 +22,7 @@ export const acceptWindow = defineOperation({
   input: AcceptWindowInput,
   perform: async ({ actor, now, tx }, input) => {
     const run = await demandRun(tx, input.run);
-    demand(demandOpen(run));
+    await demandEvaluable(tx, run);
     await demandUndisturbed(tx, run);
     const setpoint = demandSetpoint(run, input.setpoint);
     const digest = await blocksDigest(tx, run.id);

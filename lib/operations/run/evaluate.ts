@@ -1,7 +1,8 @@
-import { awaitsReplacement } from "@/lib/data/amendment/amendment-store";
 import { blocksDigest } from "@/lib/data/evidence/blocks-digest";
 import { demandUndisturbed } from "@/lib/data/order/demand-undisturbed";
 import { sensorsGone } from "@/lib/data/parts/sensors-gone";
+import { drawSample } from "@/lib/data/review/draw-sample";
+import { demandEvaluable } from "@/lib/data/run/demand-evaluable";
 import { demandRun } from "@/lib/data/run/demand-run";
 import { inputsDigest } from "@/lib/data/run/inputs-digest";
 import { insertEvaluation } from "@/lib/data/run/insert-evaluation";
@@ -11,11 +12,10 @@ import { eventOf } from "@/lib/domain/audit/define-event";
 import { evaluateEvidence } from "@/lib/domain/evidence/evaluate";
 import type { Evaluation } from "@/lib/domain/evidence/evaluation";
 import type { Evidence } from "@/lib/domain/evidence/schema";
-import { demand, Refused } from "@/lib/domain/refusal";
+import { Refused } from "@/lib/domain/refusal";
 import { describeEvidenceProblem } from "@/lib/domain/run/describe-problem";
 import { runEvents } from "@/lib/domain/run/events";
 import { EvaluateRunInput } from "@/lib/domain/run/schema";
-import { demandOpen } from "@/lib/domain/run/states";
 import { storedEvidence } from "@/lib/domain/run/stored-evidence";
 import { personIdOf } from "@/lib/domain/staff/person-id-of";
 import { defineOperation } from "../operation";
@@ -40,8 +40,7 @@ export const evaluateRun = defineOperation({
   input: EvaluateRunInput,
   perform: async ({ actor, now, tx }, input) => {
     const run = await demandRun(tx, input.run);
-    // Signed off, it is evaluated again only for a certificate that is to be replaced by what comes out.
-    if (run.state !== "signed-off" || !(await awaitsReplacement(tx, run.id))) demand(demandOpen(run));
+    await demandEvaluable(tx, run);
     await demandUndisturbed(tx, run);
     const loaded = await loadEvidence(tx, run.number);
     if (!loaded || loaded.evidence.windows.length === 0)
@@ -74,6 +73,8 @@ export const evaluateRun = defineOperation({
         ["measured", "evaluated"],
         "evaluated",
       );
+    // Signed off, it is handed over by its evaluation: which of the new results are looked at is drawn now.
+    const drawn = run.state === "signed-off" ? await drawSample(tx, run, stored, now) : [];
     return {
       value: { sequence: stored.sequence, evaluation },
       events: [
@@ -85,6 +86,7 @@ export const evaluateRun = defineOperation({
           results: evaluation.points.length,
           findings: evaluation.findings.length,
         }),
+        ...drawn,
       ],
     };
   },

@@ -1,9 +1,9 @@
+import { demandEvaluable } from "@/lib/data/run/demand-evaluable";
 import { demandRun, demandSetpoint } from "@/lib/data/run/demand-run";
 import { eventOf } from "@/lib/domain/audit/define-event";
-import { demand, Refused } from "@/lib/domain/refusal";
+import { Refused } from "@/lib/domain/refusal";
 import { runEvents } from "@/lib/domain/run/events";
 import { StateSensorSetpointInput } from "@/lib/domain/run/schema";
-import { demandOpen } from "@/lib/domain/run/states";
 import { personIdOf } from "@/lib/domain/staff/person-id-of";
 import { defineOperation } from "../operation";
 
@@ -14,7 +14,7 @@ export const stateSensorSetpoint = defineOperation({
   input: StateSensorSetpointInput,
   perform: async ({ actor, now, tx }, input) => {
     const run = await demandRun(tx, input.run);
-    demand(demandOpen(run));
+    await demandEvaluable(tx, run);
     const setpoint = demandSetpoint(run, input.setpoint);
     const sensor = await tx.sensor.findUnique({ where: { tag: input.sensor } });
     const place = sensor && run.places.find(({ sensorId }) => sensorId === sensor.id);

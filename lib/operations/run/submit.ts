@@ -1,7 +1,5 @@
-import { randomBytes } from "node:crypto";
 import { insertCustodyEvent } from "@/lib/data/custody/insert-custody-event";
 import { countUses } from "@/lib/data/equipment/count-uses";
-import { hex } from "@/lib/data/hex";
 import { demandUndisturbed } from "@/lib/data/order/demand-undisturbed";
 import { sensorsGone } from "@/lib/data/parts/sensors-gone";
 import { drawSample } from "@/lib/data/review/draw-sample";
@@ -13,7 +11,6 @@ import { demandSaved } from "@/lib/data/versioned";
 import { eventOf } from "@/lib/domain/audit/define-event";
 import { equipmentEvents } from "@/lib/domain/equipment/events";
 import { demand, Refused } from "@/lib/domain/refusal";
-import { reviewEvents } from "@/lib/domain/review/events";
 import { decideSubmit } from "@/lib/domain/run/decide-submit";
 import { runEvents } from "@/lib/domain/run/events";
 import { openSetpoints } from "@/lib/domain/run/open-setpoints";
@@ -71,8 +68,7 @@ export const submitRun = defineOperation({
         decidedAt: now,
       },
     });
-    const seed = Uint8Array.from(randomBytes(32));
-    const sample = await drawSample(tx, { runId: run.id, evaluationId: last.id, seed, drawnAt: now });
+    const drawn = await drawSample(tx, run, last, now);
     const gone = await sensorsGone(tx, run.id);
     const ready = sensors
       .filter(({ id, state }) => !gone.has(id) && state === "evaluated")
@@ -93,17 +89,12 @@ export const submitRun = defineOperation({
       evaluation: last.sequence,
       tipCheckReason: input.tipCheckReason,
     });
-    const drawn = eventOf(reviewEvents.sampleDrawn, run.id, {
-      run: run.number,
-      evaluation: last.sequence,
-      seed: hex(seed),
-    });
     const counted =
       uses.length > 0
         ? [eventOf(equipmentEvents.usesCounted, run.id, { run: run.number, uses: [...uses] })]
         : [];
     // What was done stands last, after what it brought with it.
-    const [first, ...rest] = [...(sample === "drawn" ? [drawn] : []), ...counted, submitted];
+    const [first, ...rest] = [...drawn, ...counted, submitted];
     return { value: { number: run.number }, events: [first ?? submitted, ...rest] };
   },
 });

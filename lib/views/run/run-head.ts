@@ -1,3 +1,4 @@
+import { awaitsReplacement } from "@/lib/data/amendment/load-replacing";
 import { loadInDoubt } from "@/lib/data/equipment/in-doubt";
 import { gatePassedAt } from "@/lib/data/gate/plan-digest";
 import type { Tx } from "@/lib/data/in-scope";
@@ -44,8 +45,10 @@ export const runHead = async (tx: Tx, actor: Actor, loaded: RunEvidence) => {
     standing.windows,
     standing.states,
   );
+  const isReplacing = state === "signed-off" && (await awaitsReplacement(tx, run.id));
   const progress = {
     state,
+    isReplacing,
     tipsPassed,
     gatePassed: (await gatePassedAt(tx, run)) !== null,
     hasReadings: blocks > 0,
@@ -60,7 +63,8 @@ export const runHead = async (tx: Tx, actor: Actor, loaded: RunEvidence) => {
           orderBy: { id: "desc" },
         })
       : null;
-  const mayWork = actor.kind !== "system" && may(actor.roles, "run.perform") && isOpenForWork(state);
+  const mayPerform = actor.kind !== "system" && may(actor.roles, "run.perform");
+  const mayWork = mayPerform && isOpenForWork(state);
   return {
     id: run.id,
     number: run.number,
@@ -90,6 +94,8 @@ export const runHead = async (tx: Tx, actor: Actor, loaded: RunEvidence) => {
     next: nextStep(progress),
     progress,
     mayWork,
+    /** Also of a run that is signed off, while a certificate of it is to be replaced. */
+    mayEvaluate: mayWork || (mayPerform && isReplacing),
     mayExport: actor.kind !== "system" && may(actor.roles, "evidence.export"),
   };
 };

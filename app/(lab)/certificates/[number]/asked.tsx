@@ -5,6 +5,7 @@ import { Hash } from "@/app/_ui/hash";
 import { LinkButton } from "@/app/_ui/link-button";
 import { Notice } from "@/app/_ui/notice";
 import { Section } from "@/app/_ui/section";
+import { StateMark } from "@/app/_ui/state-mark";
 import { SubmitButton } from "@/app/_ui/submit-button.client";
 import { TextArea } from "@/app/_ui/text-area.client";
 import { Timestamp } from "@/app/_ui/timestamp";
@@ -15,6 +16,7 @@ import type { CertificatePage } from "@/lib/views/certificate-page";
 import { signingStandingView } from "@/lib/views/signing-standing";
 import { load } from "@/lib/web/load";
 import { dropAmendmentAction, evaluateAgainAction, signAmendmentAction } from "../actions";
+import { ComparedResults } from "./compared-results";
 
 type Asked = NonNullable<CertificatePage["asked"]>;
 
@@ -39,6 +41,22 @@ async function Sign({ actor, asked }: { readonly actor: Actor; readonly asked: A
         <SubmitButton>Sign off the new certificate</SubmitButton>
       </div>
     </ActionForm>
+  );
+}
+
+/** New results are opened in the review of their run, as any are before they are signed for. */
+function Reading({ asked: { reading }, run }: { readonly asked: Asked; readonly run: string }) {
+  if (!reading) return null;
+  return (
+    <div className="row">
+      <StateMark
+        state={reading.next ? "waiting" : "done"}
+        label={`You opened ${reading.opened} of ${reading.mustOpen} that must be`}
+      />
+      <LinkButton href={reading.next ?? `/review/${run}`} kind="quiet">
+        {reading.next ? "Next that must be opened" : "The review of its run"}
+      </LinkButton>
+    </div>
   );
 }
 
@@ -74,6 +92,8 @@ export function Asked({ actor, page }: Props) {
         ]}
       />
       {asked.obstacle ? <Notice kind="info">{asked.obstacle}</Notice> : null}
+      <ComparedResults rows={asked.results} />
+      <Reading asked={asked} run={content.run.number} />
       {asked.reviewedHash ? (
         <LinkButton href={asked.draft} kind="quiet" download>
           Open the draft
@@ -84,6 +104,9 @@ export function Asked({ actor, page }: Props) {
           <input type="hidden" name="run" value={content.run.number} />
           <div className="form-actions">
             <SubmitButton kind="quiet">Evaluate run {content.run.number} again</SubmitButton>
+            <LinkButton href={`/runs/${content.run.number}/windows`} kind="quiet">
+              Its windows and states
+            </LinkButton>
           </div>
         </ActionForm>
       ) : null}

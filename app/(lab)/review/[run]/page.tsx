@@ -16,6 +16,7 @@ import { DecisionHistory } from "./decision-history";
 import { ExceptionList } from "./exception-list";
 import { Opinions } from "./opinions/opinions";
 import { ReadingState } from "./reading-state";
+import { Replacing } from "./replacing";
 import { ResultMatrix } from "./result-matrix";
 
 type Props = { readonly params: Promise<{ readonly run: string }> };
@@ -63,6 +64,7 @@ export default async function ReviewRunPage({ params }: Props) {
       <ResultMatrix review={review} />
       <Opinions run={review.number} />
       {review.state === "submitted" ? <Decide review={review} /> : null}
+      <Replacing review={review} />
       <Section title="History">
         <DecisionHistory decisions={review.decisions} />
       </Section>

@@ -32,7 +32,7 @@ function RemarkOnRun({ review }: { readonly review: ReviewRunPage }) {
 /** How far whoever reviews has come, and what was remarked and is open. */
 export function ReadingState({ review }: { readonly review: ReviewRunPage }) {
   const { duty } = review;
-  const isWaiting = review.state === "submitted";
+  const isWaiting = review.state === "submitted" || review.replacing.length > 0;
   const mayRemark = isWaiting || review.state === "returned";
   const open = review.remarks.filter(({ isSettled }) => !isSettled);
   if (!mayRemark && review.remarks.length === 0) return null;

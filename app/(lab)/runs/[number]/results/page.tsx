@@ -30,7 +30,7 @@ export default async function RunResultsPage({ params }: Props) {
           Something changed since they were computed. Evaluate again; the earlier evaluation stays on record.
         </Notice>
       ) : null}
-      {head.mayWork ? (
+      {head.mayEvaluate ? (
         <Section title="Evaluate">
           <EvaluateForm view={view} />
         </Section>

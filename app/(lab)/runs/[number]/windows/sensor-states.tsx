@@ -53,7 +53,7 @@ export function SensorStates({ view, setpoint }: Props) {
           }))}
         />
       )}
-      {view.head.mayWork ? (
+      {view.head.mayEvaluate ? (
         <Disclosure summary="A sensor failed here">
           <ActionForm action={stateSensorAction} label={`State of a sensor at ${setpoint.celsius} °C`}>
             <input type="hidden" name="run" value={view.head.number} />

@@ -47,7 +47,7 @@ export function SetpointSection({
       ) : (
         <p>{proposal.reason || "There are no readings of the references yet."}</p>
       )}
-      {view.head.mayWork ? <AcceptForm view={view} setpoint={setpoint} /> : null}
+      {view.head.mayEvaluate ? <AcceptForm view={view} setpoint={setpoint} /> : null}
       <SensorStates view={view} setpoint={setpoint} />
     </Section>
   );

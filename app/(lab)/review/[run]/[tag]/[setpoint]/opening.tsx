@@ -48,9 +48,14 @@ export function Opening({ duty, up }: { readonly duty: Duty; readonly up: string
 
 /** What names this result, the gravest first; said before the figures. */
 export function Because({ duty }: { readonly duty: Duty }) {
-  if (duty.because.length === 0 && !duty.isDrawn) return null;
+  if (duty.because.length === 0 && !duty.isDrawn && duty.replaces === null) return null;
   return (
     <ul className="plain-list">
+      {duty.replaces === null ? null : (
+        <li>
+          <StateMark state="exception" label={`To be stated in place of ${duty.replaces}.`} />
+        </li>
+      )}
       {duty.because.map((reason) => (
         <li key={reason}>
           <StateMark state="exception" label={reason} />

@@ -21,6 +21,7 @@ const endedAt = "2026-04-02T09:00:00Z";
 
 /** A certificate of A's sensor, by name: its number, token and content hash follow from it. */
 const addCertificate = async (name: string, isIssued = true): Promise<string> => {
+  await admin.query("BEGIN");
   const { rows } = await admin.query(
     `INSERT INTO certificate (number, customer_id, order_id, sensor_id, run_id, evaluation_id, content, content_hash,
                               token, signed_by_id, signed_at)
@@ -30,6 +31,15 @@ const addCertificate = async (name: string, isIssued = true): Promise<string> =>
       ...[world.sharedRun.evaluationId, digest(name), tokenOf(name), world.technicianId, signedAt],
     ],
   );
+  // Signed as another one was, by an act of its own.
+  await admin.query(
+    `INSERT INTO signature SELECT (jsonb_populate_record(NULL::signature, to_jsonb(s) || jsonb_build_object(
+       'id', gen_random_uuid(), 'certificate_id', c.id, 'content_hash', c.content_hash, 'act_id', c.number,
+       'signed_at', c.signed_at))).*
+       FROM certificate c, (SELECT * FROM signature WHERE customer_id = $2 LIMIT 1) s WHERE c.id = $1`,
+    [rows[0].id, world.a.customerId],
+  );
+  await admin.query("COMMIT");
   if (isIssued)
     await admin.query(
       `INSERT INTO certificate_file (certificate_id, customer_id, media_type, bytes, sha256, renderer_version, rendered_at)

@@ -25,44 +25,75 @@ const makeReview = async (admin: pg.Client, insert: Insert, on: Signing): Promis
   await insert(admin, "review_comment", { ...at, ...said, answers_id: remark, settles: true });
 };
 
-const makeSignature = async (
+export type Signatory = { readonly authorisationId: string; readonly signingSessionId: string };
+
+const authorise = (
   admin: pg.Client,
   insert: Insert,
-  on: Signing,
-  certificateId: string,
-): Promise<void> => {
-  const whose = { certificate_id: certificateId, customer_id: on.customerId };
-  const range = { type_letters: "", from_celsius: 0, to_celsius: 1300, scope: "any" };
-  const granted = { granted_by_id: on.secondPersonId, granted_at: now };
-  const authorise = (activity: string) =>
-    insert(admin, "authorisation", {
-      ...{ person_id: on.technicianId, activity, ...range, basis: "trained" },
-      ...{ valid_from: "2026-01-01", ...granted },
-    });
-  const authorisationId = await authorise("sign-off");
-  const opinionAuthorisationId = await authorise("opinion");
+  activity: string,
+  { technicianId, secondPersonId }: { readonly technicianId: string; readonly secondPersonId: string },
+): Promise<string> =>
+  insert(admin, "authorisation", {
+    ...{ person_id: technicianId, activity, type_letters: "", from_celsius: 0, to_celsius: 1300 },
+    ...{ scope: "any", basis: "trained", valid_from: "2026-01-01" },
+    ...{ granted_by_id: secondPersonId, granted_at: now },
+  });
+
+/** What the technician of this world signs by. */
+export const makeSignatory = async (
+  admin: pg.Client,
+  insert: Insert,
+  technicianId: string,
+  secondPersonId: string,
+): Promise<Signatory> => {
   const session = { kind: "full", came_by: "password", had_code: true };
   const times = { started_at: now, last_seen_at: now, ends_at: later };
   const personSessionId = await insert(admin, "person_session", {
-    ...{ person_id: on.technicianId, ...session, ...times },
+    ...{ person_id: technicianId, ...session, ...times },
   });
   const signingSessionId = await insert(admin, "signing_session", {
-    ...{ person_id: on.technicianId, person_session_id: personSessionId },
+    ...{ person_id: technicianId, person_session_id: personSessionId },
     ...{ opened_at: now, last_signed_at: now },
   });
+  const who = { technicianId, secondPersonId };
+  return { signingSessionId, authorisationId: await authorise(admin, insert, "sign-off", who) };
+};
+
+type CertificateRow = Readonly<Record<string, unknown>> & {
+  readonly customer_id: string;
+  readonly content_hash: Buffer;
+  readonly signed_by_id: string;
+  readonly signed_at: string;
+};
+
+/** A certificate and its signature, at once: the database takes none without the other. */
+export const insertSigned = async (
+  admin: pg.Client,
+  insert: Insert,
+  { authorisationId, signingSessionId }: Signatory,
+  row: CertificateRow,
+): Promise<string> => {
+  await admin.query("BEGIN");
+  const certificateId = await insert(admin, "certificate", row);
   await insert(admin, "signature", {
-    ...{ ...whose, person_id: on.technicianId, printed_name: "T", meaning: "reviewed-and-authorised" },
-    ...{ reviewed_hash: digest("reviewed"), content_hash: digest("content"), means: "password+code" },
-    ...{ act_id: `act ${on.name}`, signing_session_id: signingSessionId },
-    ...{ authorisation_id: authorisationId, signed_at: now },
+    ...{ certificate_id: certificateId, customer_id: row.customer_id, person_id: row.signed_by_id },
+    ...{ printed_name: "T", meaning: "reviewed-and-authorised", reviewed_hash: digest("reviewed") },
+    ...{ content_hash: row.content_hash, means: "password+code", act_id: `act ${certificateId}` },
+    ...{ signing_session_id: signingSessionId, authorisation_id: authorisationId, signed_at: row.signed_at },
   });
+  await admin.query("COMMIT");
+  return certificateId;
+};
+
+const makeOpinion = async (admin: pg.Client, insert: Insert, on: Signing): Promise<void> => {
+  const ended = await authorise(admin, insert, "sign-off", on);
   await insert(admin, "opinion", {
     ...{ run_id: on.runId, sensor_id: on.sensorId, customer_id: on.customerId, text: "fit for use" },
-    ...{ basis: "experience", authorisation_id: opinionAuthorisationId },
+    ...{ basis: "experience", authorisation_id: await authorise(admin, insert, "opinion", on) },
     ...{ author_id: on.technicianId, written_at: now },
   });
   await insert(admin, "authorisation_withdrawal", {
-    ...{ authorisation_id: authorisationId, reason: "left", withdrawn_by_id: on.secondPersonId },
+    ...{ authorisation_id: ended, reason: "left", withdrawn_by_id: on.secondPersonId },
     withdrawn_at: later,
   });
 };
@@ -97,7 +128,7 @@ const makeEnding = async (
 export const makeSigning = async (admin: pg.Client, insert: Insert, on: Signing): Promise<void> => {
   const certificateId = await certificateOf(admin, on);
   await makeReview(admin, insert, on);
-  await makeSignature(admin, insert, on, certificateId);
+  await makeOpinion(admin, insert, on);
   await makeEnding(admin, insert, on, certificateId);
 };
 

@@ -1,5 +1,6 @@
 import { randomBytes, randomUUID } from "node:crypto";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { connect } from "@/lib/commands/postgres/connect";
 import { closeDatabase, configureDatabase } from "@/lib/data/client";
 import type { Tx } from "@/lib/data/in-scope";
 import { buildRun } from "../support/build-run";
@@ -100,6 +101,38 @@ describe("the last word on a signature is the database's", () => {
     await expect(insert(() => ({ actId: signed.actId, signedAt }))).rejects.toThrow(
       /Unique constraint failed/,
     );
+  });
+});
+
+describe("a certificate", () => {
+  it("is not kept without its signature", async () => {
+    await expect(inLaboratory(unsigned)).rejects.toThrow(/is not signed/);
+    expect(await inLaboratory((tx) => tx.certificate.count())).toBe(
+      await inLaboratory((tx) => tx.signature.count()),
+    );
+  });
+
+  it("is not kept with a signature of another moment", async () => {
+    const signedAt = new Date(signClock().getTime() + 1000);
+    await expect(insert(() => ({ signedAt }))).rejects.toThrow(/is not signed/);
+  });
+
+  it("is not kept unsigned by whoever quiets the other triggers of the database", async () => {
+    const admin = await connect(database.adminUrl);
+    try {
+      await admin.query("BEGIN; SET LOCAL session_replication_role = replica");
+      await admin.query(
+        `INSERT INTO certificate SELECT (jsonb_populate_record(NULL::certificate, to_jsonb(c)
+           || '{"number":"C-U"}' || jsonb_build_object('id', gen_random_uuid(), 'token', repeat('u', 43)))).*
+           FROM certificate c LIMIT 1`,
+      );
+      await expect(admin.query("COMMIT")).rejects.toMatchObject({
+        code: "23514",
+        message: /C-U is not signed/,
+      });
+    } finally {
+      await admin.end();
+    }
   });
 });
 

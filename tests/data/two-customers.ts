@@ -2,7 +2,7 @@ import { createHash, randomUUID } from "node:crypto";
 import type pg from "pg";
 import { makeMail } from "./mail-rows";
 import { makeCustomersRecords } from "./orders-and-customers";
-import { makeKeys, makeSigning } from "./signing-and-documents";
+import { insertSigned, makeKeys, makeSignatory, makeSigning, type Signatory } from "./signing-and-documents";
 import { makeProcedure, makeRecords } from "./standards-and-chains";
 import { makeBench } from "./two-customers-bench";
 
@@ -89,7 +89,10 @@ const makeCustomer = async (admin: pg.Client, name: string, technicianId: string
   return { customerId, personId, orderId, lineId, sensorId };
 };
 
-type Bench = Awaited<ReturnType<typeof makeBench>> & { readonly procedureRevisionId: string };
+type Bench = Awaited<ReturnType<typeof makeBench>> & {
+  readonly procedureRevisionId: string;
+  readonly signatory: Signatory;
+};
 
 const makeRepeats = async (
   admin: pg.Client,
@@ -168,7 +171,8 @@ const makeRun = async (
     accepted_by_id: technicianId,
     accepted_at: now,
   });
-  return { id, setpointId, evaluationId: await makeEvaluation(admin, id, setpointId, technicianId, owners) };
+  const on = { id, setpointId, technicianId, signatory: bench.signatory };
+  return { id, setpointId, evaluationId: await makeEvaluation(admin, on, owners) };
 };
 
 const makeBlock = async (
@@ -198,11 +202,10 @@ const makeBlock = async (
 
 const makeEvaluation = async (
   admin: pg.Client,
-  runId: string,
-  setpointId: string,
-  technicianId: string,
+  run: Omit<Run, "evaluationId"> & { readonly technicianId: string; readonly signatory: Signatory },
   owners: readonly Owned[],
 ): Promise<string> => {
+  const { id: runId, setpointId, technicianId } = run;
   const evaluationId = await insert(admin, "evaluation", {
     run_id: runId,
     sequence: 1,
@@ -221,7 +224,7 @@ const makeEvaluation = async (
     const evaluated = { evaluation_id: evaluationId, run_id: runId };
     const result = { setpoint_id: setpointId, state: "measured", point: "{}" };
     await insert(admin, "result", { ...evaluated, ...whose, ...result });
-    const certificateId = await insert(admin, "certificate", {
+    const certificateId = await insertSigned(admin, insert, run.signatory, {
       ...evaluated,
       ...whose,
       number: `C-${randomUUID()}`,
@@ -261,6 +264,7 @@ export const twoCustomers = async (admin: pg.Client): Promise<TwoCustomers> => {
   const bench = {
     ...(await makeBench(admin, insert, technicianId, secondPersonId)),
     procedureRevisionId: await makeProcedure(admin, insert, technicianId, secondPersonId),
+    signatory: await makeSignatory(admin, insert, technicianId, secondPersonId),
   };
   await admin.query("BEGIN; SET LOCAL app.scope = 'laboratory'");
   await admin.query("SELECT audit_append('system:test', 'thing.made', 'thing', '1', '{}'); COMMIT");

@@ -62,5 +62,23 @@ export const signatoryRows = async (tx: Tx, personId: string, grantedById: strin
   return personSessionId;
 };
 
+type Signed = Awaited<ReturnType<Tx["certificate"]["create"]>>;
+
+/** A certificate made past the sign-off gets its signature in the same transaction, or is not kept. */
+export const signatureRow = async (tx: Tx, certificate: Signed, grantedById: string): Promise<void> => {
+  const { id: certificateId, customerId, contentHash, signedById: personId, signedAt } = certificate;
+  const { id: authorisationId } = await authorisationRow(tx, personId, grantedById);
+  const personSessionId = await personSessionRow(tx, personId);
+  const session = { personId, personSessionId, openedAt: signedAt, lastSignedAt: signedAt };
+  const { id: signingSessionId } = await tx.signingSession.create({ data: session });
+  await tx.signature.create({
+    data: {
+      ...{ certificateId, customerId, personId, contentHash, reviewedHash: contentHash, signedAt },
+      ...{ printedName: "Invented", meaning: "reviewed-and-authorised", means: "password+code" },
+      ...{ actId: crypto.randomUUID(), signingSessionId, authorisationId },
+    },
+  });
+};
+
 export const inLaboratory = <T>(work: (tx: Tx) => Promise<T>): Promise<T> =>
   inScope({ kind: "laboratory" }, work);

@@ -13,6 +13,7 @@ import { evaluateRun } from "@/lib/operations/run/evaluate";
 import { codeOf } from "../../support/code-of";
 import { allPlaces, createFullRun, uploadSeed, warmTips } from "../../support/full-run";
 import { benchClock, inLaboratory, openRunBench, type RunBench } from "../../support/run-bench";
+import { signatureRow } from "../../support/signatory";
 
 let bench: RunBench;
 let run: string;
@@ -45,6 +46,8 @@ const evaluate = async (): Promise<void> => {
   await execute(evaluateRun, bench.technician, { run }, benchClock);
 };
 
+const idOf = (actor: Actor): string => (actor.kind === "staff" ? actor.personId : "");
+
 const certify = () =>
   inLaboratory(async (tx) => {
     const evaluation = await tx.evaluation.findFirstOrThrow({ include: { results: true } });
@@ -56,16 +59,16 @@ const certify = () =>
         include: { line: { select: { orderId: true } } },
       });
       const number: string = `C-${rows.length + 1}`;
-      rows.push(
-        await tx.certificate.create({
-          data: {
-            ...{ number, customerId, sensorId, orderId: sensor.line.orderId, runId: evaluation.runId },
-            ...{ evaluationId: evaluation.id, content: "{}", contentHash: new Uint8Array(32) },
-            ...{ token: randomBytes(32).toString("base64url"), signedAt: benchClock() },
-            signedById: evaluation.evaluatedById,
-          },
-        }),
-      );
+      const row = await tx.certificate.create({
+        data: {
+          ...{ number, customerId, sensorId, orderId: sensor.line.orderId, runId: evaluation.runId },
+          ...{ evaluationId: evaluation.id, content: "{}", contentHash: new Uint8Array(32) },
+          ...{ token: randomBytes(32).toString("base64url"), signedAt: benchClock() },
+          signedById: idOf(bench.signatory),
+        },
+      });
+      await signatureRow(tx, row, idOf(bench.technician));
+      rows.push(row);
     }
     return rows;
   });

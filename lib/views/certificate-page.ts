@@ -6,6 +6,7 @@ import { describeEvent } from "@/lib/domain/audit/describe";
 import { CertificateContent } from "@/lib/domain/certificate/content";
 import { type IssueStepName, issueStepLabels } from "@/lib/domain/certificate/issue-step";
 import { mediaTypes } from "@/lib/domain/certificate/media-types";
+import { asRunState, type RunState } from "@/lib/domain/run/states";
 import { type Actor, actorIdOf } from "@/lib/domain/staff/actor";
 import { may } from "@/lib/domain/staff/permissions";
 import { traceCertificate } from "@/lib/domain/trace/trace-certificate";
@@ -43,6 +44,9 @@ const attemptsOf = async (tx: Tx, certificateId: string) => {
     at: happenedAt.toISOString(),
   }));
 };
+
+const runStateOf = async (tx: Tx, id: string): Promise<RunState> =>
+  asRunState((await tx.run.findUniqueOrThrow({ where: { id }, select: { state: true } })).state);
 
 /** Whether the performer's sign-off still waits for somebody else's second look. */
 const secondLookOf = async (tx: Tx, runId: string, sensorId: string) => {
@@ -88,6 +92,7 @@ export const certificatePageView = (actor: Actor, number: string) =>
       mayAmend: isStaff && standing.kind === "valid" && may(actor.roles, "certificate.amend"),
       mayWithdraw: isStaff && standing.kind === "valid" && may(actor.roles, "certificate.withdraw"),
       mayEvaluate: isStaff && may(actor.roles, "run.perform"),
+      runState: await runStateOf(tx, row.runId),
       id: row.id,
       content,
       contentHash: hex(row.contentHash),

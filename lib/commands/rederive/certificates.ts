@@ -8,7 +8,8 @@ import { CertificateContent, type CertificateRow } from "@/lib/domain/certificat
 import { canonicalContent } from "@/lib/domain/certificate/content-hash";
 import { mediaTypes } from "@/lib/domain/certificate/media-types";
 import type { EvaluatedPoint, MeasuredPoint } from "@/lib/domain/evidence/evaluation";
-import { certificateFact, dccFact, documentFact, endingFact } from "./facts";
+import { noteEndings } from "./endings";
+import { certificateFact, dccFact, documentFact } from "./facts";
 import { type Makers, makers } from "./makers";
 import { Broken, counted, type Facts, laboratory } from "./step";
 
@@ -133,19 +134,6 @@ const demandGapless = (numbers: readonly string[]): void => {
       throw new Broken(`certificate ${number}`, `number ${expected} of ${year} is missing before it`);
     last.set(year, expected);
   }
-};
-
-/** What became of them, each to be told by the log as well. */
-const noteEndings = async (facts: Facts, numbers: ReadonlyMap<string, string>): Promise<void> => {
-  const endings = await inScope(laboratory, (tx) => tx.certificateEnding.findMany());
-  for (const { certificateId, kind, successorId } of endings)
-    facts.set(
-      ...endingFact(
-        numbers.get(certificateId) ?? certificateId,
-        kind,
-        successorId === null ? "" : (numbers.get(successorId) ?? successorId),
-      ),
-    );
 };
 
 /** Hashes every certificate's content anew, compares it with its results, and renders its document byte for byte. */

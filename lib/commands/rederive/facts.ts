@@ -7,7 +7,7 @@ import { invoicingEvents } from "@/lib/domain/invoicing/events";
 import { quotationEvents } from "@/lib/domain/quotation/events";
 import { runEvents } from "@/lib/domain/run/events";
 import { sealEvents } from "@/lib/domain/seal/events";
-import type { Facts } from "./step";
+import { type Facts, untold } from "./step";
 
 export type Fact = readonly [key: string, value: string];
 
@@ -41,6 +41,17 @@ export const endingFact = (number: string, kind: string, successor: string): Fac
   successor === "" ? kind : `${kind}, followed by ${successor}`,
 ];
 
+type Grounds = {
+  readonly decidedAt?: string | undefined;
+  readonly reasonSha256?: string | undefined;
+};
+
+/** When, by whom and why it ended. What the log told before it told these is held against nothing. */
+export const endingGroundsFact = (number: string, by: string, { decidedAt, reasonSha256 }: Grounds): Fact => [
+  `decision that ended certificate ${number}`,
+  decidedAt && reasonSha256 ? `at ${decidedAt} by ${by}, reason ${reasonSha256}` : untold,
+];
+
 export const sealKeyFact = (fingerprint: string, purpose: string): Fact => [
   `key ${fingerprint.slice(0, 16)}`,
   `fingerprint ${fingerprint}, for ${purpose}`,
@@ -71,11 +82,11 @@ type Reader = (event: StoredEvent) => Fact | undefined;
 const reader =
   <P>(
     definition: EventDefinition<string, P>,
-    factOf: (entityId: string, payload: P) => Fact | undefined,
+    factOf: (entityId: string, payload: P, actorId: string) => Fact | undefined,
   ): Reader =>
   (event) =>
     event.action === definition.action
-      ? factOf(event.entityId, definition.payload.parse(JSON.parse(event.payload)))
+      ? factOf(event.entityId, definition.payload.parse(JSON.parse(event.payload)), event.actorId)
       : undefined;
 
 const readers: readonly Reader[] = [
@@ -88,6 +99,9 @@ const readers: readonly Reader[] = [
   reader(certificateEvents.amended, (_id, said) => endingFact(said.number, "amended", said.successor)),
   reader(certificateEvents.replaced, (_id, said) => endingFact(said.number, "replaced", said.successor)),
   reader(certificateEvents.withdrawn, (_id, said) => endingFact(said.number, "withdrawn", "")),
+  ...[certificateEvents.amended, certificateEvents.replaced, certificateEvents.withdrawn].map((ended) =>
+    reader(ended, (_id, said: Ended, by) => endingGroundsFact(said.number, by, said)),
+  ),
   reader(certificateEvents.issued, (id, said) => documentFact(id, said.sha256, said.renderer)),
   reader(certificateEvents.issued, (id, { dccSha256 }) => (dccSha256 ? dccFact(id, dccSha256) : undefined)),
   reader(sealEvents.keyTakenUp, (_id, said) => sealKeyFact(said.fingerprint, said.purpose)),

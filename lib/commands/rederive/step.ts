@@ -9,6 +9,9 @@ export type StepOutcome =
  */
 export type Facts = Map<string, string>;
 
+/** What the log says of a record's part that was not told when the record was made. */
+export const untold = "not told";
+
 /** A record that is not as it was. Thrown within a step, and told as its outcome. */
 export class Broken extends Error {
   constructor(

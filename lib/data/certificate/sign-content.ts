@@ -8,6 +8,7 @@ import { contentHash } from "@/lib/domain/certificate/content-hash";
 import type { CertificateIssue } from "@/lib/domain/certificate/parts";
 import { demand, type Result } from "@/lib/domain/refusal";
 import { meanings } from "@/lib/domain/signing/meaning";
+import { checkpointNow } from "../audit/checkpoint-now";
 import { demandAuthorised } from "../authorisation/demand-authorised";
 import { adoptSigned } from "../calibration/adopt-signed";
 import { hex } from "../hex";
@@ -59,6 +60,7 @@ export const signContent = async (tx: Tx, signing: Signing, given: ToSign, now: 
       },
       exception: given.exception,
       ...authenticityOf(token),
+      ...(await checkpointNow(tx)),
     }),
   );
   const hash = contentHash(content, sha256);

@@ -172,6 +172,14 @@ const authorised = (page: Spoken): Html => {
       ...(at ? [together(" ", caption("signed"), [at])] : []),
       together(" ", caption("measuredBy"), [[...performers].join(", ")]),
     ]),
+    content.log
+      ? facts(page, [
+          [
+            caption("logAtSigning"),
+            all(`${content.log.sequence}, `, el("code", {}, `SHA-256 ${content.log.hash}`)),
+          ],
+        ])
+      : all(),
     content.evidence.exception === "" ? all() : line(sentence(content.evidence.exception)),
   );
 };

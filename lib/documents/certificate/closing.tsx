@@ -127,7 +127,7 @@ const ComputedWith = ({ paper: { content, words } }: OnPaper) => {
 
 /** 7.8.2.1 o and d: who authorised it, and a clear end: together, so that no page carries the end alone. */
 const AuthorisedAndEnd = ({ paper: { content, words } }: OnPaper) => {
-  const { authorisedBy, evidence, number, performedBy, sets = [] } = content;
+  const { authorisedBy, evidence, log, number, performedBy, sets = [] } = content;
   const performers = [...new Set([performedBy, ...sets.map((set) => set.performedBy)])];
   return (
     <View wrap={false}>
@@ -137,6 +137,12 @@ const AuthorisedAndEnd = ({ paper: { content, words } }: OnPaper) => {
         {authorisedBy.meaning ? <Say said={words.sentence(authorisedBy.meaning)} /> : null}
         {authorisedBy.at ? (
           <Say said={together(" ", words.caption("signed"), [authorisedBy.at])} style={styles.small} />
+        ) : null}
+        {log ? (
+          <Text style={[styles.hash, styles.muted]}>
+            {inLine(words.caption("logAtSigning"))} {log.sequence}, SHA-256{"\u00a0"}
+            {log.hash}
+          </Text>
         ) : null}
         <Text style={styles.muted}>
           {inLine(words.caption("measuredBy"))} {performers.join(", ")}

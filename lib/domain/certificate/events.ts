@@ -5,6 +5,13 @@ import { issueStepLabels, issueStepNames } from "./issue-step";
 
 const hash = z.string().regex(/^[0-9a-f]{64}$/);
 
+/** Of an ending, beside what followed; absent in what was told before it was kept. */
+const grounds = {
+  decidedAt: z.iso.datetime().optional(),
+  /** The reason itself may name people: its SHA-256. */
+  reasonSha256: hash.optional(),
+};
+
 /** Facts about this noun that the audit log can hold; gathered in `domain/audit/events`. */
 export const certificateEvents = {
   signedOff: defineEvent({
@@ -86,19 +93,19 @@ export const certificateEvents = {
   amended: defineEvent({
     action: "certificate.amended",
     entityKind: "certificate",
-    payload: z.strictObject({ number: z.string(), successor: z.string() }),
+    payload: z.strictObject({ number: z.string(), successor: z.string(), ...grounds }),
     sentence: (p) => `amended certificate ${p.number} by ${p.successor}`,
   }),
   replaced: defineEvent({
     action: "certificate.replaced",
     entityKind: "certificate",
-    payload: z.strictObject({ number: z.string(), successor: z.string() }),
+    payload: z.strictObject({ number: z.string(), successor: z.string(), ...grounds }),
     sentence: (p) => `replaced certificate ${p.number} by ${p.successor}`,
   }),
   withdrawn: defineEvent({
     action: "certificate.withdrawn",
     entityKind: "certificate",
-    payload: z.strictObject({ number: z.string() }),
+    payload: z.strictObject({ number: z.string(), ...grounds }),
     sentence: (p) => `withdrew certificate ${p.number}`,
   }),
   downloaded: defineEvent({

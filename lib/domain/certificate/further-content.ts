@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { Checkpoint } from "../audit/checkpoint";
 import { DocumentLanguage, FurtherLanguage } from "./document-language";
 
 const text = z.string().min(1);
@@ -47,4 +48,6 @@ export const furtherContent = {
     .optional(),
   /** PUBLIC_URL/authenticity/TOKEN; the content hash is added after "#" where it is printed, never here. */
   authenticity: z.strictObject({ address: z.url() }).optional(),
+  /** The laboratory's audit log at the signature: its last event then, and that event's hash. */
+  log: Checkpoint.optional(),
 };

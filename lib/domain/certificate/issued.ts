@@ -11,7 +11,7 @@ export const known = (text: string, key: TextKey): Said => (text === english(say
 /** What stands only with `issue`, or in its place. */
 export const issued = (
   issue: CertificateIssue | null,
-): Draft<Pick<CertificateContent, "number" | "issuedOn" | "authorisedBy" | "authenticity">> =>
+): Draft<Pick<CertificateContent, "number" | "issuedOn" | "authorisedBy" | "authenticity" | "log">> =>
   issue
     ? {
         number: issue.number,
@@ -25,5 +25,6 @@ export const issued = (
           on: issue.issuedOn,
         },
         ...(issue.authenticity ? { authenticity: issue.authenticity } : {}),
+        ...(issue.log ? { log: issue.log } : {}),
       }
     : unissued;

@@ -1,4 +1,5 @@
 import type { Outcome } from "@/lib/metrology/outcome";
+import type { Checkpoint } from "../audit/checkpoint";
 import type { EvaluatedFunction, EvaluatedPoint } from "../evidence/evaluation";
 import type { DecisionRule } from "../evidence/schema";
 import type { SetKind } from "../parts/decide-set";
@@ -135,4 +136,6 @@ export type CertificateIssue = {
   readonly exception: string;
   /** PUBLIC_URL/authenticity/TOKEN: where anyone can check it. */
   readonly authenticity?: NonNullable<CertificateContent["authenticity"]>;
+  /** Where the audit log stood. */
+  readonly log?: Checkpoint;
 };

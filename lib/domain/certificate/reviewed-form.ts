@@ -12,7 +12,11 @@ export const unissued = {
  * The content as it was before sign-off: what the signatory saw. Taken from a signed certificate it gives the reviewed
  * hash again, so anyone who holds the content can check that what was signed is what was reviewed.
  */
-export const reviewedForm = ({ authenticity: _, ...content }: CertificateContent): CertificateContent =>
+export const reviewedForm = ({
+  authenticity: _,
+  log: __,
+  ...content
+}: CertificateContent): CertificateContent =>
   onlyWhatIsSaid({
     ...content,
     number: unissued.number,

@@ -12,10 +12,13 @@ type Ending = {
   readonly decidedAt: Date;
 };
 
-const eventOfEnding = ({ id, number }: CertificateRow, { kind, successor }: Ending): AuditEvent =>
-  kind === "withdrawn"
-    ? eventOf(certificateEvents.withdrawn, id, { number })
-    : eventOf(certificateEvents[kind], id, { number, successor: successor?.number ?? "" });
+const eventOfEnding = ({ id, number }: CertificateRow, ending: Ending): AuditEvent => {
+  const { kind, successor, reason, decidedAt } = ending;
+  const grounds = { decidedAt: decidedAt.toISOString(), reasonSha256: sha256Hex(reason) };
+  return kind === "withdrawn"
+    ? eventOf(certificateEvents.withdrawn, id, { number, ...grounds })
+    : eventOf(certificateEvents[kind], id, { number, successor: successor?.number ?? "", ...grounds });
+};
 
 /**
  * A certificate no longer stands as it is. Where its results were adopted for a standard of the laboratory's own, that

@@ -10,13 +10,14 @@ import { inventedParts } from "../../support/certificate-parts";
 
 /* A certificate that takes the place of another, in the languages of that one. All of it is invented. */
 
-const issue = (number: string) => ({
+const issue = (number: string, sequence = 7) => ({
   ...{ number, issuedOn: "2026-03-09", exception: "" },
   signatory: {
     ...{ name: "Sam Signer", role: "Signatory" },
     ...{ at: "2026-03-09T10:00:00.000Z", meaning: meanings["reviewed-and-authorised"] },
   },
   authenticity: { address: `https://lab.example.test/authenticity/${number}` },
+  log: { sequence, hash: String(sequence).padStart(64, "0") },
 });
 const amends = {
   kind: "amendment",
@@ -48,6 +49,13 @@ describe("an amendment", () => {
     const reviewed = demand(composeAmendment(first("en-de"), amends, corrections, null));
     const signed = demand(composeAmendment(first("en-de"), amends, corrections, issue("C-2026-0002")));
     expect(canonicalContent(reviewedForm(signed))).toBe(canonicalContent(reviewed));
+  });
+
+  it("says where the log stood when it was signed itself, and not where it stood before", () => {
+    const { log } = demand(composeAmendment(first("en"), amends, {}, issue("C-2026-0002", 19)));
+    expect(log).toEqual(issue("", 19).log);
+    const { log: _, ...unlogged } = issue("C-2026-0002");
+    expect(demand(composeAmendment(first("en"), amends, {}, unlogged))).not.toHaveProperty("log");
   });
 
   it("of a certificate from before there was a catalogue says nothing of one", () => {

@@ -60,6 +60,30 @@ function Reading({ asked: { reading }, run }: { readonly asked: Asked; readonly 
   );
 }
 
+/** Its run is signed off and open for this alone, or returned; while it is in review, nobody changes it under the reader. */
+function EvaluateAgain({ page: { content, mayEvaluate, runState } }: { readonly page: CertificatePage }) {
+  const { number } = content.run;
+  if (runState === "submitted")
+    return (
+      <p className="quiet">
+        Run {number} is in review for its other sensors. It is evaluated again once they are signed for, or
+        once it is returned.
+      </p>
+    );
+  if (!mayEvaluate) return null;
+  return (
+    <ActionForm action={evaluateAgainAction} label="Evaluate the run again">
+      <input type="hidden" name="run" value={number} />
+      <div className="form-actions">
+        <SubmitButton kind="quiet">Evaluate run {number} again</SubmitButton>
+        <LinkButton href={`/runs/${number}/windows`} kind="quiet">
+          Its windows and states
+        </LinkButton>
+      </div>
+    </ActionForm>
+  );
+}
+
 type Props = { readonly actor: Actor; readonly page: CertificatePage };
 
 /** What is asked for and waits: what would be said, the draft of it, and who may sign or drop it. */
@@ -99,17 +123,7 @@ export function Asked({ actor, page }: Props) {
           Open the draft
         </LinkButton>
       ) : null}
-      {asked.kind === "replacement" && page.mayEvaluate ? (
-        <ActionForm action={evaluateAgainAction} label="Evaluate the run again">
-          <input type="hidden" name="run" value={content.run.number} />
-          <div className="form-actions">
-            <SubmitButton kind="quiet">Evaluate run {content.run.number} again</SubmitButton>
-            <LinkButton href={`/runs/${content.run.number}/windows`} kind="quiet">
-              Its windows and states
-            </LinkButton>
-          </div>
-        </ActionForm>
-      ) : null}
+      {asked.kind === "replacement" ? <EvaluateAgain page={page} /> : null}
       <Sign actor={actor} asked={asked} />
       {asked.mayDrop ? (
         <Disclosure summary="Drop it">

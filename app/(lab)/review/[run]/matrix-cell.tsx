@@ -36,39 +36,31 @@ function Difference({ difference }: Pick<ReviewCell, "difference">) {
 
 const remarks = (count: number): string => (count === 1 ? "1 remark" : `${count} remarks`);
 
-/** Error ± U with its marks; below it the difference to the last calibration. */
+/** Error ± U, and a line each for what is said of it: read down and across. */
 export function MatrixCell({ cell }: { readonly cell: ReviewCell | null }) {
   if (!cell) return <span className="quiet">none</span>;
   const isMeasured = cell.state === "measured";
   return (
-    <>
-      <OpeningSign opening={cell.opening} />
-      <Link
-        href={cell.href}
-        prefetch={false}
-        data-step
-        title={isMeasured ? `Largest contribution: ${cell.dominant}` : cell.reason}
-      >
-        {isMeasured ? (
-          <Quantity value={cell.errorCelsius} uncertainty={cell.expandedCelsius} />
-        ) : (
-          <StateMark state={cell.state} />
-        )}
-      </Link>{" "}
-      {cell.conformity === "no-statement" ? null : <StateMark state={cell.conformity} />}{" "}
+    <div className="lines">
+      <div>
+        <OpeningSign opening={cell.opening} />
+        <Link
+          href={cell.href}
+          prefetch={false}
+          data-step
+          title={isMeasured ? `Largest contribution: ${cell.dominant}` : cell.reason}
+        >
+          {isMeasured ? (
+            <Quantity value={cell.errorCelsius} uncertainty={cell.expandedCelsius} />
+          ) : (
+            <StateMark state={cell.state} />
+          )}
+        </Link>
+      </div>
+      {cell.conformity === "no-statement" ? null : <StateMark state={cell.conformity} />}
       {cell.isOutsideScope ? <StateMark state="outside-scope" /> : null}
-      {isMeasured ? (
-        <>
-          <br />
-          <Difference difference={cell.difference} />
-        </>
-      ) : null}
-      {cell.openRemarks > 0 ? (
-        <>
-          {" "}
-          <StateMark state="exception" label={remarks(cell.openRemarks)} />
-        </>
-      ) : null}
-    </>
+      {isMeasured ? <Difference difference={cell.difference} /> : null}
+      {cell.openRemarks > 0 ? <StateMark state="exception" label={remarks(cell.openRemarks)} /> : null}
+    </div>
   );
 }

@@ -14,6 +14,7 @@ const table = {
   purchaseOrder: { en: "Purchase order", de: "Bestellnummer" },
   contentHash: { en: "SHA-256 of the content", de: "SHA-256 des Inhalts" },
   authenticity: { en: "Where the certificate can be checked", de: "Wo der Schein geprüft werden kann" },
+  log: { en: "Audit log at the signature", de: "Protokoll bei der Unterzeichnung" },
   amended: { en: "Certificate that this one amends", de: "Schein, den dieser ändert" },
   replaced: { en: "Certificate that this one replaces", de: "Schein, den dieser ersetzt" },
   previousHash: {

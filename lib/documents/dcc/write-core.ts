@@ -78,6 +78,13 @@ export const coreData = (voice: Voice, content: CertificateContent, contentHash:
         "authenticity",
         own("authenticity"),
       ),
+      identification(
+        voice,
+        "calibrationLaboratory",
+        content.log ? `${content.log.sequence} ${content.log.hash}` : "",
+        "log",
+        own("log"),
+      ),
     ]),
     element("dcc:receiptDate", content.receivedOn),
     element("dcc:beginPerformanceDate", content.performedFrom),

@@ -5,6 +5,7 @@
 export const ownTerms = {
   contentHash: "SHA-256 over the RFC 8785 form of the certificate's content, lower-case hexadecimal.",
   authenticity: "Address at which anyone may check the certificate.",
+  log: "Audit log of the laboratory at the signature: number of its last event, and that event's SHA-256.",
   setpoint: "Temperature ordered; the values of a row hold at it.",
   emf: "Emf of the thermocouple at the setpoint, its reference junction at 0 °C.",
   emfDeviation: "Emf minus the reference function of the type, at the setpoint.",

@@ -110,6 +110,14 @@ describe("the page of a certificate", () => {
     );
   });
 
+  it("says where the log stood, in each language, where it does", () => {
+    const { log } = examples.bilingual;
+    const html = certificateHtml(examples.bilingual, contentHash);
+    expect(html).toContain("Protokoll bei der Unterzeichnung: Ereignis");
+    expect(html).toContain(`${log?.sequence}, <code>SHA-256 ${log?.hash}</code>`);
+    expect(certificateHtml(examples.short, contentHash)).not.toContain("Audit log at the signature");
+  });
+
   it("lets nothing out of a text into the page", () => {
     const attack = `"><script>alert(1)</script><a href='javascript:0'>`;
     const html = certificateHtml(

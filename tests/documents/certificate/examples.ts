@@ -184,6 +184,7 @@ export const amendment: CertificateContent = {
     },
   ],
   authenticity,
+  log: { sequence: 40_317, hash: "9c4e".repeat(16) },
 };
 
 const twelve = Array.from({ length: 12 }, (_, at) =>

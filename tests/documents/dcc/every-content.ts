@@ -175,6 +175,7 @@ export const everyContent: Readonly<Record<string, CertificateContent>> = {
       reason: "Other class.",
     },
     authenticity: { address: "https://lab.example/authenticity/abcDEF_-123" },
+    log: { sequence: 4711, hash: "ef".repeat(32) },
   },
   "in and outside the scope, external results": {
     ...single,

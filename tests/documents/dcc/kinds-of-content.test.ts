@@ -23,9 +23,9 @@ describe("what a kind of content adds", () => {
       expect(texts(certificate as DccCertificate)).toContain(contentOf(name).amends?.reason);
     }
     const checkable = readBack(contentOf("a replacement that can be checked"));
-    expect(checkable.identifications.map(({ value }) => value)).toContain(
-      "https://lab.example/authenticity/abcDEF_-123",
-    );
+    const named = checkable.identifications.map(({ value }) => value);
+    expect(named).toContain("https://lab.example/authenticity/abcDEF_-123");
+    expect(named).toContain(`4711 ${"ef".repeat(32)}`);
   });
 
   it("two languages stand side by side, and the numbers keep their point", () => {

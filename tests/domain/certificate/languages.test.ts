@@ -136,8 +136,10 @@ describe("two languages in one content", () => {
         ...issue,
         exception: performerSignedOff,
         authenticity: { address: "https://lab.example.test/authenticity/abc" },
+        log: { sequence: 7, hash: "ab".repeat(32) },
       }),
     );
+    expect(signed.log?.sequence).toBe(7);
     expect(signed.translations?.[0]?.texts[performerSignedOff]).toContain("zweite Durchsicht");
     expect(canonicalContent(reviewedForm(signed))).toBe(canonicalContent(reviewed));
   });

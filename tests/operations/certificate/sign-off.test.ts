@@ -41,6 +41,9 @@ describe("sign-off", () => {
     const input = await signOffInput(built);
     const { certificates } = await sign(world.people.signatory, input);
     expect(certificates).toHaveLength(2);
+    const [first] = await inScope(laboratory, (tx) =>
+      tx.auditEvent.findMany({ where: { action: "certificate.signed-off" }, orderBy: { sequence: "asc" } }),
+    );
     for (const [index, { sensorId, number, token }] of certificates.entries()) {
       const row = await stored(sensorId);
       const content = CertificateContent.parse(JSON.parse(row!.content));
@@ -50,6 +53,11 @@ describe("sign-off", () => {
       expect(hex(row!.contentHash)).toBe(hex(contentHash(content, sha256)));
       expect(hex(row!.contentHash)).toBe(hex(sha256(Buffer.from(row!.content, "utf8"))));
       expect(hex(contentHash(reviewedForm(content), sha256))).toBe(input.items[index]!.reviewedHash);
+      // The last event that was committed before its own.
+      expect(content.log).toEqual({
+        sequence: Number(first!.sequence) - 1,
+        hash: hex(first!.previousHash),
+      });
       expect(content.authorisedBy).toEqual({
         ...{ name: "Sam Signer", role: "Signatory", on: "2026-03-05" },
         at: "2026-03-05T10:00:00.000Z",

@@ -99,9 +99,9 @@ const readers: readonly Reader[] = [
   reader(certificateEvents.amended, (_id, said) => endingFact(said.number, "amended", said.successor)),
   reader(certificateEvents.replaced, (_id, said) => endingFact(said.number, "replaced", said.successor)),
   reader(certificateEvents.withdrawn, (_id, said) => endingFact(said.number, "withdrawn", "")),
-  ...[certificateEvents.amended, certificateEvents.replaced, certificateEvents.withdrawn].map((ended) =>
-    reader(ended, (_id, said: Ended, by) => endingGroundsFact(said.number, by, said)),
-  ),
+  reader(certificateEvents.amended, (_id, said, by) => endingGroundsFact(said.number, by, said)),
+  reader(certificateEvents.replaced, (_id, said, by) => endingGroundsFact(said.number, by, said)),
+  reader(certificateEvents.withdrawn, (_id, said, by) => endingGroundsFact(said.number, by, said)),
   reader(certificateEvents.issued, (id, said) => documentFact(id, said.sha256, said.renderer)),
   reader(certificateEvents.issued, (id, { dccSha256 }) => (dccSha256 ? dccFact(id, dccSha256) : undefined)),
   reader(sealEvents.keyTakenUp, (_id, said) => sealKeyFact(said.fingerprint, said.purpose)),

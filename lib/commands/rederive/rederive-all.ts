@@ -3,29 +3,15 @@ import { rederiveChain } from "./audit-chain";
 import { rederiveCertificates } from "./certificates";
 import { rederiveChains } from "./chains";
 import { rederiveCharacterisations } from "./characterisations";
+import { compareWithLog } from "./compare-with-log";
 import { type Makers, makers } from "./makers";
 import { rederivePapers } from "./papers";
 import { rederiveResults } from "./results";
 import { rederiveBlocks } from "./scan-blocks";
 import { rederiveSeals } from "./seals";
-import { Broken, counted, type Facts, outcomeOf, type StepOutcome, untold } from "./step";
+import { type Facts, outcomeOf, type StepOutcome } from "./step";
 
 export type Rederived = { readonly step: string; readonly outcome: StepOutcome };
-
-/**
- * The log and the records say the same. `logged` are the facts up to the head at the start: each must have its record.
- * `known` has those of events appended since as well, so that people may go on working meanwhile.
- */
-const compareWithLog = (logged: Facts, known: Facts, recorded: Facts): string => {
-  for (const [record, found] of recorded) {
-    const said = known.get(record);
-    if (said === undefined) throw new Broken(record, "it is there, but the log does not tell of it");
-    if (said !== found && said !== untold) throw new Broken(record, `the log says ${said}; the record has ${found}`);
-  }
-  for (const [record, said] of logged)
-    if (!recorded.has(record)) throw new Broken(record, `the log tells of it (${said}), but it is not there`);
-  return `${counted(recorded.size, "record")} as the log tells`;
-};
 
 /** Derives everything anew, step by step, each told as it ends; stops at the first record that is not as it was. */
 export const rederiveAll = async (

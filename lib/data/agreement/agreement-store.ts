@@ -1,8 +1,8 @@
 import { hex } from "@/lib/data/hex";
 import type { Tx } from "@/lib/data/in-scope";
-import { sha256Hex } from "@/lib/data/quotation/load-offer-parts";
 import { loadOfferedOrder } from "@/lib/data/quotation/load-offered-order";
 import { newestQuotationId } from "@/lib/data/quotation/quotation-store";
+import { sha256Hex } from "@/lib/data/sha256-hex";
 import { lockOrder } from "@/lib/data/sql/lock-order";
 import type { AnsweredOffer } from "@/lib/domain/agreement/decide-agreement";
 import { isoDay } from "@/lib/domain/calibration/due";

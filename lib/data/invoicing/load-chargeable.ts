@@ -1,8 +1,8 @@
 import type { Tx } from "@/lib/data/in-scope";
 import { loadPrices } from "@/lib/data/price/price-store";
 import { loadAgreedOffer } from "@/lib/data/quotation/load-agreed-offer";
-import { sha256Hex } from "@/lib/data/quotation/load-offer-parts";
 import { loadOfferedOrder } from "@/lib/data/quotation/load-offered-order";
+import { sha256Hex } from "@/lib/data/sha256-hex";
 import { uninvoicedOrders } from "@/lib/data/sql/uninvoiced-orders";
 import { isoDay } from "@/lib/domain/calibration/due";
 import { chargeKey, chargesOf } from "@/lib/domain/invoicing/charges";

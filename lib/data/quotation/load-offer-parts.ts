@@ -1,15 +1,12 @@
-import { hex } from "@/lib/data/hex";
 import type { Tx } from "@/lib/data/in-scope";
 import { loadLaboratory } from "@/lib/data/laboratory/laboratory-store";
 import { loadCurrency, loadPrices } from "@/lib/data/price/price-store";
-import { sha256 } from "@/lib/data/sha256";
+import { sha256Hex } from "@/lib/data/sha256-hex";
 import { isoDay } from "@/lib/domain/calibration/due";
 import { type ComposedPrice, composePrice } from "@/lib/domain/price/compose-price";
 import type { OfferParts } from "@/lib/domain/quotation/compose-offer";
 import { chargedOrder, type OfferedOrder } from "@/lib/domain/quotation/offered-order";
 import { loadOfferedPoints } from "./load-offered-points";
-
-export const sha256Hex = (text: string): string => hex(sha256(new TextEncoder().encode(text)));
 
 type Known = Omit<OfferParts, "kind" | "number" | "validUntil" | "delivery" | "price"> & {
   readonly price: ComposedPrice;

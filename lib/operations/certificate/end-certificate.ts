@@ -1,6 +1,7 @@
 import { doubtInHouse } from "@/lib/data/amendment/doubt-in-house";
 import type { CertificateRow } from "@/lib/data/amendment/load-measured";
 import type { Tx } from "@/lib/data/in-scope";
+import { sha256Hex } from "@/lib/data/sha256-hex";
 import { type AuditEvent, eventOf } from "@/lib/domain/audit/define-event";
 import { certificateEvents } from "@/lib/domain/certificate/events";
 

@@ -1,10 +1,10 @@
 import { hex } from "@/lib/data/hex";
 import type { Tx } from "@/lib/data/in-scope";
 import { loadCurrency, loadPrices } from "@/lib/data/price/price-store";
-import { sha256Hex } from "@/lib/data/quotation/load-offer-parts";
 import { loadOfferedOrder } from "@/lib/data/quotation/load-offered-order";
 import { listOrderDocuments } from "@/lib/data/quotation/order-document-store";
 import { loadQuotations } from "@/lib/data/quotation/quotation-store";
+import { sha256Hex } from "@/lib/data/sha256-hex";
 import { isoDay } from "@/lib/domain/calibration/due";
 import { composePrice } from "@/lib/domain/price/compose-price";
 import { formatMoney, groupedMoney } from "@/lib/domain/price/money";

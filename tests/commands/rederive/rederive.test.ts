@@ -10,6 +10,8 @@ import { seedDemo } from "@/prisma/seed/demo";
 import { type TestDatabase, testDatabase } from "@/tests/support/database";
 import { temporaryFolder } from "@/tests/support/temporary-folder";
 import { testKeys } from "@/tests/support/test-keys";
+import { endCertificates } from "./end-certificates";
+import { endingTamperings } from "./ending-tamperings";
 import { rememberingMakers } from "./remembering-makers";
 import { tamperings } from "./tamperings";
 
@@ -32,6 +34,7 @@ const evidence = [
   "result",
   "certificate",
   "certificate_file",
+  "certificate_ending",
   "seal_key",
   "seal_key_ending",
   "trace_node",
@@ -47,6 +50,7 @@ beforeAll(async () => {
   configureSeal(sealKeyOf("only for tests, of no installation at all"));
   const seal = makeSealer(keys, () => new Date());
   await seedDemo({ databaseUrl: database.runtimeUrl, seal, log: () => {} });
+  await endCertificates();
   await closeDatabase();
   for (const table of evidence) await admin.query(`ALTER TABLE ${table} DISABLE TRIGGER ALL`);
   for (const table of evidence) await admin.query(`CREATE TABLE kept_${table} AS TABLE ${table}`);
@@ -79,7 +83,9 @@ const tamper = async (sql: string): Promise<Rederived> => {
   }
 };
 
-it("finds the demo laboratory as it was, with something of every kind", { timeout: 120_000 }, async () => {
+it("finds the demo laboratory as it was, two certificates of it ended, with something of every kind", {
+  timeout: 120_000,
+}, async () => {
   const { whole, told } = await rederive();
   expect(told.map(({ step, outcome }) => [step, outcome.kind])).toEqual(
     [
@@ -104,16 +110,20 @@ it("finds the demo laboratory as it was, with something of every kind", { timeou
 });
 
 describe("names the first record that is not as it was", () => {
-  it.each(tamperings)("%s", { timeout: 120_000 }, async (_name, step, record, reason, sql) => {
-    expect(await tamper(sql)).toEqual({
-      step,
-      outcome: {
-        kind: "broken",
-        record: expect.stringMatching(record),
-        reason: expect.stringMatching(reason),
-      },
-    });
-  });
+  it.each([...tamperings, ...endingTamperings])(
+    "%s",
+    { timeout: 120_000 },
+    async (_name, step, record, reason, sql) => {
+      expect(await tamper(sql)).toEqual({
+        step,
+        outcome: {
+          kind: "broken",
+          record: expect.stringMatching(record),
+          reason: expect.stringMatching(reason),
+        },
+      });
+    },
+  );
 
   it("and nothing once all is put back", { timeout: 120_000 }, async () => {
     expect((await rederive()).whole).toBe(true);

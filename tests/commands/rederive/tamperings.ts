@@ -211,7 +211,7 @@ export const tamperings: readonly Tampering[] = [
     "log and records",
     /^evaluation /,
     /the log tells of it .* not there/,
-    `DELETE FROM certificate_file; DELETE FROM certificate; DELETE FROM result; DELETE FROM evaluation`,
+    `DELETE FROM certificate_ending; DELETE FROM certificate_file; DELETE FROM certificate; DELETE FROM result; DELETE FROM evaluation`,
   ],
   [
     "the last block of a run removed",

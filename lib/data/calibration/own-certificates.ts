@@ -1,6 +1,8 @@
+import { loadStandings } from "@/lib/data/certificate/standing";
 import type { Tx } from "@/lib/data/in-scope";
 import { isCertificateOf } from "@/lib/domain/calibration/in-house-calibration";
 import { CertificateContent } from "@/lib/domain/certificate/content";
+import { hasEnded } from "@/lib/domain/certificate/standing";
 import type { Equipment } from "@/lib/domain/equipment/types";
 
 export type OwnCertificate = { readonly id: string; readonly content: CertificateContent };
@@ -16,7 +18,7 @@ export const loadOwnCertificate = async (tx: Tx, number: string): Promise<OwnCer
   return row && read(row);
 };
 
-/** Certificates of ours for this working standard that are not among its calibrations yet, newest first. */
+/** Certificates of ours for this working standard that stand and are not among its calibrations yet, newest first. */
 export const loadOwnCertificatesOf = async (tx: Tx, equipment: Equipment): Promise<OwnCertificate[]> => {
   if (equipment.particulars.kind !== "reference") return [];
   const laboratory = await tx.laboratory.findFirst({ select: { name: true } });
@@ -37,5 +39,10 @@ export const loadOwnCertificatesOf = async (tx: Tx, equipment: Equipment): Promi
     select: { id: true, content: true },
     take: 100,
   });
-  return rows.map(read).filter(({ content }) => isCertificateOf(equipment, content));
+  const own = rows.map(read).filter(({ content }) => isCertificateOf(equipment, content));
+  const standings = await loadStandings(
+    tx,
+    own.map(({ id }) => id),
+  );
+  return own.filter(({ id }) => !hasEnded(standings.get(id) ?? { kind: "valid" }));
 };

@@ -11,4 +11,5 @@ export const loadLastCalibrations = async (tx: Tx, customerId: string): Promise<
     performedOn: row.performed_to,
     orderNumber: row.order_number,
     isHere: row.is_here,
+    stands: row.stands,
   }));

@@ -8,11 +8,13 @@ export type LastCertificateRow = {
   readonly performed_to: string;
   readonly order_number: string;
   readonly is_here: boolean;
+  readonly stands: boolean;
 };
 
 /**
  * The last certificate of each of a customer's sensors, by serial and type: a sensor that comes again has a new label. A
- * certificate of a lot speaks of each of its sensors. Whoever comes again and is not certified yet is here.
+ * certificate of a lot speaks of each of its sensors. Whoever comes again and is not certified yet is here. One that was
+ * withdrawn or followed is the last only of a sensor of which none stands.
  */
 export const lastCertificateRows = (tx: Tx, customerId: string): Promise<LastCertificateRow[]> =>
   tx.$queryRaw<LastCertificateRow[]>`
@@ -28,9 +30,11 @@ export const lastCertificateRows = (tx: Tx, customerId: string): Promise<LastCer
              SELECT FROM sensor again
               WHERE again.customer_id = ${customerId}::uuid AND again.serial = sensor.serial
                 AND again.type_letter = sensor.type_letter AND again.state NOT IN ('issued', 'collected')
-           ) AS is_here
+           ) AS is_here,
+           ending.id IS NULL AS stands
       FROM spoken
       JOIN certificate ON certificate.id = spoken.id
       JOIN sensor ON sensor.id = spoken.sensor_id
       JOIN customer_order ON customer_order.id = certificate.order_id
-     ORDER BY sensor.serial, sensor.type_letter, certificate.content::json ->> 'performedTo' DESC, certificate.number DESC`;
+      LEFT JOIN certificate_ending ending ON ending.certificate_id = certificate.id
+     ORDER BY sensor.serial, sensor.type_letter, stands DESC, certificate.content::json ->> 'performedTo' DESC, certificate.number DESC`;

@@ -18,9 +18,11 @@ export type LastCalibration = {
   readonly performedOn: string;
   readonly orderNumber: string;
   readonly isHere: boolean;
+  /** false: each of its certificates was withdrawn. */
+  readonly stands: boolean;
 };
 
-export type DueStage = "overdue" | "due" | "later" | "under-way" | "no-interval";
+export type DueStage = "withdrawn" | "overdue" | "due" | "later" | "under-way" | "no-interval";
 
 export type SensorDue = LastCalibration & {
   readonly months: number | null;
@@ -45,24 +47,29 @@ export const intervalOf = (rows: readonly IntervalRow[], serial: string) => {
     : { months: null, noticeDays: 30, from: "none" as const };
 };
 
-const stageOf = (dueOn: string | null, noticeDays: number, today: string, isHere: boolean): DueStage => {
+const stageOf = (
+  { isHere, stands }: LastCalibration,
+  { dueOn, noticeDays, today }: { dueOn: string | null; noticeDays: number; today: string },
+): DueStage => {
   if (isHere) return "under-way";
+  if (!stands) return "withdrawn";
   if (dueOn === null) return "no-interval";
   if (dueOn < today) return "overdue";
   return daysUntil(dueOn, today) <= noticeDays ? "due" : "later";
 };
 
 const order: Readonly<Record<DueStage, number>> = {
-  overdue: 0,
-  due: 1,
-  later: 2,
-  "under-way": 3,
-  "no-interval": 4,
+  withdrawn: 0,
+  overdue: 1,
+  due: 2,
+  later: 3,
+  "under-way": 4,
+  "no-interval": 5,
 };
 
 /**
  * When each of a customer's sensors comes due by the customer's own interval, counted from the last day it was measured
- * on. What is overdue first, then by day.
+ * on. What has no certificate any more comes first, without a day; then what is overdue, then by day.
  */
 export const sensorsDue = (
   rows: readonly IntervalRow[],
@@ -72,8 +79,9 @@ export const sensorsDue = (
   last
     .map((calibration): SensorDue => {
       const { months, noticeDays, from } = intervalOf(rows, calibration.serial);
-      const dueOn = months === null ? null : monthsAfter(calibration.performedOn, months);
-      const stage = stageOf(dueOn, noticeDays, today, calibration.isHere);
+      const isCounted = calibration.stands && months !== null;
+      const dueOn = isCounted ? monthsAfter(calibration.performedOn, months) : null;
+      const stage = stageOf(calibration, { dueOn, noticeDays, today });
       return { ...calibration, months, noticeDays, from, dueOn, stage };
     })
     .toSorted(

@@ -11,6 +11,7 @@ const last = (serial: string, more: Partial<LastCalibration> = {}): LastCalibrat
   performedOn: "2026-03-05",
   orderNumber: "O-1",
   isHere: false,
+  stands: true,
   ...more,
 });
 const row = (serial: string, months: number | null, noticeDays = 30) => ({ serial, months, noticeDays });
@@ -40,6 +41,16 @@ describe("when a customer's sensors come due", () => {
       "A under-way 2026-09-05 all",
     ]);
     expect(stages([row("", 6), row("", null)], [last("A")], today)).toEqual(["A no-interval null none"]);
+  });
+
+  it("is not counted from a withdrawn certificate: such a sensor comes first, has no day, and is no reminder's", () => {
+    const all = [last("A", { performedOn: "2025-01-01" }), last("B", { stands: false })];
+    expect(stages([row("", 12)], all, today)).toEqual(["B withdrawn null all", "A overdue 2026-01-01 all"]);
+    expect(toRemind(sensorsDue([row("", 12)], all, today), [])).toEqual([
+      { serial: "A", dueOn: "2026-01-01" },
+    ]);
+    const here = last("B", { stands: false, isHere: true });
+    expect(stages([row("", 12)], [here], today)).toEqual(["B under-way null all"]);
   });
 
   it("puts what is overdue first, then by day, then by serial", () => {

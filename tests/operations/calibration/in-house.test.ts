@@ -139,4 +139,26 @@ describe("a working standard calibrated in house", () => {
     expect((await refusalOf(adopt(id))).fields).toHaveProperty("certificate");
     expect(await calibrationsOf(id)).toHaveLength(1);
   });
+
+  it("is not calibrated by a certificate that was withdrawn", async () => {
+    const { certificate, serial } = await signedOf("north", async () => {});
+    const { id: equipmentId } = await standardOf("W-7", serial);
+    expect((await ownCertificatesView(manager, equipmentId)).certificates).toHaveLength(1);
+    await inScope(laboratory, (tx) =>
+      tx.certificateEnding.create({
+        data: {
+          ...{ certificateId: certificate.id, customerId: world.north.id, kind: "withdrawn" },
+          ...{ reason: "another sensor (invented)", decidedAt: signClock() },
+          decidedById: world.people.signatory.personId,
+        },
+      }),
+    );
+    expect((await ownCertificatesView(manager, equipmentId)).certificates).toEqual([]);
+    const adopted = { equipmentId, certificate: certificate.number, dueOn: "2026-09-02" };
+    expect(await refusalOf(execute(adoptCertificate, manager, adopted, signClock))).toMatchObject({
+      code: "wrong-state",
+      message: expect.stringMatching(/is withdrawn since 2026-03-05/),
+    });
+    expect(await calibrationsOf(equipmentId)).toEqual([]);
+  });
 });

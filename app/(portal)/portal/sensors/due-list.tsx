@@ -7,6 +7,7 @@ import type { DueStage } from "@/lib/domain/recall/sensors-due";
 import type { PortalSensor } from "@/lib/views/portal/sensors";
 
 const marks: Readonly<Record<DueStage, { readonly state: string; readonly label: string }>> = {
+  withdrawn: { state: "out-of-date", label: "Certificate withdrawn" },
   overdue: { state: "out-of-date", label: "Overdue" },
   due: { state: "due", label: "Due soon" },
   later: { state: "in-date", label: "Later" },
@@ -14,10 +15,15 @@ const marks: Readonly<Record<DueStage, { readonly state: string; readonly label:
   "no-interval": { state: "none", label: "No interval set" },
 };
 
-const when = (sensor: PortalSensor): string =>
-  sensor.dueOn === null || sensor.stage === "under-way"
+const when = (sensor: PortalSensor): string => {
+  if (!sensor.stands) return ", which was withdrawn: its results are not to be used";
+  return sensor.dueOn === null || sensor.stage === "under-way"
     ? ""
     : `, due on ${sensor.dueOn} by ${sensor.from === "own" ? "its own interval" : "your interval for all"}`;
+};
+
+/** Ticked already: what the customer would order again today. */
+const wanted: readonly DueStage[] = ["withdrawn", "due", "overdue"];
 
 /** Sensors to be requested again together, those that are due ticked already. A plain form: it works without scripts. */
 export function DueList({
@@ -42,7 +48,7 @@ export function DueList({
                     id={`again-${key}`}
                     name="again"
                     value={serial}
-                    defaultChecked={stage === "due" || stage === "overdue"}
+                    defaultChecked={wanted.includes(stage)}
                     aria-label={`Request ${serial} again`}
                   />
                 ) : null}

@@ -1,5 +1,7 @@
+import { loadCarried } from "@/lib/data/audit/load-carried";
 import { type AuditFilter, readAuditEvents } from "@/lib/data/audit/read-events";
 import { verifyChain } from "@/lib/data/audit/verify-chain";
+import { describeUnheld, firstUnheld } from "@/lib/domain/audit/carried-checkpoints";
 import { describeBreak, type StoredEvent } from "@/lib/domain/audit/chain";
 import { describeEvent } from "@/lib/domain/audit/describe";
 import type { Actor } from "@/lib/domain/staff/actor";
@@ -75,11 +77,17 @@ export const auditLogView = (actor: Actor, filter: AuditFilter, before: bigint |
     };
   });
 
-/** Whether every link of the chain holds, recomputed now from the first event to the last. */
+/**
+ * Whether every link of the chain holds, recomputed now from the first event to the last; and, as a log rewritten as a
+ * whole would still link, whether it is the one that certificates were signed over.
+ */
 export const chainVerdictView = async (actor: Actor) => {
-  await answer(actor, "audit.read", async () => null);
+  const carried = await answer(actor, "audit.read", loadCarried);
   const verdict = await verifyChain();
-  return verdict.kind === "whole"
-    ? { kind: "whole" as const, events: verdict.events, head: hex(verdict.head.hash) }
-    : { kind: "broken" as const, events: verdict.events, what: describeBreak(verdict.broken) };
+  const { events } = verdict;
+  if (verdict.kind === "broken")
+    return { kind: "broken", events, what: describeBreak(verdict.broken) } as const;
+  const unheld = firstUnheld(carried);
+  if (unheld) return { kind: "rewritten", events, what: describeUnheld(unheld) } as const;
+  return { kind: "whole", events, head: hex(verdict.head.hash), certificates: carried.length } as const;
 };

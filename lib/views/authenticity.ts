@@ -38,6 +38,7 @@ export const authenticityView = async (token: string, client: string, now: Date)
       predecessor: linked(row.predecessor_number, row.predecessor_token),
       fileSha256: row.file_sha256,
       contentProof: row.content_proof,
+      logHash: row.log_hash,
     },
   };
 };

@@ -6,6 +6,7 @@ import { type ChainVerdict, verifyChain } from "@/lib/data/audit/verify-chain";
 import { closeDatabase, configureDatabase } from "@/lib/data/client";
 import { inScope } from "@/lib/data/in-scope";
 import { type TestDatabase, testDatabase } from "@/tests/support/database";
+import { rehash } from "@/tests/support/rewrite-log";
 
 /** A superuser can take the triggers away and rewrite anything. The chain does not prevent that; it tells. */
 
@@ -34,12 +35,6 @@ afterEach(async () => {
   await admin.end();
   await database.drop();
 });
-
-/** The event's hash as the database would have made it, for a tamperer who recomputes. */
-const rehash = `sha256(previous_hash || audit_field(int8send(sequence)) || audit_field(int8send(at_microseconds))
-  || audit_field(convert_to(actor_id, 'UTF8')) || audit_field(convert_to(action, 'UTF8'))
-  || audit_field(convert_to(entity_kind, 'UTF8')) || audit_field(convert_to(entity_id, 'UTF8'))
-  || audit_field(convert_to(payload, 'UTF8')))`;
 
 const brokenAt = (sequence: number, reason: string): ChainVerdict =>
   expect.objectContaining({ kind: "broken", broken: { sequence: BigInt(sequence), reason } });

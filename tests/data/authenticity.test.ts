@@ -145,7 +145,7 @@ describe("what the public is told", () => {
     const { laboratory } = await ask(tokenOf("valid"));
     const nothing = {
       ...{ standing: "unknown", laboratory, number: "", issuedOn: "", serialEnd: "", endedOn: "" },
-      ...{ successor: null, predecessor: null, fileSha256: "", contentProof: "" },
+      ...{ successor: null, predecessor: null, fileSha256: "", contentProof: "", logHash: "" },
     };
     for (const token of [
       ...[tokenOf("none"), "C-valid", tokenOf("valid").slice(0, 42), `${tokenOf("valid")}x`],

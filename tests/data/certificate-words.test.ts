@@ -2,6 +2,7 @@ import type pg from "pg";
 import { afterAll, beforeAll, expect, it } from "vitest";
 import { connect } from "@/lib/commands/postgres/connect";
 import { type TestDatabase, testDatabase } from "@/tests/support/database";
+import { copiedCertificate } from "./copied-certificate";
 import { refusalCode } from "./refusal-code";
 import { type TwoCustomers, twoCustomers } from "./two-customers";
 
@@ -35,9 +36,10 @@ const stored = (content: object) => {
   });
   return refusalCode(
     runtime,
-    `INSERT INTO certificate SELECT (jsonb_populate_record(NULL::certificate, to_jsonb(c) || '${more}'::jsonb
-       || jsonb_build_object('id', gen_random_uuid()))).*
-       FROM certificate c WHERE c.sensor_id = '${world.a.sensorId}' LIMIT 1`,
+    copiedCertificate(
+      `'${more}'::jsonb || jsonb_build_object('id', gen_random_uuid())`,
+      `WHERE c.sensor_id = '${world.a.sensorId}' LIMIT 1`,
+    ),
   );
 };
 const german = { language: "de", texts: { Uncertainty: "Messunsicherheit" } };

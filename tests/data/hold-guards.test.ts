@@ -2,6 +2,7 @@ import type pg from "pg";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { connect } from "@/lib/commands/postgres/connect";
 import { type TestDatabase, testDatabase } from "@/tests/support/database";
+import { copiedCertificate } from "./copied-certificate";
 import { refusalCode } from "./refusal-code";
 import { type TwoCustomers, twoCustomers } from "./two-customers";
 
@@ -51,9 +52,10 @@ const load = (sensorId: string) =>
   `INSERT INTO load_place (run_id, place, kind, sensor_id, customer_id, channel, junction_id, junction_celsius)
    SELECT '${planned}', 'z', 'sensor', id, customer_id, 'z', '${world.junctionId}', 0 FROM sensor WHERE id = '${sensorId}'`;
 const certificate = (sensorId: string) =>
-  `INSERT INTO certificate SELECT (jsonb_populate_record(NULL::certificate, to_jsonb(c)
-     || jsonb_build_object('id', '${id(9)}', 'number', 'C-X', 'token', repeat('x', 43), 'sensor_id', '${sensorId}'))).*
-     FROM certificate c WHERE c.sensor_id = '${sensorId}' LIMIT 1`;
+  copiedCertificate(
+    `jsonb_build_object('id', '${id(9)}', 'number', 'C-X', 'token', repeat('x', 43), 'sensor_id', '${sensorId}')`,
+    `WHERE c.sensor_id = '${sensorId}' LIMIT 1`,
+  );
 
 describe("a hold", () => {
   it("keeps its sensor, or every sensor of its order, out of a load until it is released", async () => {

@@ -2,6 +2,7 @@ import type pg from "pg";
 import { afterAll, beforeAll, expect, it } from "vitest";
 import { connect } from "@/lib/commands/postgres/connect";
 import { type TestDatabase, testDatabase } from "@/tests/support/database";
+import { copiedCertificate } from "./copied-certificate";
 import { refusalCode } from "./refusal-code";
 import { type TwoCustomers, twoCustomers } from "./two-customers";
 
@@ -37,9 +38,10 @@ const remark = (sensor: string | null, more: { answers?: string; settles?: boole
    VALUES (${more.answers ? "default" : "900"}, ${of()}, ${sensor ? `'${sensor}'` : "NULL"}, '${more.place ?? "error"}',
            ${more.answers ?? "NULL"}, ${more.settles ?? false}, 'look', '${world.technicianId}', now())`;
 const certificate = () =>
-  `INSERT INTO certificate SELECT (jsonb_populate_record(NULL::certificate, to_jsonb(c)
-     || jsonb_build_object('id', gen_random_uuid(), 'number', 'C-X', 'token', repeat('x', 43)))).*
-     FROM certificate c WHERE c.sensor_id = '${world.a.sensorId}' LIMIT 1`;
+  copiedCertificate(
+    "jsonb_build_object('id', gen_random_uuid(), 'number', 'C-X', 'token', repeat('x', 43))",
+    `WHERE c.sensor_id = '${world.a.sensorId}' LIMIT 1`,
+  );
 
 it("keeps openings to results of the evaluation they name, and the lot to its run", async () => {
   expect(await refused(opening())).toBeUndefined();

@@ -8,6 +8,7 @@ import { buildWorld, type World } from "../support/build-world";
 import { type TestDatabase, testDatabase } from "../support/database";
 import { signClock, signRun } from "../support/sign-run";
 import { authorisationRow, inLaboratory, personSessionRow } from "../support/signatory";
+import { copiedCertificate } from "./copied-certificate";
 
 let database: TestDatabase;
 let world: World;
@@ -122,9 +123,10 @@ describe("a certificate", () => {
     try {
       await admin.query("BEGIN; SET LOCAL session_replication_role = replica");
       await admin.query(
-        `INSERT INTO certificate SELECT (jsonb_populate_record(NULL::certificate, to_jsonb(c)
-           || '{"number":"C-U"}' || jsonb_build_object('id', gen_random_uuid(), 'token', repeat('u', 43)))).*
-           FROM certificate c LIMIT 1`,
+        copiedCertificate(
+          `'{"number":"C-U"}' || jsonb_build_object('id', gen_random_uuid(), 'token', repeat('u', 43))`,
+          "LIMIT 1",
+        ),
       );
       await expect(admin.query("COMMIT")).rejects.toMatchObject({
         code: "23514",

@@ -1,6 +1,4 @@
-import { Hash } from "@/app/_ui/hash";
 import { LinkButton } from "@/app/_ui/link-button";
-import { Notice } from "@/app/_ui/notice";
 import { Page } from "@/app/_ui/page";
 import { StateMark } from "@/app/_ui/state-mark";
 import { auditLogView, chainVerdictView } from "@/lib/views/audit-log";
@@ -9,6 +7,7 @@ import { load } from "@/lib/web/load";
 import { AuditFilters } from "./audit-filters";
 import { type AuditQuery, auditAddress, readAuditQuery } from "./audit-query";
 import { EventTable } from "./event-table";
+import { LogVerdict } from "./log-verdict";
 
 export const metadata = { title: "Audit" };
 
@@ -32,19 +31,7 @@ export default async function AuditPage({ searchParams }: Props) {
       lead="Who did what, and when, from the first day on. Each event carries the hash of the one before it, so that none can be changed, taken out or put in unnoticed."
       state={<StateMark state={verdict.kind === "whole" ? "verified" : "broken"} />}
     >
-      {verdict.kind === "whole" ? (
-        <div className="row">
-          <span>
-            Recomputed just now: all {verdict.events} events follow from one another. Head of the chain:
-          </span>
-          <Hash value={verdict.head} label="Head of the chain" />
-        </div>
-      ) : (
-        <Notice kind="danger" title="The chain does not verify">
-          {verdict.what} The {verdict.events} events before it hold. Stop work on the records, keep a copy of
-          the database as it is, and find out who can write to it.
-        </Notice>
-      )}
+      <LogVerdict verdict={verdict} />
       <AuditFilters query={query} />
       <EventTable rows={log.rows} query={query} />
       <nav className="row" aria-label="Pages of the log">

@@ -3,6 +3,7 @@ import { rederiveChain } from "./audit-chain";
 import { rederiveCertificates } from "./certificates";
 import { rederiveChains } from "./chains";
 import { rederiveCharacterisations } from "./characterisations";
+import { rederiveCheckpoints } from "./checkpoints";
 import { compareWithLog } from "./compare-with-log";
 import { type Makers, makers } from "./makers";
 import { rederivePapers } from "./papers";
@@ -34,6 +35,7 @@ export const rederiveAll = async (
     ["characterisations", rederiveCharacterisations],
     ["results", () => rederiveResults(recorded)],
     ["certificates", () => rederiveCertificates(recorded, tools)],
+    ["checkpoints", rederiveCheckpoints],
     ["seals", () => rederiveSeals(recorded, tools)],
     ["chains", rederiveChains],
     ["offers and papers", () => rederivePapers(recorded)],

@@ -13,6 +13,7 @@ export type AuthenticityRow = {
   readonly predecessor_token: string;
   readonly file_sha256: string;
   readonly content_proof: string;
+  readonly log_hash: string;
 };
 
 /**

@@ -23,5 +23,10 @@ export const PublicStatus = z.strictObject({
   fileSha256: z.string(),
   /** SHA-256 over "TOKEN#HASH", hex: compares a content hash without giving it away. */
   contentProof: z.string(),
+  /**
+   * What the audit log has today at the place of this certificate's checkpoint, hex; empty where the log ends before it,
+   * or the certificate carries none.
+   */
+  logHash: z.string(),
 });
 export type PublicStatus = z.infer<typeof PublicStatus>;

@@ -7,6 +7,7 @@ import { closeDatabase, configureDatabase } from "@/lib/data/client";
 import { configureSeal, sealKeyOf } from "@/lib/data/seal";
 import { makeSealer } from "@/lib/operations/seal/sealer";
 import { seedDemo } from "@/prisma/seed/demo";
+import { writtenColumns } from "@/tests/data/written-columns";
 import { type TestDatabase, testDatabase } from "@/tests/support/database";
 import { temporaryFolder } from "@/tests/support/temporary-folder";
 import { testKeys } from "@/tests/support/test-keys";
@@ -79,7 +80,10 @@ const tamper = async (sql: string): Promise<Rederived> => {
     return told.at(-1)!;
   } finally {
     for (const table of evidence.toReversed()) await admin.query(`DELETE FROM ${table}`);
-    for (const table of evidence) await admin.query(`INSERT INTO ${table} TABLE kept_${table}`);
+    for (const table of evidence) {
+      const columns = await writtenColumns(admin, table);
+      await admin.query(`INSERT INTO ${table} (${columns}) SELECT ${columns} FROM kept_${table}`);
+    }
   }
 };
 
@@ -94,6 +98,7 @@ it("finds the demo laboratory as it was, two certificates of it ended, with some
       "characterisations",
       "results",
       "certificates",
+      "checkpoints",
       "seals",
       "chains",
       "offers and papers",

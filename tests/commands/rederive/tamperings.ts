@@ -1,3 +1,5 @@
+import { cutAfter, rewrittenFrom } from "@/tests/support/rewrite-log";
+
 /** A superuser's hand in each kind of record, and what has to be said of it: name, step, record, reason, SQL. */
 export type Tampering = readonly [name: string, step: string, record: RegExp, reason: RegExp, sql: string];
 
@@ -13,6 +15,20 @@ export const tamperings: readonly Tampering[] = [
     /^audit event 5$/,
     /not as it was/,
     "UPDATE audit_event SET entity_id = 'x' WHERE sequence = 5",
+  ],
+  [
+    "the log rewritten from an event on, with chain and head",
+    "checkpoints",
+    /^audit event \d+$/,
+    /the log was rewritten: its event \d+ is not the one that certificate C-\d{4}-0001 was signed over/i,
+    rewrittenFrom(5, "at_microseconds = at_microseconds + 1"),
+  ],
+  [
+    "the log set back to before the last certificate, with its head",
+    "checkpoints",
+    /^audit event \d+$/,
+    /cut or set back: it ends before event \d+, which certificate C-\d{4}-\d{4} was signed over\. It holds up to event \d+\./,
+    cutAfter("(SELECT max(log_sequence) - 1 FROM certificate)"),
   ],
   [
     "one bit of one reading",

@@ -27,6 +27,7 @@ const sha256 = (bytes: Uint8Array): string => createHash("sha256").update(bytes)
 const statusOf = (changed: Partial<PublicStatus> = {}): PublicStatus => ({
   ...{ standing: "valid", laboratory: "Sample laboratory", number, issuedOn: "2026-03-02", serialEnd: "" },
   ...{ endedOn: "", successor: null, predecessor: null, fileSha256: sha256(sample.file), contentProof: "" },
+  logHash: "",
   ...changed,
 });
 

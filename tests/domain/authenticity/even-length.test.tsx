@@ -17,6 +17,7 @@ const unknown: PublicStatus = {
   predecessor: null,
   fileSha256: "",
   contentProof: "",
+  logHash: "",
 };
 
 const known: PublicStatus = {
@@ -26,6 +27,7 @@ const known: PublicStatus = {
   serialEnd: "417",
   fileSha256: "a".repeat(64),
   contentProof: "b".repeat(64),
+  logHash: "c".repeat(64),
 };
 
 const next = {

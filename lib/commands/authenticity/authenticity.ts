@@ -22,8 +22,8 @@ const HELP = `Checks a certificate without a network and without the laboratory.
 --page   writes the same check as one HTML file to keep, with the list of keys in it
 
 Ends with 0 if the file passed, 1 if it failed, 2 if it could not be decided or was not checked.
-Whether a certificate was replaced or withdrawn cannot be known offline: for that, open the
-address in the code on its pages.
+Whether a certificate was replaced or withdrawn, or the laboratory's log was changed since it
+was signed, cannot be known offline: for that, open the address in the code on its pages.
 `;
 
 const NOT_DECIDED = 2;

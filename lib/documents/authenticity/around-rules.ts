@@ -1,5 +1,6 @@
 import { readAddress } from "@/lib/domain/authenticity/token";
 import { type Rule, ruled } from "./ruling";
+import { sameLog } from "./same-log";
 
 /** Which document: the one whose page the paper leads to? */
 const sameDocument: Rule = (file, { token }) => {
@@ -126,4 +127,4 @@ const standing: Rule = (file, { status, host }) => {
 };
 
 /** What is looked at beside the file itself, in the order in which it is shown. */
-export const aroundRules: readonly Rule[] = [sameDocument, samePaper, sameHost, standing, sameCopy];
+export const aroundRules: readonly Rule[] = [sameDocument, samePaper, sameHost, standing, sameCopy, sameLog];

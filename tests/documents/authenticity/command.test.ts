@@ -38,6 +38,9 @@ it("ends with 0, 1 or 2, and says why in the words of the page", async () => {
   expect(good.stdout).toContain("Genuine and unchanged");
   expect(good.stdout).toContain("TOTAL-PASSED");
   expect(good.stdout).toContain("cannot be known offline");
+  expect(good.stdout).toContain(
+    "the log still holds what it held when this was signed can only be asked online",
+  );
   expect(other.code).toBe(1);
   expect(other.stdout).toContain("Paper and file do not belong together");
   expect(unlisted.code).toBe(2);
@@ -55,6 +58,7 @@ it("writes one page that may run its own script and reach nothing", async () => 
   expect(page.match(/<(link|img|iframe|script src)\b/g)).toBeNull();
   expect(page).toContain("as of 2026-03-02");
   expect(page).toContain("cannot be known offline");
+  expect(page).toContain("can only be asked online");
 }, 60_000);
 
 it("refuses what it does not understand", () => {

@@ -15,9 +15,12 @@ export const sealedOn = new Date("2026-03-02T09:00:00Z");
 export const sampleToken = "sample-token-".padEnd(43, "0");
 export const sampleHost = "calibration.example";
 
+export const sampleLog = { sequence: 4711, hash: "5a".repeat(32) };
+
 export const sampleContentAt = (token: string): CertificateContent => ({
   ...sampleContent,
   authenticity: { address: `https://${sampleHost}/authenticity/${token}` },
+  log: sampleLog,
 });
 
 const key = async (purpose: "seal" | "timestamp"): Promise<SealKeyMaterial> =>

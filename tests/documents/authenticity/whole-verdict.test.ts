@@ -5,7 +5,15 @@ import type { Around } from "@/lib/documents/authenticity/ruling";
 import { type WholeVerdict, wholeVerdict } from "@/lib/documents/authenticity/whole-verdict";
 import { readPaperHash } from "@/lib/domain/authenticity/paper-hash";
 import type { PublicStatus } from "@/lib/domain/authenticity/public-status";
-import { makeKeys, sampleContentAt, sampleHost, sampleToken, sealedOn, sealedSample } from "./sealed-sample";
+import {
+  makeKeys,
+  sampleContentAt,
+  sampleHost,
+  sampleLog,
+  sampleToken,
+  sealedOn,
+  sealedSample,
+} from "./sealed-sample";
 
 type Sample = Awaited<ReturnType<typeof sealedSample>>;
 
@@ -27,7 +35,7 @@ const sha256 = (bytes: Uint8Array): string => createHash("sha256").update(bytes)
 const statusOf = (changed: Partial<PublicStatus> = {}): PublicStatus => ({
   ...{ standing: "valid", laboratory: "Sample laboratory", number, issuedOn: "2026-03-02", serialEnd: "" },
   ...{ endedOn: "", successor: null, predecessor: null, fileSha256: sha256(sample.file), contentProof: "" },
-  logHash: "",
+  logHash: sampleLog.hash,
   ...changed,
 });
 
@@ -153,5 +161,68 @@ describe("what is left for a person to decide", () => {
   it("a sealed file that is not the one that was issued", async () => {
     const whole = await judge(sample.file, { status: statusOf({ fileSha256: "0".repeat(64) }) });
     expect(whole).toMatchObject({ kind: "look", title: "Not the file that was issued" });
+  });
+});
+
+describe("the laboratory’s log", () => {
+  const logOf = (whole: WholeVerdict) => whole.checks.find(({ key }) => key === "log");
+
+  it("still holds what it held", async () => {
+    expect(logOf(await judge(sample.file))).toMatchObject({
+      state: "passed",
+      text: expect.stringContaining("event 4711"),
+    });
+  });
+
+  it.each([
+    ["changed since", "another one now", "0f".repeat(32)],
+    ["set back", "shorter than it was", ""],
+  ])(
+    "that was %s is for a person to settle, and the seal is as good as before",
+    async (title, text, logHash) => {
+      const whole = await judge(sample.file, { status: statusOf({ logHash }) });
+      expect(whole).toMatchObject({
+        ...{ kind: "look", title: expect.stringContaining(title) },
+        reason: expect.stringMatching(`${text}.*ask Sample laboratory`),
+      });
+      expect(logOf(whole)?.state).toBe("failed");
+      expect((await checkFile(sample.file, { keys: keys.list, now: sealedOn })).verdict).toBe("total-passed");
+    },
+  );
+
+  it("does not come before what makes the file worthless", async () => {
+    const status = statusOf({ standing: "withdrawn", endedOn: "2026-04-01", logHash: "" });
+    const whole = await judge(sample.file, { status });
+    expect(whole).toMatchObject({ kind: "bad", title: "Genuine, but withdrawn" });
+    expect(logOf(whole)?.state).toBe("failed");
+  });
+
+  it("is not judged by a certificate without a checkpoint, nor by a file that is nobody's", async () => {
+    const { log: _, ...before } = sampleContentAt(sampleToken);
+    const { file } = await sealedSample(keys, before);
+    const status = statusOf({ fileSha256: sha256(file), logHash: "" });
+    const paperHash = readPaperHash("");
+    const whole = await judge(file, { status, paperHash });
+    expect(whole.kind).toBe("good");
+    expect(logOf(whole)).toMatchObject({
+      state: "skipped",
+      text: expect.stringContaining("carries no checkpoint"),
+    });
+    const unlisted = await judge(sample.file, {
+      ...{ status: statusOf({ logHash: "" }), keys: { ...keys.list, keys: [] } },
+    });
+    expect(unlisted.title).toBe("It could not be decided");
+    expect(logOf(unlisted)?.state).toBe("skipped");
+  });
+
+  it("can only be asked online, where the laboratory knows the document", async () => {
+    const offline = await judge(sample.file, { host: null, status: null, token: null });
+    expect(offline.kind).toBe("good");
+    for (const [whole, text] of [
+      [offline, "can only be asked online"],
+      [await judge(sample.file, { status: null }), "was not asked"],
+      [await judge(sample.file, { status: statusOf({ standing: "unknown", logHash: "" }) }), "does not know"],
+    ] as const)
+      expect(logOf(whole)).toMatchObject({ state: "unknown", text: expect.stringContaining(text) });
   });
 });

@@ -30,7 +30,7 @@ export const offlinePage = async (script: string, keys: KeyList): Promise<string
 <main>
 <h1>Check a certificate of ${laboratory}</h1>
 <p>This page works without a network, and sends nothing. It knows the keys of ${laboratory} as of ${asOf}: of keys that were taken up or revoked later it cannot know.</p>
-<p><strong>Whether a certificate was replaced or withdrawn cannot be known offline.</strong> For that, open the address in the code on its pages.</p>
+<p><strong>Whether a certificate was replaced or withdrawn, or the laboratory’s log changed since, cannot be known offline.</strong> For that, open the address in the code on its pages.</p>
 <div id="drop">
 <label for="file">Drop the certificate (PDF) here, or choose it</label>
 <input id="file" type="file" accept=".pdf,application/pdf">

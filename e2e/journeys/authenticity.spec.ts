@@ -58,6 +58,7 @@ test("a good file passes, and a changed one, another one and other paper do not"
   // Beside the page, which goes on answering.
   expect(workers).toBe(1);
   await expect(verdict(page)).toContainText("Byte for byte the file that the laboratory keeps");
+  await expect(verdict(page)).toContainText("The log still holds what it held when this was signed");
   expect(await violations(page)).toEqual([]);
 
   await choose(page, "changed.pdf", flipped(one.file));

@@ -11,6 +11,7 @@ import { inScope } from "@/lib/data/in-scope";
 import { canonical } from "@/lib/domain/audit/canonical";
 import { firstUnheld } from "@/lib/domain/audit/carried-checkpoints";
 import type { Checkpoint } from "@/lib/domain/audit/checkpoint";
+import { chainVerdictView } from "@/lib/views/audit-log";
 import { authenticityView } from "@/lib/views/authenticity";
 import { type TestDatabase, testDatabase } from "@/tests/support/database";
 import { cutAfter, rewrittenFrom } from "@/tests/support/rewrite-log";
@@ -75,6 +76,9 @@ const loggedAt = async (token: string): Promise<string> => {
 
 const inside = () => inScope(laboratory, async (tx) => firstUnheld(await loadCarried(tx)));
 
+/** What the audit page shows. */
+const shown = () => chainVerdictView({ kind: "system", name: "test" });
+
 const afterwards = async (work: () => Promise<unknown>, look: () => Promise<void>): Promise<void> => {
   try {
     await work();
@@ -100,6 +104,7 @@ describe("a checkpoint of the log", () => {
       async () => {
         expect(await verifyChain()).toMatchObject({ kind: "whole" });
         expect(await inside()).toBeNull();
+        expect(await shown()).toMatchObject({ kind: "whole", certificates: 1 });
         expect(await loggedAt(certificate.token)).toBe(checkpoint.hash);
       },
     );
@@ -124,6 +129,10 @@ describe("a checkpoint of the log", () => {
       async () => {
         expect(await verifyChain()).toMatchObject({ kind: "whole" });
         expect(await inside()).toMatchObject({ kind: "different", sequence: checkpoint.sequence });
+        expect(await shown()).toMatchObject({
+          kind: "rewritten",
+          what: expect.stringContaining("was rewritten"),
+        });
         const now = await loggedAt(certificate.token);
         expect(now).toMatch(/^[0-9a-f]{64}$/);
         expect(now).not.toBe(checkpoint.hash);
@@ -137,6 +146,7 @@ describe("a checkpoint of the log", () => {
       async () => {
         expect(await verifyChain()).toMatchObject({ kind: "whole" });
         expect(await inside()).toMatchObject({ kind: "missing", certificate: certificate.number });
+        expect(await shown()).toMatchObject({ kind: "rewritten", what: expect.stringContaining("set back") });
         expect(await loggedAt(certificate.token)).toBe("");
         // And one that has gone on since.
         await append(5, "another day");

@@ -140,7 +140,7 @@ const AuthorisedAndEnd = ({ paper: { content, words } }: OnPaper) => {
         ) : null}
         {log ? (
           <Text style={[styles.hash, styles.muted]}>
-            {inLine(words.caption("logAtSigning"))} {log.sequence}, SHA-256{"\u00a0"}
+            {inLine(words.caption("logAtSigning"))} {log.sequence},{words.isBilingual ? "\n" : " "}SHA-256{" "}
             {log.hash}
           </Text>
         ) : null}

@@ -17,9 +17,6 @@ import { dropAmendment } from "@/lib/operations/certificate/drop-amendment";
 import { signOffAmendment } from "@/lib/operations/certificate/sign-off-amendment";
 import { withdrawCertificate } from "@/lib/operations/certificate/withdraw";
 import { execute } from "@/lib/operations/execute";
-import { answerComment } from "@/lib/operations/review/answer-comment";
-import { comment } from "@/lib/operations/review/comment";
-import { openResult } from "@/lib/operations/review/open-result";
 import { addEvaluation, buildRun } from "../../support/build-run";
 import { buildWorld, type World } from "../../support/build-world";
 import { codeOf } from "../../support/code-of";
@@ -28,6 +25,7 @@ import { issueAllNow } from "../../support/issue-now";
 import { contentOf, rederived } from "../../support/parts-seen";
 import { signClock, signingAct, signRun } from "../../support/sign-run";
 import { signedWithWorkingStandard } from "../../support/working-standard";
+import { openNew } from "./open-new";
 
 let database: TestDatabase;
 let world: World;
@@ -177,41 +175,6 @@ describe("an amendment", () => {
 });
 
 describe("a replacement", () => {
-  /** As the pages send it: of the sensor whose results are new, and of no other, though all of the run was evaluated. */
-  const openNew = async (amendmentId: string) => {
-    const { signatory } = world.people;
-    const { evaluation, mine } = await inScope(laboratory, async (tx) => {
-      const asked = await tx.amendment.findUniqueOrThrow({ where: { id: amendmentId } });
-      const old = await tx.certificate.findUniqueOrThrow({ where: { id: asked.certificateId } });
-      const last = await tx.evaluation.findFirstOrThrow({
-        where: { runId: old.runId },
-        orderBy: { sequence: "desc" },
-        include: { results: true },
-      });
-      return { evaluation: last, mine: old.sensorId };
-    });
-    const open = (result: { readonly sensorId: string; readonly setpointId: string }) =>
-      execute(
-        openResult,
-        signatory,
-        {
-          ...{ runId: built.run.id, evaluationId: evaluation.id },
-          ...{ sensorId: result.sensorId, setpointId: result.setpointId },
-        },
-        signClock,
-      );
-    const other = evaluation.results.find(({ sensorId }) => sensorId !== mine);
-    if (other) await expect(open(other)).rejects.toThrow("This run is signed off already");
-    const place = { runId: built.run.id, evaluationId: evaluation.id, sensorId: mine };
-    for (const result of evaluation.results.filter(({ sensorId }) => sensorId === mine)) await open(result);
-    const [first] = evaluation.results.filter(({ sensorId }) => sensorId === mine);
-    const said = { ...place, setpointId: first!.setpointId, place: "error" as const, text: "Look again." };
-    const remark = await execute(comment, signatory, said, signClock);
-    await expect(sign(signatory, amendmentId)).rejects.toThrow("A remark on");
-    const answer = { commentId: remark.id, text: "It is as it should be.", settles: true };
-    await execute(answerComment, world.people.technician, answer, signClock);
-  };
-
   it("states the results of a later evaluation, signed by somebody who did not measure them", async () => {
     const old = signed[3]!;
     const { quality, signatory, technician } = world.people;
@@ -220,7 +183,7 @@ describe("a replacement", () => {
     await expect(sign(signatory, id)).rejects.toThrow("was not evaluated again");
     await inScope(laboratory, (tx) => addEvaluation(tx, world, built.run.id, 2, { owners: ["north"] }));
     await expect(sign(signatory, id)).rejects.toThrow(/You have not opened .* at/);
-    await openNew(id);
+    await openNew({ world, runId: built.run.id, amendmentId: id, sign: () => sign(signatory, id) });
     await expect(sign(technician, id)).rejects.toThrow("You measured or evaluated this run yourself");
     const { number } = await sign(signatory, id);
     const row = await rowOf(number);

@@ -11,11 +11,16 @@ const signatory = (): SignIn & { readonly codeKey: string } => {
   return { ...found, codeKey: found.codeKey };
 };
 
-/** Opens on the review page, and signs what is ticked there, by password and one-time code. */
-export const pressSignOff = async (page: Page): Promise<void> => {
-  await openWhatMustBe(page);
+/** Password and one-time code, where the form of a signature asks for them. */
+export const giveSignature = async (page: Page): Promise<void> => {
   const person = signatory();
   await page.getByLabel("Your password").fill(person.password);
   await page.getByLabel("A one-time code").fill(await freshCode(person));
+};
+
+/** Opens on the review page, and signs what is ticked there. */
+export const pressSignOff = async (page: Page): Promise<void> => {
+  await openWhatMustBe(page);
+  await giveSignature(page);
   await page.getByRole("button", { name: "Sign off" }).click();
 };

@@ -1,8 +1,9 @@
 import { readdirSync, readFileSync } from "node:fs";
 import path from "node:path";
 import { expect, test } from "../fixtures";
-import { freshCode } from "../one-time-code";
+import { openWhatMustBe } from "../open-what-must-be";
 import { pdfText } from "../pdf";
+import { giveSignature, pressSignOff } from "../press-sign-off";
 
 /** Last of the journeys, since it ends certificates: one is amended, the amendment is withdrawn, and its customer sees both and is told. */
 
@@ -45,16 +46,13 @@ test("a certificate is amended by two people, then withdrawn, and its customer s
   await expect(main).toContainText("Asked for, not decided");
   await expect(main).toContainText("A signatory decides here.");
 
-  const signatory = await leave("signatory");
+  await leave("signatory");
   await page.goto(`/certificates/${old}`);
   const draft = await page.request.get(
     (await page.getByRole("link", { name: "Open the draft" }).getAttribute("href")) ?? "",
   );
   expect(draft.headers()["content-type"]).toContain("application/pdf");
-  await page.getByLabel("Your password").fill(signatory.password);
-  await page
-    .getByLabel("A one-time code")
-    .fill(await freshCode({ email: signatory.email, codeKey: signatory.codeKey ?? "" }));
+  await giveSignature(page);
   await page.getByRole("button", { name: "Sign off the new certificate" }).click();
   await expect(main).toContainText(`Amends ${old}`);
   const number = /C-\d{4}-\d{4}/.exec(page.url())?.[0] ?? "";
@@ -87,4 +85,61 @@ test("a certificate is amended by two people, then withdrawn, and its customer s
   expect(file.headers()["certificate-standing"]).toBe(`amended; successor=${number}`);
   await expect.poll(letters, { timeout: 30_000 }).toContain("was withdrawn");
   expect(letters()).toContain("A corrected certificate for your order");
+});
+
+test("a certificate is replaced after its run was evaluated again, and each new result was opened first", async ({
+  page,
+  signInAs,
+}) => {
+  const main = page.getByRole("main");
+  const leave = async (next: string) => {
+    await page.context().clearCookies();
+    return signInAs(next);
+  };
+  const run = "R-2026-0001";
+
+  await signInAs("signatory");
+  await page.goto(`/review/${run}`);
+  if ((await main.getByText("Waiting for review").count()) > 0) {
+    await pressSignOff(page);
+    await expect(main).toContainText("Signed off");
+  }
+  const old = (await main.getByRole("link", { name: /^C-\d/ }).last().textContent()) ?? "";
+
+  await leave("quality");
+  await page.goto(`/certificates/${old}`);
+  await expect(main).toContainText("Valid");
+  await page.getByText("Ask for an amendment or a replacement").click();
+  const asking = page.getByRole("form", { name: "Ask for another certificate" });
+  await asking.getByLabel(/^Replacement/).check();
+  await asking.getByLabel("Reason").fill("A window began before the furnace had settled (invented).");
+  await asking.getByRole("button", { name: "Ask for it" }).click();
+  await expect(main).toContainText("was not evaluated again since this certificate");
+
+  await leave("technician");
+  await page.goto(`/certificates/${old}`);
+  await page.getByRole("link", { name: "Its windows and states" }).click();
+  const first = page.locator("#setpoint-1");
+  await first.getByText("Move the window").click();
+  const from = first.getByLabel("From");
+  await from.fill(String(Number(await from.inputValue()) + 200));
+  await first.getByRole("button", { name: "Judge and accept" }).click();
+  await expect(first).toContainText("Window moved and accepted.");
+  await page.goto(`/certificates/${old}`);
+  await page.getByRole("button", { name: `Evaluate run ${run} again` }).click();
+  await expect(main).toContainText("Results then and now");
+
+  await leave("signatory");
+  await page.goto(`/certificates/${old}`);
+  await expect(main).toContainText("It is signed here once each new result was opened by you.");
+  await page.goto(`/review/${run}`);
+  await expect(main).toContainText(old);
+  await openWhatMustBe(page);
+  await page.getByRole("link", { name: `${old}, sign there` }).click();
+  await giveSignature(page);
+  await page.getByRole("button", { name: "Sign off the new certificate" }).click();
+  await expect(main).toContainText(`Replaces ${old}`);
+  const number = /C-\d{4}-\d{4}/.exec(page.url())?.[0] ?? "";
+  await page.goto(`/certificates/${old}`);
+  await expect(main).toContainText(`${number} counts instead of ${old}`);
 });

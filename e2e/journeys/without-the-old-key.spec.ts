@@ -65,15 +65,15 @@ test("a key is retired, the next document carries another, and the old one is re
   await expect(sealingKey(page)).toHaveCount(0);
 
   const newer = await amend(page, amended.number, signInAs);
-  const passes = /TOTAL-PASSED/;
-  expect(await checked(browser, baseURL, older.file, passes)).toContain(fingerprint);
-  expect(await checked(browser, baseURL, newer, passes)).not.toContain(fingerprint);
-
   await page.context().clearCookies();
   await signInAs("quality");
   await page.goto("/laboratory/seal");
   const newKey = (await sealingKey(page).locator("details.hash code").textContent()) ?? "";
+  expect(newKey).not.toBe(fingerprint);
+  const passes = /TOTAL-PASSED/;
+  expect(await checked(browser, baseURL, older.file, passes)).toContain(fingerprint);
   expect(await checked(browser, baseURL, newer, passes)).toContain(newKey);
+
   await oldKey.getByText("Revoke", { exact: true }).click();
   const revoking = page.getByRole("form", { name: /^Revoke / });
   await revoking.getByLabel("Why").fill("Found on a laptop that was stolen (invented).");

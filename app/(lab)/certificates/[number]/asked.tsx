@@ -30,6 +30,8 @@ async function Sign({ actor, asked }: { readonly actor: Actor; readonly asked: A
   const { reviewedHash, signing } = asked;
   if (signing !== "open") return <p className="quiet">{whyNot[signing]}</p>;
   if (reviewedHash === null) return null;
+  if (asked.reading?.next)
+    return <p className="quiet">It is signed here once each new result was opened by you.</p>;
   const standing = await load(signingStandingView(actor, new Date()));
   if (!canSign(standing)) return <SigningObstacle standing={standing} />;
   return (
@@ -44,18 +46,28 @@ async function Sign({ actor, asked }: { readonly actor: Actor; readonly asked: A
   );
 }
 
-/** New results are opened in the review of their run, as any are before they are signed for. */
-function Reading({ asked: { reading }, run }: { readonly asked: Asked; readonly run: string }) {
-  if (!reading) return null;
+/** The draft; and of new results, how many were opened in the review of their run, as any are before they are signed for. */
+function Reading({ asked, run }: { readonly asked: Asked; readonly run: string }) {
+  const { draft, reading, reviewedHash } = asked;
+  if (!reviewedHash && !reading) return null;
   return (
     <div className="row">
-      <StateMark
-        state={reading.next ? "waiting" : "done"}
-        label={`You opened ${reading.opened} of ${reading.mustOpen} that must be`}
-      />
-      <LinkButton href={reading.next ?? `/review/${run}`} kind="quiet">
-        {reading.next ? "Next that must be opened" : "The review of its run"}
-      </LinkButton>
+      {reviewedHash ? (
+        <LinkButton href={draft} kind="quiet" download>
+          Open the draft
+        </LinkButton>
+      ) : null}
+      {reading ? (
+        <>
+          <LinkButton href={reading.next ?? `/review/${run}`} kind="quiet">
+            {reading.next ? "Next that must be opened" : "The review of its run"}
+          </LinkButton>
+          <StateMark
+            state={reading.next ? "waiting" : "done"}
+            label={`You opened ${reading.opened} of ${reading.mustOpen} that must be`}
+          />
+        </>
+      ) : null}
     </div>
   );
 }
@@ -118,11 +130,6 @@ export function Asked({ actor, page }: Props) {
       {asked.obstacle ? <Notice kind="info">{asked.obstacle}</Notice> : null}
       <ComparedResults rows={asked.results} />
       <Reading asked={asked} run={content.run.number} />
-      {asked.reviewedHash ? (
-        <LinkButton href={asked.draft} kind="quiet" download>
-          Open the draft
-        </LinkButton>
-      ) : null}
       {asked.kind === "replacement" ? <EvaluateAgain page={page} /> : null}
       <Sign actor={actor} asked={asked} />
       {asked.mayDrop ? (

@@ -13,6 +13,11 @@ const error = (row: CertificateRow | null) => {
   );
 };
 
+const emf = (row: CertificateRow | null) =>
+  row?.state === "measured" ? (
+    <Quantity value={row.emfMicrovolt} uncertainty={row.expandedMicrovolt} />
+  ) : null;
+
 const conformity = (row: CertificateRow | null) => {
   if (row === null) return "";
   return <StateMark state={row.state === "measured" ? row.conformity.state : row.state} />;
@@ -29,6 +34,8 @@ export function ComparedResults({ rows }: { readonly rows: readonly ComparedRow[
         { key: "result", header: "Result" },
         { key: "earlier", header: "Error ± U then", unit: "°C", align: "number" },
         { key: "later", header: "Error ± U now", unit: "°C", align: "number" },
+        { key: "emf-earlier", header: "emf ± U then", unit: "µV", align: "number" },
+        { key: "emf-later", header: "emf ± U now", unit: "µV", align: "number" },
         { key: "was", header: "Conformity then" },
         { key: "is", header: "Conformity now" },
         { key: "change", header: "" },
@@ -40,6 +47,8 @@ export function ComparedResults({ rows }: { readonly rows: readonly ComparedRow[
           result: label,
           earlier: error(earlier),
           later: error(later),
+          "emf-earlier": emf(earlier),
+          "emf-later": emf(later),
           was: conformity(earlier),
           is: conformity(later),
           change: isChanged ? "changed" : "as before",

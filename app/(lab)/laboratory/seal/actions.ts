@@ -8,7 +8,8 @@ import { momentTyped } from "./moment-typed";
 
 const retire = formAction(retireKey, {
   parse: (data) => ({ id: text(data, "id"), reason: text(data, "reason") }),
-  done: () => "Retired: it seals no more. Start again to seal with another key.",
+  done: () =>
+    "Retired: it seals no more. The laboratory makes itself another with the next document; a key from the site’s file is exchanged by naming another file in SEAL_KEY_FILE and starting again.",
 });
 const revoke = formAction(revokeKey, {
   parse: (data) => ({

@@ -12,7 +12,7 @@ export function Replacing({ review }: { readonly review: ReviewRunPage }) {
     <Section
       title="To replace a certificate"
       id="decide"
-      note={`Evaluation ${evaluation.sequence} was made after these certificates. Its results are opened here like those of any run.`}
+      note={`Evaluation ${evaluation.sequence} was made after these certificates. Its results are opened here like those of any run. Certificates of the other sensors state an earlier evaluation, and stay.`}
     >
       <ul className="plain-list">
         {replacing.map(({ certificate, tags }) => (

@@ -6,6 +6,7 @@ import { unpackStatus } from "@/lib/domain/authenticity/even-length";
 import type { PaperHash } from "@/lib/domain/authenticity/paper-hash";
 import type { PublicStatus } from "@/lib/domain/authenticity/public-status";
 import { readAddress } from "@/lib/domain/authenticity/token";
+import { evidenceSumName, readEvidenceSum } from "@/lib/domain/certificate/evidence-file/evidence-sum";
 import { KeyList } from "@/lib/domain/seal/key-list";
 import { checkBeside } from "./check-beside.client";
 
@@ -14,7 +15,22 @@ const largestBytes = 100 * 1024 * 1024;
 export type CheckedFile = {
   readonly verdict: FileVerdict;
   readonly whole: WholeVerdict;
-  readonly evidence: Uint8Array | null;
+  readonly evidence: CarriedEvidence;
+};
+
+/** The evidence under the seal; where it was not ordered, which file it is, lower-case hex. */
+export type CarriedEvidence =
+  | { readonly kind: "attached"; readonly bytes: Uint8Array }
+  | { readonly kind: "named"; readonly sha256: string }
+  | { readonly kind: "none" };
+
+const evidenceIn = ({ attachments }: FileVerdict): CarriedEvidence => {
+  const bytesOf = (wanted: string) => attachments.find(({ name }) => name === wanted)?.bytes;
+  const bytes = bytesOf("evidence.json");
+  if (bytes) return { kind: "attached", bytes };
+  const sum = bytesOf(evidenceSumName);
+  const sha256 = sum ? readEvidenceSum(new TextDecoder().decode(sum)) : null;
+  return sha256 === null ? { kind: "none" } : { kind: "named", sha256 };
 };
 
 type Given = {
@@ -54,6 +70,9 @@ export const checkDropped = async (file: File, given: Given): Promise<CheckedFil
   const isOfThisPage = given.token !== null && readAddress(address ?? "")?.token === given.token;
   const status = isOfThisPage ? given.status : await fetchStatus(address, given.host);
   const fileSha256 = toHex(await sha256(bytes));
-  const evidence = verdict.attachments.find(({ name }) => name === "evidence.json")?.bytes ?? null;
-  return { verdict, evidence, whole: wholeVerdict(verdict, { ...given, status, fileSha256, keys }) };
+  return {
+    verdict,
+    evidence: evidenceIn(verdict),
+    whole: wholeVerdict(verdict, { ...given, status, fileSha256, keys }),
+  };
 };

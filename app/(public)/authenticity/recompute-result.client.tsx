@@ -33,7 +33,16 @@ const perTable = (comparisons: readonly Comparison[], differences: readonly Comp
     };
   });
 
-const verdictOf = ({ problems, differences, comparisons, unproved }: Recomputed) => {
+/** What the sealed document says of the file that all was computed from. */
+const fileTexts = {
+  sealed: "It is the evidence that was sealed with this certificate.",
+  another:
+    "The sealed document names another file by its SHA-256: this one is not the evidence it was issued with.",
+  unsaid:
+    "The document was sealed before documents named their evidence: of the inputs beside the readings, it says nothing.",
+} as const;
+
+const verdictOf = ({ problems, differences, comparisons, unproved, file }: Recomputed) => {
   if (problems.length > 0) return { kind: "look", text: "The numbers could not be computed again" };
   if (differences.length > 0)
     return {
@@ -44,6 +53,11 @@ const verdictOf = ({ problems, differences, comparisons, unproved }: Recomputed)
     return {
       kind: "bad",
       text: "The figures come out again, but not all readings are those the laboratory recorded",
+    };
+  if (file === "another")
+    return {
+      kind: "bad",
+      text: "The figures come out again, but from another file than the one sealed with them",
     };
   return { kind: "good", text: `All ${comparisons.length} printed figures come out again` };
 };
@@ -62,6 +76,7 @@ export function RecomputeResult({ content, result }: Props) {
         {[...result.problems, ...result.unproved].map((problem) => (
           <p key={problem}>{problem}.</p>
         ))}
+        <p>{fileTexts[result.file]}</p>
         <p>
           From {readings} readings of {content.number}, by the engine {engine.here}
           {engine.here === engine.printed

@@ -1,13 +1,16 @@
 "use client";
-import { sha256 } from "@/lib/documents/authenticity/bytes";
+import { sha256, toHex } from "@/lib/documents/authenticity/bytes";
 import type { CertificateContent } from "@/lib/domain/certificate/content";
 import type { EvidenceFile } from "@/lib/domain/certificate/evidence-file/evidence-file";
 import type { Progress, Recomputation } from "@/lib/domain/certificate/recompute/recompute";
+import type { CarriedEvidence } from "./check-dropped.client";
 
 export type Recomputed = Recomputation & {
   /** Of each part: what its readings are not, where its blocks do not prove them. */
   readonly unproved: readonly string[];
   readonly readings: number;
+  /** Whether the sealed document speaks of this very file: unsaid where it was sealed before it named one. */
+  readonly file: "sealed" | "another" | "unsaid";
   /** Versions of the engine: the printed figures', and this browser's. */
   readonly engine: { readonly printed: string; readonly here: string };
 };
@@ -51,9 +54,15 @@ const unprovedOf = async (file: EvidenceFile): Promise<readonly string[]> => {
   return told;
 };
 
+const fileStanding = async (evidence: CarriedEvidence, bytes: Uint8Array): Promise<Recomputed["file"]> => {
+  if (evidence.kind === "attached") return "sealed";
+  if (evidence.kind === "none") return "unsaid";
+  return toHex(await sha256(Uint8Array.from(bytes))) === evidence.sha256 ? "sealed" : "another";
+};
+
 /** Computes every printed figure again, here in the browser. Throws, in words for its reader, where the file is none. */
 export const runRecomputation = async (
-  content: CertificateContent,
+  { content, evidence }: { readonly content: CertificateContent; readonly evidence: CarriedEvidence },
   bytes: Uint8Array,
   onProgress: (progress: Progress) => void,
 ): Promise<Recomputed> => {
@@ -72,6 +81,7 @@ export const runRecomputation = async (
   return {
     ...step.value,
     unproved: await unprovedOf(file),
+    file: await fileStanding(evidence, bytes),
     readings: file.parts
       .flatMap(({ evidence }) => evidence.scans.channels)
       .reduce((sum, { seconds }) => sum + seconds.length, 0),

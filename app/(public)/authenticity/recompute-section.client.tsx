@@ -3,14 +3,14 @@ import { useState } from "react";
 import { Section } from "@/app/_ui/section";
 import type { CertificateContent } from "@/lib/domain/certificate/content";
 import type { Progress } from "@/lib/domain/certificate/recompute/recompute";
+import type { CarriedEvidence } from "./check-dropped.client";
 import { RecomputeResult } from "./recompute-result.client";
 import { type Recomputed, runRecomputation } from "./recompute-run.client";
 
 type Props = {
   /** Of the file that has just passed its check. */
   readonly content: CertificateContent;
-  /** The evidence attached to it; null where none was ordered. */
-  readonly evidence: Uint8Array | null;
+  readonly evidence: CarriedEvidence;
 };
 
 type State =
@@ -29,7 +29,7 @@ export function RecomputeSection({ content, evidence }: Props) {
     setState({ kind: "computing", progress: null });
     try {
       const show = (progress: Progress) => setState({ kind: "computing", progress });
-      setState({ kind: "done", result: await runRecomputation(content, bytes, show) });
+      setState({ kind: "done", result: await runRecomputation({ content, evidence }, bytes, show) });
     } catch (error) {
       setState({ kind: "problem", text: error instanceof Error ? error.message : String(error) });
     }
@@ -37,9 +37,9 @@ export function RecomputeSection({ content, evidence }: Props) {
   const isBusy = state.kind === "computing";
   return (
     <Section title="The numbers" note="Computed again here, from the readings.">
-      {evidence ? (
+      {evidence.kind === "attached" ? (
         <div className="form-actions">
-          <button type="button" className="button" disabled={isBusy} onClick={() => compute(evidence)}>
+          <button type="button" className="button" disabled={isBusy} onClick={() => compute(evidence.bytes)}>
             Compute every number again
           </button>
           <span className="quiet">The evidence is attached to this document.</span>

@@ -12,8 +12,8 @@ export type ToIssue = {
   readonly content: CertificateContent;
   /** The bytes of the accreditation mark that the content names. */
   readonly mark: Uint8Array | undefined;
-  /** The readings and inputs, where the content says that they go with it. */
-  readonly evidence: Uint8Array | null;
+  /** The readings and inputs; under the seal themselves where they were ordered, else by their SHA-256. */
+  readonly evidence: { readonly bytes: Uint8Array; readonly isAttached: boolean };
   readonly signedAt: Date;
 };
 
@@ -23,9 +23,7 @@ export const loadToIssue = async (tx: Tx, certificateId: string): Promise<ToIssu
   if (!row) return null;
   const { id, number, signedAt } = row;
   const content = CertificateContent.parse(JSON.parse(row.content));
-  const evidence =
-    content.evidenceStatement === undefined
-      ? null
-      : evidenceBytes(await loadEvidenceFile(tx, number, await evidenceMembers(tx, row)));
+  const bytes = evidenceBytes(await loadEvidenceFile(tx, number, await evidenceMembers(tx, row)));
+  const evidence = { bytes, isAttached: content.evidenceStatement !== undefined };
   return { id, number, signedAt, content, evidence, mark: await loadMarkBytes(tx, content) };
 };

@@ -5,7 +5,7 @@ export type AttachedFile = {
   readonly name: string;
   readonly bytes: Uint8Array;
   readonly mediaType: string;
-  readonly relationship: "Alternative" | "Source" | "Data";
+  readonly relationship: "Alternative" | "Source" | "Data" | "Supplement";
   readonly description: string;
 };
 

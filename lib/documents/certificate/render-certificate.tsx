@@ -13,7 +13,7 @@ import { wordsOf } from "./words";
  * Raised when the same content would give other bytes than before; stored beside each rendered file. The captions come
  * from the catalogue, so its hash is part of it: a document of other captions is never rendered anew and called changed.
  */
-export const certificateRendererVersion = `2+${catalogueSha256.slice(0, 8)}`;
+export const certificateRendererVersion = `3+${catalogueSha256.slice(0, 8)}`;
 
 const sha256 = (bytes: Uint8Array): Uint8Array => createHash("sha256").update(bytes).digest();
 

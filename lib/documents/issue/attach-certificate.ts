@@ -5,6 +5,7 @@ import { dccSchemaInUse } from "@/lib/documents/dcc/schema-in-use";
 import { writeDcc } from "@/lib/documents/dcc/write-dcc";
 import type { CertificateContent } from "@/lib/domain/certificate/content";
 import { canonicalContent, contentHash } from "@/lib/domain/certificate/content-hash";
+import { evidenceSum, evidenceSumName } from "@/lib/domain/certificate/evidence-file/evidence-sum";
 
 export type Attached = {
   /** The finished PDF, before its seal. */
@@ -13,11 +14,33 @@ export type Attached = {
   readonly dcc: Uint8Array;
 };
 
+type Evidence = { readonly bytes: Uint8Array; readonly isAttached: boolean };
+
+const sha256 = (bytes: Uint8Array): Uint8Array => createHash("sha256").update(bytes).digest();
+
+/** Ordered, the readings and inputs themselves; else which file they are, so that none can be put in its place. */
+const evidenceOf = (number: string, { bytes, isAttached }: Evidence): AttachedFile =>
+  isAttached
+    ? {
+        name: "evidence.json",
+        bytes,
+        mediaType: "application/json",
+        relationship: "Data",
+        description: "The readings and inputs that the results of this certificate follow from",
+      }
+    : {
+        name: evidenceSumName,
+        bytes: new TextEncoder().encode(evidenceSum(number, Buffer.from(sha256(bytes)).toString("hex"))),
+        mediaType: "text/plain",
+        relationship: "Supplement",
+        description: "SHA-256 of the evidence file, which the customer downloads beside this certificate",
+      };
+
 /** What a certificate carries for machines, under the names that whoever checks it looks for. */
 const filesOf = (
   content: CertificateContent,
   dcc: Uint8Array,
-  evidence: Uint8Array | null,
+  evidence: Evidence,
 ): readonly AttachedFile[] => [
   {
     name: "content.json",
@@ -33,20 +56,8 @@ const filesOf = (
     relationship: "Alternative",
     description: "The same certificate for machines: a digital calibration certificate, DCC 3.3.0",
   },
-  ...(evidence
-    ? [
-        {
-          name: "evidence.json",
-          bytes: evidence,
-          mediaType: "application/json",
-          relationship: "Data" as const,
-          description: "The readings and inputs that the results of this certificate follow from",
-        },
-      ]
-    : []),
+  evidenceOf(content.number, evidence),
 ];
-
-const sha256 = (bytes: Uint8Array): Uint8Array => createHash("sha256").update(bytes).digest();
 
 /** As XML, held against the rules that a certificate of ours has to keep, and the schema where it is at hand: one that breaks them does not go out. */
 const dccOf = (content: CertificateContent): Uint8Array => {
@@ -68,8 +79,7 @@ export const attachCertificate = async (
     at,
   }: {
     readonly content: CertificateContent;
-    /** Where it was ordered. */
-    readonly evidence: Uint8Array | null;
+    readonly evidence: Evidence;
     readonly at: Date;
   },
 ): Promise<Attached> => {

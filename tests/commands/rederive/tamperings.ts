@@ -216,10 +216,11 @@ export const tamperings: readonly Tampering[] = [
      DELETE FROM certificate_file`,
   ],
   [
-    "an evaluation said to be another engine's",
-    "log and records",
-    /^evaluation /,
-    /the log says/,
+    // The evidence that the sealed document names says which engine it was.
+    "an evaluation behind a certificate said to be another engine's",
+    "certificates",
+    /^certificate /,
+    /other bytes/,
     "UPDATE evaluation SET engine_version = '0.9'",
   ],
   [

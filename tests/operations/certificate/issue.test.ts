@@ -1,3 +1,4 @@
+import { PDFDocument } from "pdf-lib";
 import type pg from "pg";
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from "vitest";
 import { connect } from "@/lib/commands/postgres/connect";
@@ -5,9 +6,13 @@ import { closeDatabase, configureDatabase } from "@/lib/data/client";
 import { hex } from "@/lib/data/hex";
 import { inScope } from "@/lib/data/in-scope";
 import { sha256 } from "@/lib/data/sha256";
+import { readAttachments } from "@/lib/documents/authenticity/read-attachments";
+import { evidenceSum, evidenceSumName } from "@/lib/domain/certificate/evidence-file/evidence-sum";
 import { fetchDocuments } from "@/lib/operations/certificate/download";
+import { downloadEvidence } from "@/lib/operations/certificate/download-evidence";
 import { issueCertificate } from "@/lib/operations/certificate/issue";
 import { type IssueSteps, issueSteps } from "@/lib/operations/certificate/issue-steps";
+import { execute } from "@/lib/operations/execute";
 import { certificatePageView } from "@/lib/views/certificate-page";
 import { buildRun } from "../../support/build-run";
 import { buildWorld, type World } from "../../support/build-world";
@@ -92,6 +97,15 @@ const demandIssuedOnce = async ({ id, number, token }: Signed) => {
   });
   const [document] = await fetchDocuments(world.people.north, [token], signClock);
   expect(document!.number).toBe(number);
+  await demandNamesEvidence(certificate, pdf!.bytes);
+};
+
+/** The evidence was not ordered: the sealed document says which file it is, and that is the one that is downloaded. */
+const demandNamesEvidence = async ({ number, token }: Signed, pdf: Uint8Array) => {
+  const evidence = await execute(downloadEvidence, world.people.technician, { token }, signClock);
+  const carried = readAttachments(await PDFDocument.load(pdf, { updateMetadata: false }));
+  const sum = carried.find(({ name }) => name === evidenceSumName)?.bytes;
+  expect(new TextDecoder().decode(sum)).toBe(evidenceSum(number, hex(sha256(evidence.bytes))));
 };
 
 const whole = issueSteps(testSeal);

@@ -2,14 +2,24 @@ import path from "node:path";
 import { defineConfig } from "@playwright/test";
 
 // Set by `npm test`, which starts the product these journeys walk through.
-const { E2E_BASE_URL, E2E_CHROMIUM, E2E_TRACE } = process.env;
+const { E2E_BASE_URL, E2E_CHROMIUM, E2E_PART, E2E_TRACE } = process.env;
 
-const results = path.resolve(import.meta.dirname, "..", "test-results");
+const results = path.resolve(import.meta.dirname, "..", "test-results", E2E_PART ?? "all");
+
+/**
+ * These change nothing that another journey looks at, and look at nothing that another changes: they walk through a copy
+ * of the laboratory, beside the rest.
+ */
+const apart = ["accessibility", "full-run", "measured", "s5", "twenty-sensors"].map(
+  (name) => `**/${name}.spec.ts`,
+);
 
 export default defineConfig({
   testDir: "journeys",
+  ...(E2E_PART === "apart" ? { testMatch: apart } : {}),
+  ...(E2E_PART === "together" ? { testIgnore: apart } : {}),
   outputDir: results,
-  // One laboratory for all journeys, in which things happen in an order, as in a real one.
+  // One laboratory for its journeys, in which things happen in an order, as in a real one.
   workers: 1,
   fullyParallel: false,
   retries: 0,

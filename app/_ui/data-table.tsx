@@ -52,11 +52,11 @@ function Line({ row, columns, head }: LineProps) {
             className={className}
             data-label={column.unit ? label : undefined}
           >
-            {row.cells[column.key]}
+            <div className="cell">{row.cells[column.key]}</div>
           </th>
         ) : (
           <td key={column.key} role="cell" className={className} data-label={label}>
-            {row.cells[column.key]}
+            <div className="cell">{row.cells[column.key]}</div>
           </td>
         );
       })}

@@ -18,7 +18,14 @@ export function FindForm({ path, name, label, value, kept = {} }: Props) {
           one ? <input key={key} type="hidden" name={key} value={one} /> : null,
         )}
         <label htmlFor={`find-${name}`}>{label}</label>
-        <input id={`find-${name}`} name={name} type="search" defaultValue={value} maxLength={120} />
+        <input
+          id={`find-${name}`}
+          className="input find-input"
+          name={name}
+          type="search"
+          defaultValue={value}
+          maxLength={120}
+        />
         <Button kind="quiet" type="submit">
           Find
         </Button>

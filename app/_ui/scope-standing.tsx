@@ -7,7 +7,8 @@ export function ScopeStanding({ scope }: { readonly scope: EvaluatedScope }) {
   if (scope.capabilityCelsius === null) return <StateMark state="outside-scope" />;
   return (
     <>
-      <StateMark state="inside-scope" />, capability {Number(scope.capabilityCelsius.toPrecision(3))} °C
+      <StateMark state="inside-scope" />, capability {Number(scope.capabilityCelsius.toPrecision(3))}
+      {"\u00a0°C"}
       {scope.isRaised ? ", which stands in place of the smaller U computed" : ""}
       {scope.source ? <span className="quiet"> ({scope.source})</span> : null}
     </>

@@ -14,6 +14,7 @@ const routes: Readonly<Record<string, readonly string[]>> = {
     "/sensors",
     "/runs",
     "/certificates",
+    "/certificates/C-2026-0001",
     "/standards",
     "/standards?show=not-to-be-used",
     "/standards/new?kind=lead",
@@ -54,7 +55,7 @@ const routes: Readonly<Record<string, readonly string[]>> = {
   ],
   "front-desk": ["/", "/orders/new", "/customers/new"],
   technician: ["/", "/runs/new", "/furnaces/inhomogeneity"],
-  signatory: ["/", "/review"],
+  signatory: ["/", "/review", "/review/R-2026-0001", "/review/R-2026-0001/T-000004/1"],
   customer: [
     "/portal",
     "/portal/request",

@@ -120,6 +120,7 @@ test("somebody is invited, works at the bench, forgets the password, and sets up
     await enter(other, email, later);
     await other.getByLabel("Code", { exact: true }).fill(recovery[1] ?? "");
     await other.getByRole("button", { name: "Go on" }).click();
+    await other.waitForURL((url) => !url.pathname.startsWith("/second-factor"));
     await other.goto("/account");
     await expect(other.getByRole("table", { name: "Your sessions" })).toContainText("the one you are in");
     expect(await violations(other)).toEqual([]);

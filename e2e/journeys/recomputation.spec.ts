@@ -32,7 +32,7 @@ test("every printed number is computed again from the customer's evidence, and a
   context,
   signInAs,
 }) => {
-  await signInAs("Oakes");
+  await signInAs("Brandt");
   const { document, evidence } = await fetchBoth(page);
   // Whoever checks has no account.
   await context.clearCookies();

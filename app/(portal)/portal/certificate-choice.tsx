@@ -35,7 +35,7 @@ export function CertificateChoice({ certificates }: { readonly certificates: rea
       </EmptyState>
     );
   return (
-    <form action="/api/certificates/zip" method="post">
+    <form className="stack" action="/api/certificates/zip" method="post">
       {certificates.some(({ standing }) => standing.kind === "pending") ? <AskAgain /> : null}
       <FieldGroup legend="Certificates" hint="Tick what you want together, or take one by one.">
         <ul className="stack plain-list">

@@ -4,7 +4,7 @@ import { ensureBuild } from "@/lib/commands/build";
 import { inCheckout, stateFolder } from "@/lib/commands/checkout";
 import { Failure } from "@/lib/commands/failure";
 import { findChromium } from "@/lib/commands/test/chromium";
-import { startLaboratory } from "@/lib/commands/test/laboratory";
+import { startLaboratories } from "@/lib/commands/test/laboratory";
 import { type Outcome, outcome } from "@/lib/commands/test/outcome";
 import { run } from "@/lib/commands/test/run";
 
@@ -20,19 +20,41 @@ type Report = {
 
 const name = "browser tests";
 
-/** The journeys, in a real Chromium, against the production build on a fresh demo laboratory. */
-export async function runBrowser(filters: readonly string[], log: (line: string) => void): Promise<Outcome> {
+/** Which journeys: those that follow one another, those that stand alone (`e2e/playwright.config.ts`), or named ones. */
+type Part = { readonly part?: "together" | "apart"; readonly filters: readonly string[] };
+
+const partsOf = (filters: readonly string[]): readonly Part[] =>
+  filters.length > 0
+    ? [{ filters }]
+    : [
+        { part: "together", filters },
+        { part: "apart", filters },
+      ];
+
+/**
+ * The journeys, in a real Chromium, against the production build on a fresh demo laboratory; all of them on two copies of
+ * it at once, since a journey waits as much as it works.
+ */
+export async function runBrowser(
+  filters: readonly string[],
+  log: (line: string) => void,
+): Promise<readonly Outcome[]> {
   try {
     const executable = findChromium(log);
     const signOff = await ensureBuild(log);
-    const laboratory = await startLaboratory(log).catch((error: unknown) => {
+    const parts = partsOf(filters);
+    const { laboratories, stop } = await startLaboratories(parts.length, log).catch((error: unknown) => {
       signOff();
       throw error;
     });
     try {
-      return await journeys(filters, { ...laboratory.environment, E2E_CHROMIUM: executable });
+      return await Promise.all(
+        laboratories.map((environment, at) =>
+          journeys(parts[at] as Part, { ...environment, E2E_CHROMIUM: executable }),
+        ),
+      );
     } finally {
-      await laboratory.stop();
+      await stop();
       signOff();
     }
   } catch (error) {
@@ -42,27 +64,31 @@ export async function runBrowser(filters: readonly string[], log: (line: string)
         : error instanceof Error
           ? (error.stack ?? error.message)
           : String(error);
-    return outcome(name, 0, 1, [`${name}: ${told}`]);
+    return [outcome(name, 0, 1, [`${name}: ${told}`])];
   }
 }
 
 async function journeys(
-  filters: readonly string[],
+  { part, filters }: Part,
   environment: Readonly<Record<string, string>>,
 ): Promise<Outcome> {
-  const file = path.join(stateFolder, "playwright.json");
+  const file = path.join(stateFolder, `playwright-${part ?? "named"}.json`);
   rmSync(file, { force: true });
   const program = inCheckout("node_modules", "@playwright", "test", "cli.js");
   const { code } = await run(program, ["test", "-c", "e2e/playwright.config.ts", ...filters], {
     show: true,
     minutes: 18,
-    environment: { ...environment, PLAYWRIGHT_JSON_OUTPUT_FILE: file },
+    environment: { ...environment, PLAYWRIGHT_JSON_OUTPUT_FILE: file, ...(part ? { E2E_PART: part } : {}) },
   });
-  return countPlaywright(readReport(file), code);
+  return countPlaywright(readReport(file), code, part ? `${name}, ${part}` : name);
 }
 
 /** A test that passed only at a second try did not pass. */
-export function countPlaywright(report: Report | undefined, code: number | null): Outcome {
+export function countPlaywright(
+  report: Report | undefined,
+  code: number | null,
+  name = "browser tests",
+): Outcome {
   if (report === undefined) return outcome(name, 0, 1, [`${name}: the runner crashed (code ${code})`]);
   const { expected, unexpected, flaky, skipped } = report.stats;
   const notes = skipped > 0 ? [`${name}: ${skipped} not run`] : [];

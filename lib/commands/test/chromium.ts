@@ -4,10 +4,12 @@ import { chromium } from "@playwright/test";
 import { inCheckout } from "@/lib/commands/checkout";
 import { Failure } from "@/lib/commands/failure";
 
-// The program itself, not Debian's wrapper script, which adds options of its own.
+// The programs themselves, not Debian's wrapper script, which adds options of its own. The one without a window takes a
+// sixth less of the processor for the same pages.
+const headless = "/usr/lib/chromium/chromium-headless-shell";
 const debian = "/usr/lib/chromium/chromium";
 
-const candidates = () => [process.env.CHROMIUM_PATH, debian, playwrightOwn()];
+const candidates = () => [process.env.CHROMIUM_PATH, headless, debian, playwrightOwn()];
 
 /** A Chromium to test with: one that is here, or Debian's package, or Playwright's download. */
 export function findChromium(log: (line: string) => void): string {
@@ -16,9 +18,11 @@ export function findChromium(log: (line: string) => void): string {
   if (process.getuid?.() === 0 && runs("apt-get", ["--version"])) {
     log("Installing Debian's Chromium");
     runs("apt-get", ["update", "-q"]);
-    runs("apt-get", ["install", "-y", "-q", "--no-install-recommends", "chromium"], {
-      DEBIAN_FRONTEND: "noninteractive",
-    });
+    for (const name of ["chromium-headless-shell", "chromium"])
+      if (firstExisting() === undefined)
+        runs("apt-get", ["install", "-y", "-q", "--no-install-recommends", name], {
+          DEBIAN_FRONTEND: "noninteractive",
+        });
   }
   if (firstExisting() === undefined) {
     log("Installing Playwright's Chromium");

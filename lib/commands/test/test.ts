@@ -36,10 +36,10 @@ async function test(args: readonly string[]): Promise<number> {
   if (wanted("vitest") || wanted("browser")) ensureTools(log);
   // Side by side: a browser waits as much as it works, and two processors stand half idle under it.
   const both = [
-    ...(wanted("vitest") ? [runVitest(filters)] : []),
+    ...(wanted("vitest") ? [runVitest(filters).then((one) => [one])] : []),
     ...(wanted("browser") ? [runBrowser(filters, log)] : []),
   ];
-  outcomes.push(...(await Promise.all(both)));
+  outcomes.push(...(await Promise.all(both)).flat());
   return summarise(outcomes);
 }
 

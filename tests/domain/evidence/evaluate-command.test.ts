@@ -23,7 +23,8 @@ function command(...parameters: string[]): Promise<Ended> {
   return new Promise((resolve) => {
     const script = path.join(root, "lib/commands/evaluate.ts");
     const options = { cwd: root, maxBuffer: 64 * 1024 * 1024 };
-    const program = [path.join(root, "node_modules/tsx/dist/cli.mjs"), script, ...parameters];
+    // What the script of package.json comes to, without the process that tsx would start it from.
+    const program = ["--import", "tsx", script, ...parameters];
     execFile(process.execPath, program, options, (error, stdout, stderr) => {
       resolve({ code: typeof error?.code === "number" ? error.code : 0, stdout, stderr });
     });

@@ -58,16 +58,15 @@ export function ResultMatrix({ review }: { readonly review: ReviewRunPage }) {
             content: sensor.certificate ? (
               <Link href={`/certificates/${sensor.certificate}`}>{sensor.certificate}</Link>
             ) : sensor.reviewedHash ? (
-              <>
+              <div className="lines">
                 <a href={`/api/review/${review.number}/${sensor.tag}/draft`} target="_blank" rel="noreferrer">
                   Draft (PDF)
                 </a>
-                <br />
                 <Hash value={sensor.reviewedHash} label="Content hash" />
                 {sensor.findings.map((finding) => (
                   <StateMark key={finding} state="exception" label={finding} />
                 ))}
-              </>
+              </div>
             ) : sensor.left ? (
               <StateMark
                 state={sensor.left.results === "kept" ? "done" : "returned"}

@@ -86,8 +86,10 @@ export default async function ReviewResultPage({ params }: Props) {
       <StepKeys
         pages={{ k: previous, j: next, n: duty.records ? (duty.nextToOpen ?? `${up}#decide`) : next, u: up }}
       />
-      <Opening duty={duty} up={up} />
-      <Because duty={duty} />
+      <div className="stack">
+        <Opening duty={duty} up={up} />
+        <Because duty={duty} />
+      </div>
       {duty.remarks
         .filter(({ setpointId }) => setpointId === null)
         .map((remark) => (

@@ -69,7 +69,7 @@ export function ResultSection({ result }: { readonly result: ReviewResultPage })
                   <StateMark state={conformity.state} />{" "}
                   {conformity.printed.tolerance ? `tolerance ± ${conformity.printed.tolerance} °C` : ""}
                   {conformity.printed.probability
-                    ? `, probability of conformity ${conformity.printed.probability}`
+                    ? `, probability of conformity ${conformity.printed.probability.replace(" ", "\u00a0")}`
                     : ""}
                 </>
               ),

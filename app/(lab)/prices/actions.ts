@@ -1,6 +1,7 @@
 "use server";
 import { endPriceOfList } from "@/lib/operations/price/end";
 import { recordPrice } from "@/lib/operations/price/record";
+import { setCurrency } from "@/lib/operations/price/set-currency";
 import { formAction } from "@/lib/web/form-action";
 import { text } from "@/lib/web/form-fields";
 import type { FormState } from "@/lib/web/form-state";
@@ -18,3 +19,9 @@ const end = formAction(endPriceOfList, {
   done: () => "The price has its last day.",
 });
 export const endPriceAction = async (state: FormState, data: FormData) => end(state, data);
+
+const currency = formAction(setCurrency, {
+  parse: (data) => ({ currency: text(data, "currency") }),
+  done: (set) => `Prices are in ${set.currency}.`,
+});
+export const setCurrencyAction = async (state: FormState, data: FormData) => currency(state, data);

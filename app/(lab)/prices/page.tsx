@@ -3,6 +3,7 @@ import { Section } from "@/app/_ui/section";
 import { priceListView } from "@/lib/views/price/price-list";
 import { requireStaff } from "@/lib/web/auth";
 import { load } from "@/lib/web/load";
+import { CurrencyForm } from "./currency-form";
 import { PriceForm } from "./price-form";
 import { PriceTable } from "./price-table";
 
@@ -18,6 +19,11 @@ export default async function PricesPage() {
       <Section title="In force and to come" wide>
         <PriceTable caption="Prices in force and to come" prices={view.current} view={view} />
       </Section>
+      {view.maySetCurrency ? (
+        <Section title="Currency" id="currency">
+          <CurrencyForm currency={view.currency} />
+        </Section>
+      ) : null}
       {view.mayRecord ? (
         <Section title="Record a price" id="record">
           <PriceForm today={view.today} currency={view.currency} />

@@ -41,3 +41,10 @@ export const endPrice = async (tx: Tx, id: string, lastDay: string): Promise<voi
 export const loadCurrency = async (tx: Tx): Promise<string> =>
   (await tx.laboratory.findUnique({ where: { id: "laboratory" }, select: { currency: true } }))?.currency ??
   "GBP";
+
+export const saveCurrency = async (tx: Tx, currency: string): Promise<void> => {
+  await tx.laboratory.update({
+    where: { id: "laboratory" },
+    data: { currency, version: { increment: 1 } },
+  });
+};

@@ -27,4 +27,10 @@ export const priceEvents = {
     payload: z.strictObject({ title: z.string(), lastDay: z.iso.date() }),
     sentence: (p) => `ended the price “${p.title}” with ${p.lastDay}`,
   }),
+  currencySet: defineEvent({
+    action: "price.currency-set",
+    entityKind: "laboratory",
+    payload: z.strictObject({ currency: z.string(), before: z.string() }),
+    sentence: (p) => `set the currency of prices from ${p.before} to ${p.currency}`,
+  }),
 } as const;

@@ -21,10 +21,13 @@ export const priceListView = (actor: Actor, now: Date) =>
       money: groupedMoney(price.amount, currency),
       standing: standingOf(price, today),
     }));
+    const mayRecord = actor.kind === "staff" && may(actor.roles, "price.record");
     return {
       today,
       currency,
-      mayRecord: actor.kind === "staff" && may(actor.roles, "price.record"),
+      mayRecord,
+      /** While there is no amount that another currency would change. */
+      maySetCurrency: mayRecord && prices.length === 0,
       current: prices.filter(({ standing }) => standing !== "ended"),
       ended: prices.filter(({ standing }) => standing === "ended"),
     };

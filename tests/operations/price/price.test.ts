@@ -4,6 +4,7 @@ import { inScope } from "@/lib/data/in-scope";
 import { execute } from "@/lib/operations/execute";
 import { endPriceOfList } from "@/lib/operations/price/end";
 import { recordPrice } from "@/lib/operations/price/record";
+import { setCurrency } from "@/lib/operations/price/set-currency";
 import { priceListView } from "@/lib/views/price/price-list";
 import { auditSentences, clock, type FrontDesk, openFrontDesk, refusalOf } from "../../support/front-desk";
 
@@ -25,6 +26,27 @@ const record = (more: object = {}, actor = desk.frontDesk) =>
   execute(recordPrice, actor, { ...price, ...more }, clock);
 const rows = () =>
   inScope({ kind: "laboratory" }, (tx) => tx.priceItem.findMany({ orderBy: { validFrom: "asc" } }));
+
+const set = (currency: string, actor = desk.frontDesk) => execute(setCurrency, actor, { currency }, clock);
+
+describe("the currency", () => {
+  it("is set by whoever records prices, as ISO 4217 knows it, while there is none", async () => {
+    expect((await refusalOf(set("EUR", desk.technician))).code).toBe("not-permitted");
+    expect((await refusalOf(set("XQQ"))).fields).toEqual({
+      currency: "Three letters, such as EUR (ISO 4217).",
+    });
+    expect((await refusalOf(set("GBP"))).message).toContain("in GBP already");
+    await set("jpy");
+    expect((await auditSentences()).at(-1)).toBe(
+      "price.currency-set: set the currency of prices from GBP to JPY",
+    );
+    // A yen has no parts.
+    expect((await refusalOf(record())).message).toContain("Write a whole number of JPY.");
+    await set("GBP");
+    expect((await priceListView(desk.frontDesk, clock())).maySetCurrency).toBe(true);
+    expect((await priceListView(desk.technician, clock())).maySetCurrency).toBe(false);
+  });
+});
 
 describe("the list of prices", () => {
   it("is kept by the front desk and the quality manager, and read by all of the laboratory", async () => {
@@ -97,5 +119,10 @@ describe("the list of prices", () => {
       }),
     );
     await expect(again).rejects.toThrow();
+  });
+
+  it("keeps its currency, in which its amounts were meant", async () => {
+    expect((await refusalOf(set("EUR"))).message).toContain("Prices were recorded in GBP");
+    expect((await priceListView(desk.frontDesk, clock())).maySetCurrency).toBe(false);
   });
 });

@@ -1,6 +1,7 @@
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { connect } from "@/lib/commands/postgres/connect";
 import { inScope } from "@/lib/data/in-scope";
+import { insertLaboratory } from "@/lib/data/laboratory/laboratory-store";
 import { execute } from "@/lib/operations/execute";
 import { endPriceOfList } from "@/lib/operations/price/end";
 import { recordPrice } from "@/lib/operations/price/record";
@@ -11,6 +12,13 @@ import { auditSentences, clock, type FrontDesk, openFrontDesk, refusalOf } from 
 let desk: FrontDesk;
 beforeAll(async () => {
   desk = await openFrontDesk();
+  const said = { name: "Invented Calibration", addressLines: "1 Street", contact: "desk@lab.example" };
+  await inScope({ kind: "laboratory" }, (tx) =>
+    insertLaboratory(tx, {
+      ...{ ...said, accreditationText: "", accreditationNumber: "", countryCode: "GB" },
+      ...{ performerMaySignOff: false, isDemo: false },
+    }),
+  );
 });
 afterAll(() => desk.close());
 

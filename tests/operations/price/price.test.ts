@@ -49,7 +49,7 @@ describe("the currency", () => {
       "price.currency-set: set the currency of prices from GBP to JPY",
     );
     // A yen has no parts.
-    expect((await refusalOf(record())).message).toContain("Write a whole number of JPY.");
+    expect((await refusalOf(record())).fields).toEqual({ amount: "Write a whole number of JPY." });
     await set("GBP");
     expect((await priceListView(desk.frontDesk, clock())).maySetCurrency).toBe(true);
     expect((await priceListView(desk.technician, clock())).maySetCurrency).toBe(false);

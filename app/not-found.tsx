@@ -1,12 +1,12 @@
 import { BareShell } from "@/app/_ui/bare-shell";
-import { NothingHere } from "@/app/_ui/nothing-here";
+import { DeadEnd } from "@/app/_ui/dead-end";
 
 export const metadata = { title: "Not there" };
 
 export default function NotFound() {
   return (
     <BareShell>
-      <NothingHere />
+      <DeadEnd kind="nothing" />
     </BareShell>
   );
 }

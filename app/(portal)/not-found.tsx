@@ -1,8 +1,8 @@
-import { NothingHere } from "@/app/_ui/nothing-here";
+import { DeadEnd } from "@/app/_ui/dead-end";
 
 export const metadata = { title: "Not there" };
 
 /** Within the house, which has its head already. */
 export default function NotFound() {
-  return <NothingHere />;
+  return <DeadEnd kind="nothing" />;
 }

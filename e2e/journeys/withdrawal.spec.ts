@@ -1,9 +1,11 @@
 import { readdirSync, readFileSync } from "node:fs";
 import path from "node:path";
+import type { Page } from "@playwright/test";
 import { expect, test } from "../fixtures";
 import { openWhatMustBe } from "../open-what-must-be";
 import { pdfText } from "../pdf";
 import { giveSignature, pressSignOff } from "../press-sign-off";
+import type { SignIn } from "../sign-in";
 
 /** Last of the journeys, since it ends certificates: one is amended, the amendment is withdrawn, and its customer sees both and is told. */
 
@@ -14,15 +16,20 @@ const letters = (): string =>
     .join("\n")
     .replace(/=\r?\n/g, "");
 
+/** Signed out, and in again as somebody else. */
+const leaving =
+  (page: Page, signInAs: (role: string) => Promise<SignIn>) =>
+  async (next: string): Promise<SignIn> => {
+    await page.context().clearCookies();
+    return signInAs(next);
+  };
+
 test("a certificate is amended by two people, then withdrawn, and its customer sees it", async ({
   page,
   signInAs,
 }) => {
   const main = page.getByRole("main");
-  const leave = async (next: string) => {
-    await page.context().clearCookies();
-    return signInAs(next);
-  };
+  const leave = leaving(page, signInAs);
 
   await signInAs("quality");
   await page.goto("/certificates");
@@ -92,10 +99,7 @@ test("a certificate is replaced after its run was evaluated again, and each new 
   signInAs,
 }) => {
   const main = page.getByRole("main");
-  const leave = async (next: string) => {
-    await page.context().clearCookies();
-    return signInAs(next);
-  };
+  const leave = leaving(page, signInAs);
   const run = "R-2026-0001";
 
   await signInAs("signatory");

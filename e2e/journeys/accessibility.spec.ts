@@ -7,6 +7,7 @@ const routes: Readonly<Record<string, readonly string[]>> = {
   "quality-manager": [
     "/",
     "/board",
+    "/board/hours",
     "/search?q=s",
     "/orders",
     "/orders?show=all&only=late",

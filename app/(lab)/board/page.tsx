@@ -1,6 +1,7 @@
 import Link from "next/link";
 import { FurnaceDaysChart } from "@/app/_ui/drawing/furnace-days-chart";
 import { EmptyState } from "@/app/_ui/empty-state";
+import { LinkButton } from "@/app/_ui/link-button";
 import { Page } from "@/app/_ui/page";
 import { Section } from "@/app/_ui/section";
 import { Stat } from "@/app/_ui/stat";
@@ -21,6 +22,11 @@ export default async function BoardPage() {
   return (
     <Page
       title="The week"
+      actions={
+        <LinkButton href="/board/hours" kind="quiet">
+          Hours and rates
+        </LinkButton>
+      }
       lead={
         <>
           What was promised, what is here, what is hot, what is late, what can be sent. As of{" "}

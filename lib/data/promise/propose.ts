@@ -2,9 +2,10 @@ import { hex } from "@/lib/data/hex";
 import type { Tx } from "@/lib/data/in-scope";
 import { sha256 } from "@/lib/data/sha256";
 import { canonical } from "@/lib/domain/audit/canonical";
-import { defaultPromisePolicy } from "@/lib/domain/promise/policy";
+import type { PromisePolicy } from "@/lib/domain/promise/policy";
 import { type PromiseProposal, proposePromise } from "@/lib/domain/promise/propose-promise";
 import { loadPlannedFurnaces, loadPlannedOrder, loadTaken, loadWaitingOrders } from "./plan-store";
+import { loadPromisePolicy } from "./policy-store";
 
 /** From the morning after, or from the morning after the sensors come: a plan of today is late already. */
 const fromDay = (now: Date, arrivesOn: string | null): number => {
@@ -19,7 +20,12 @@ export const proposeFor = async (
   order: { readonly id: string; readonly number: string },
   arrivesOn: string | null,
   now: Date,
-): Promise<{ readonly proposal: PromiseProposal; readonly shown: string }> => {
+): Promise<{
+  readonly proposal: PromiseProposal;
+  readonly shown: string;
+  readonly policy: PromisePolicy;
+}> => {
+  const { policy } = await loadPromisePolicy(tx);
   const planned = await loadPlannedOrder(tx, order.number);
   const proposal: PromiseProposal = planned
     ? proposePromise({
@@ -28,9 +34,9 @@ export const proposeFor = async (
         furnaces: await loadPlannedFurnaces(tx, now),
         taken: await loadTaken(tx, now, order.id),
         from: fromDay(now, arrivesOn),
-        policy: defaultPromisePolicy,
+        policy,
       })
     : { kind: "impossible", reason: "This order is not here." };
   const text = canonical({ ...proposal, arrivesOn } as unknown);
-  return { proposal, shown: hex(sha256(new TextEncoder().encode(text))) };
+  return { proposal, shown: hex(sha256(new TextEncoder().encode(text))), policy };
 };

@@ -19,4 +19,10 @@ export const promiseEvents = {
     sentence: (p) =>
       `promised order ${p.orderNumber} for ${p.promisedOn}${p.reason ? `, instead of ${p.proposedOn ?? "no day that could be reckoned"}, because: ${p.reason}` : ""}; ${p.slots} furnace ${p.slots === 1 ? "load" : "loads"}, ${p.furnaceHours} h`,
   }),
+  policyChanged: defineEvent({
+    action: "promise.policy-changed",
+    entityKind: "laboratory",
+    payload: z.strictObject({ before: z.string(), after: z.string(), reason: z.string() }),
+    sentence: (p) => `changed what promised days are reckoned with: ${p.reason}`,
+  }),
 } as const;

@@ -7,7 +7,6 @@ import { eventOf } from "@/lib/domain/audit/define-event";
 import { isoDay } from "@/lib/domain/calibration/due";
 import { decidePromise } from "@/lib/domain/promise/decide-promise";
 import { promiseEvents } from "@/lib/domain/promise/events";
-import { defaultPromisePolicy } from "@/lib/domain/promise/policy";
 import { GivePromiseInput } from "@/lib/domain/promise/schema";
 import { demand, Refused } from "@/lib/domain/refusal";
 import { personIdOf } from "@/lib/domain/staff/person-id-of";
@@ -24,7 +23,7 @@ export const givePromise = defineOperation({
   perform: async ({ actor, now, tx }, input) => {
     await lockName(tx, "furnace plan");
     const order = await demandOrder(tx, input.number);
-    const { proposal, shown } = await proposeFor(tx, order, input.arrivesOn, now);
+    const { policy, proposal, shown } = await proposeFor(tx, order, input.arrivesOn, now);
     if (shown !== input.shown)
       throw new Refused({
         code: "changed-meanwhile",
@@ -47,7 +46,7 @@ export const givePromise = defineOperation({
         endsAt: new Date(endsAt).toISOString(),
       })),
       ahead: proposal.kind === "proposed" ? [...proposal.ahead] : [],
-      policy: { ...defaultPromisePolicy, workingDays: [...defaultPromisePolicy.workingDays] },
+      policy: { ...policy, workingDays: [...policy.workingDays] },
     };
     await savePromise(tx, order.id, input.promisedOn, canonical(basis));
     const { promisedOn } = input;

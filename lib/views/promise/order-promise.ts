@@ -1,7 +1,6 @@
 import { loadOrder } from "@/lib/data/order/load-order";
 import { proposeFor } from "@/lib/data/promise/propose";
 import { isoDay } from "@/lib/domain/calibration/due";
-import { defaultPromisePolicy } from "@/lib/domain/promise/policy";
 import type { Actor } from "@/lib/domain/staff/actor";
 import { may } from "@/lib/domain/staff/permissions";
 import { answer, found } from "../view";
@@ -16,7 +15,7 @@ export const orderPromiseView = (actor: Actor, number: string, arrivesOn: string
       where: { id: order.id },
       select: { promisedOn: true, urgency: true },
     });
-    const { proposal, shown } = await proposeFor(tx, order, arrivesOn, now);
+    const { policy, proposal, shown } = await proposeFor(tx, order, arrivesOn, now);
     const isOpen = order.state === "recorded" || order.state === "accepted";
     return {
       ...{ number: order.number, state: order.state, arrivesOn: arrivesOn ?? "", shown },
@@ -33,7 +32,7 @@ export const orderPromiseView = (actor: Actor, number: string, arrivesOn: string
                 endsAt: iso(slot.endsAt),
               })),
             },
-      policy: defaultPromisePolicy,
+      policy,
       mayPromise: isOpen && actor.kind === "staff" && may(actor.roles, "order.accept"),
     };
   });

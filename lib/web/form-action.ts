@@ -11,8 +11,11 @@ import { env } from "./env";
 import type { FormState } from "./form-state";
 import { isOwnOrigin } from "./origin";
 
-/** A sentence for the person, or the next page. */
-export type Done = string | { readonly redirect: string };
+/** A sentence for the person, or the next page. Stored but no good news: the sentence with a word in place of "Done". */
+export type Done =
+  | string
+  | { readonly redirect: string }
+  | { readonly caution: string; readonly message: string };
 
 type FormActionOptions<O> = {
   /** Form data → the operation's input; the operation's schema judges it (see form-fields.ts). */
@@ -83,7 +86,7 @@ export const formAction =
       return stateOfError(error, data, operation.name);
     }
     for (const path of options.revalidate ?? []) revalidatePath(path);
-    if (typeof done !== "string") redirect(done.redirect);
+    if (typeof done !== "string" && "redirect" in done) redirect(done.redirect);
     refresh();
-    return { status: "done", message: done };
+    return typeof done === "string" ? { status: "done", message: done } : { status: "done", ...done };
   };

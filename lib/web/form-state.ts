@@ -7,4 +7,9 @@ export type FormState =
       fields: Record<string, string>;
       values: Record<string, string | string[]>;
     }
-  | { status: "done"; message: string };
+  | {
+      status: "done";
+      message: string;
+      /** Stored, but what was stored is not good news: this word stands in place of "Done". */
+      caution?: string;
+    };

@@ -152,6 +152,18 @@ describe("formAction", () => {
     expect(await customers()).toBe(1);
   });
 
+  it("says in the operation's own word what was stored but is no good news", async () => {
+    const nothing = defineOperation({
+      name: "test/not-passed",
+      permission: "signed-in",
+      input: z.strictObject({}),
+      perform: async () => ({ value: null, events: [eventOf(staffEvents.signedIn, "", {})] }),
+    });
+    const told = { caution: "Not passed", message: "Warm it again." };
+    const send = formAction(nothing, { parse: () => ({}), done: () => told });
+    expect(await send({ status: "idle" }, form())).toEqual({ status: "done", ...told });
+  });
+
   describe("when something unexpected happens", () => {
     let told: unknown[][] = [];
     const before = console.error;

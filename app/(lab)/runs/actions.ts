@@ -1,6 +1,6 @@
 "use server";
 import { countingRuleLabels } from "@/lib/domain/order/options";
-import { tipCheckStateLabels } from "@/lib/domain/run/tip-check";
+import { tipCheckRemedy } from "@/lib/domain/run/tip-check";
 import { abandonRun } from "@/lib/operations/run/abandon";
 import { acceptWindow } from "@/lib/operations/run/accept-window";
 import { authoriseRepeat } from "@/lib/operations/run/authorise-repeat";
@@ -58,7 +58,12 @@ const tip = formAction(recordTipCheck, {
     riseMicrovolt: number(data, "riseMicrovolt"),
     onlyThisChannel: flag(data, "onlyThisChannel"),
   }),
-  done: ({ place, state }) => `Place ${place}: ${tipCheckStateLabels[state].toLowerCase()}.`,
+  done: ({ place, state }) => {
+    const remedy = tipCheckRemedy(state);
+    return remedy === null
+      ? `Place ${place}: passed.`
+      : { caution: "Not passed", message: `Place ${place}. ${remedy}` };
+  },
 });
 export const tipCheckAction = async (state: FormState, data: FormData) => tip(state, data);
 

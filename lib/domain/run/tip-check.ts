@@ -19,3 +19,12 @@ export const assessTipCheck = (
   if (!check.onlyThisChannel) return "other-channels-moved";
   return check.riseMicrovolt >= leastRiseMicrovolt ? "passed" : "too-small";
 };
+
+/** What a person must do who warmed a tip; null where it passed. */
+export const tipCheckRemedy = (state: TipCheckState): string | null => {
+  if (state === "too-small")
+    return `Rise too small: ${leastTipRiseMicrovolt} µV or more is wanted. See whether it stands on this channel, then warm it again.`;
+  if (state === "other-channels-moved")
+    return "Other channels moved. Find out which channel this one stands on, then warm it again.";
+  return null;
+};

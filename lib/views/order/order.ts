@@ -1,4 +1,5 @@
 import { readHistory } from "@/lib/data/audit/read-history";
+import { withStandings } from "@/lib/data/certificate/with-standings";
 import type { Tx } from "@/lib/data/in-scope";
 import { loadDifferences } from "@/lib/data/order/difference-store";
 import { furnaceRanges } from "@/lib/data/order/furnace-ranges";
@@ -7,6 +8,7 @@ import { openRolls } from "@/lib/data/order/open-rolls";
 import { providerChoices } from "@/lib/data/order/provider-choices";
 import { certificatesOfSensors } from "@/lib/data/parts/certificates-of-sensors";
 import { lastMove } from "@/lib/data/sensor/last-move";
+import type { Standing } from "@/lib/domain/certificate/standing";
 import { storedTolerance } from "@/lib/domain/order/asked-tolerance";
 import { reviewOrder } from "@/lib/domain/order/contract-review";
 import {
@@ -28,7 +30,11 @@ import type { Actor } from "@/lib/domain/staff/actor";
 import { may, type Permission } from "@/lib/domain/staff/permissions";
 import { answer, found } from "../view";
 
-type Certificates = readonly { readonly sensorId: string; readonly number: string }[];
+type Certificates = readonly {
+  readonly sensorId: string;
+  readonly number: string;
+  readonly standing: Standing;
+}[];
 
 const lineOf = (line: OrderLine, certificates: Certificates, providers: readonly ProviderChoice[]) => ({
   position: line.position,
@@ -48,7 +54,9 @@ const lineOf = (line: OrderLine, certificates: Certificates, providers: readonly
     tag,
     serial,
     state,
-    certificates: certificates.filter(({ sensorId }) => sensorId === id).map(({ number }) => number),
+    certificates: certificates
+      .filter(({ sensorId }) => sensorId === id)
+      .map(({ number, standing }) => ({ number, standing })),
   })),
 });
 
@@ -81,9 +89,12 @@ export const orderView = (actor: Actor, number: string, now: Date) =>
     });
     const quantity = order.lines.reduce((sum, line) => sum + line.quantity, 0);
     const sensors = order.lines.flatMap((line) => line.sensors);
-    const certificates = await certificatesOfSensors(
+    const certificates = await withStandings(
       tx,
-      sensors.map(({ id }) => id),
+      await certificatesOfSensors(
+        tx,
+        sensors.map(({ id }) => id),
+      ),
     );
     const states = sensors.map(({ state }) => state);
     const providers = await providerChoices(tx, now);

@@ -1,4 +1,5 @@
 import { readHistory } from "@/lib/data/audit/read-history";
+import { withStandings } from "@/lib/data/certificate/with-standings";
 import type { Tx } from "@/lib/data/in-scope";
 import { photosOf } from "@/lib/data/intake/photo-store";
 import { certificatesOfSensors } from "@/lib/data/parts/certificates-of-sensors";
@@ -92,7 +93,7 @@ export const sensorView = (actor: Actor, tag: string) =>
     const row = found(await readSensor(tx, tag));
     const places = await readRunsOfSensor(tx, row.id);
     const runId = places[0]?.run.id;
-    const certificates = (await certificatesOfSensors(tx, [row.id])).toReversed();
+    const certificates = await withStandings(tx, await certificatesOfSensors(tx, [row.id]));
     const history = await readHistory(tx, "sensor", [row.id]);
     const state = row.state as SensorState;
     const { order } = row.line;
@@ -121,8 +122,8 @@ export const sensorView = (actor: Actor, tag: string) =>
         channel: place.channel,
       })),
       results: runId ? await resultsOf(tx, runId, row.id) : [],
-      certificates: certificates.map(({ number, signedAt }) => ({
-        number,
+      certificates: certificates.map(({ number, signedAt, standing }) => ({
+        ...{ number, standing },
         signedAt: signedAt.toISOString(),
       })),
       thread: sensorThread(state, state === "collected" && certificates.length === 0),

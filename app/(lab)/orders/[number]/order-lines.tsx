@@ -1,4 +1,5 @@
 import Link from "next/link";
+import { CertificateName } from "@/app/_ui/certificate-name";
 import { DataTable } from "@/app/_ui/data-table";
 import { Notice } from "@/app/_ui/notice";
 import { StateMark } from "@/app/_ui/state-mark";
@@ -26,11 +27,16 @@ const sensorRow = (sensor: Line["sensors"][number]) => ({
     tag: <Link href={`/sensors/${sensor.tag}`}>{sensor.tag}</Link>,
     serial: sensor.serial,
     state: <StateMark {...sensorMarks(sensor.state)} />,
-    certificate: sensor.certificates.map((number) => (
-      <Link key={number} href={`/certificates/${number}`}>
-        {number}
-      </Link>
-    )),
+    certificate:
+      sensor.certificates.length === 0 ? null : (
+        <ul className="list">
+          {sensor.certificates.map(({ number, standing }) => (
+            <li key={number}>
+              <CertificateName number={number} standing={standing} />
+            </li>
+          ))}
+        </ul>
+      ),
   },
 });
 

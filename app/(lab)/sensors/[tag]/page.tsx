@@ -1,5 +1,6 @@
 import Link from "next/link";
 import { Breadcrumb } from "@/app/_ui/breadcrumb";
+import { CertificateName } from "@/app/_ui/certificate-name";
 import { FieldList } from "@/app/_ui/field-list";
 import { Page } from "@/app/_ui/page";
 import { Section } from "@/app/_ui/section";
@@ -80,9 +81,9 @@ export default async function SensorPage({ params }: Props) {
           <p className="quiet">Not loaded yet. A technician plans a run and places the sensor in its load.</p>
         ) : (
           <ul className="list">
-            {sensor.certificates.map(({ number, signedAt }) => (
+            {sensor.certificates.map(({ number, signedAt, standing }) => (
               <li key={number}>
-                Certificate <Link href={`/certificates/${number}`}>{number}</Link>, signed off{" "}
+                Certificate <CertificateName number={number} standing={standing} />, signed off{" "}
                 <Timestamp at={signedAt} precision="day" />
               </li>
             ))}

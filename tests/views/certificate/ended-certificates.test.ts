@@ -1,0 +1,94 @@
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { loadAmended } from "@/lib/data/amendment/load-amended";
+import { closeDatabase, configureDatabase } from "@/lib/data/client";
+import { hex } from "@/lib/data/hex";
+import { inScope } from "@/lib/data/in-scope";
+import { sha256 } from "@/lib/data/sha256";
+import { contentHash } from "@/lib/domain/certificate/content-hash";
+import type { Standing } from "@/lib/domain/certificate/standing";
+import { demand } from "@/lib/domain/refusal";
+import { askAmendment } from "@/lib/operations/certificate/ask-amendment";
+import { signOffAmendment } from "@/lib/operations/certificate/sign-off-amendment";
+import { withdrawCertificate } from "@/lib/operations/certificate/withdraw";
+import { execute } from "@/lib/operations/execute";
+import { orderView } from "@/lib/views/order/order";
+import { sensorView } from "@/lib/views/sensor/sensor";
+import { buildRun } from "../../support/build-run";
+import { buildWorld, type World } from "../../support/build-world";
+import { type TestDatabase, testDatabase } from "../../support/database";
+import { issueAllNow } from "../../support/issue-now";
+import { signClock, signingAct, signRun } from "../../support/sign-run";
+
+/** Of three certificates one stands, one was amended twice, one was withdrawn: what the laboratory's own pages say. */
+
+const laboratory = { kind: "laboratory" } as const;
+let database: TestDatabase;
+let world: World;
+let order: string;
+let tags: readonly string[];
+let standing: string;
+let withdrawn: string;
+/** Each follows the one before it. */
+let line: readonly [first: string, second: string, third: string];
+
+const amend = async (number: string): Promise<string> => {
+  const certificate = await inScope(laboratory, (tx) =>
+    tx.certificate.findUniqueOrThrow({ where: { number } }),
+  );
+  const asked = { certificateId: certificate.id, kind: "amendment" as const, reason: "misread (invented)" };
+  const corrections = { purchaseOrder: `PO after ${number}` };
+  const { id } = await execute(askAmendment, world.people.quality, { ...asked, corrections }, signClock);
+  const reviewedHash = await inScope(laboratory, async (tx) => {
+    const row = await tx.amendment.findUniqueOrThrow({ where: { id } });
+    const following = demand(await loadAmended(tx, certificate, row));
+    return hex(contentHash(demand(following.compose(null)), sha256));
+  });
+  const act = { amendmentId: id, reviewedHash, act: signingAct() };
+  const signed = await execute(signOffAmendment, world.people.signatory, act, signClock);
+  await issueAllNow();
+  return signed.number;
+};
+
+beforeAll(async () => {
+  database = await testDatabase();
+  configureDatabase(database.runtimeUrl);
+  world = await buildWorld();
+  const built = await buildRun(world, { owners: ["north", "north", "north"] });
+  order = built.orders[0]!.number;
+  tags = built.sensors.map(({ tag }) => tag);
+  const signed = await signRun(world.people.signatory, built);
+  await issueAllNow();
+  const [one, two, three] = signed.map(({ number }) => number) as [string, string, string];
+  const second = await amend(two);
+  [standing, withdrawn, line] = [one, three, [two, second, await amend(second)]];
+  const ended = { certificateId: signed[2]!.id, reason: "Another sensor was measured (invented)." };
+  await execute(withdrawCertificate, world.people.quality, ended, signClock);
+}, 90_000);
+afterAll(async () => {
+  await closeDatabase();
+  await database?.drop();
+});
+
+const said = (one: { readonly number: string; readonly standing: Standing }) =>
+  `${one.number} ${one.standing.kind}${"successor" in one.standing ? ` by ${one.standing.successor}` : ""}`;
+/** Of each sensor, the one that counts first and the latest before the earlier. */
+const ofEach = () => [
+  [`${standing} valid`],
+  [`${line[2]} valid`, `${line[1]} amended by ${line[2]}`, `${line[0]} amended by ${line[1]}`],
+  [`${withdrawn} withdrawn`],
+];
+
+describe("a certificate that stands no longer is said to be so", () => {
+  it("on the page of its order, each by itself, the one that counts first", async () => {
+    const { lines } = await orderView(world.people.desk, order, signClock());
+    const sensors = lines.flatMap((one) => one.sensors);
+    expect(sensors.map(({ tag }) => tag)).toEqual(tags);
+    expect(sensors.map(({ certificates }) => certificates.map(said))).toEqual(ofEach());
+  });
+
+  it("on the page of its sensor", async () => {
+    const seen = [];
+    for (const tag of tags) seen.push((await sensorView(world.people.desk, tag)).certificates.map(said));
+    expect(seen).toEqual(ofEach());
+  });
+});

@@ -30,7 +30,7 @@ export const lineProblems = (line: Line): readonly LineProblem[] => {
   if (line.tolerance === "own" && askedTolerance(line) === null)
     problems.push({
       field: "ownLimit",
-      message: `Write the customer's own limit in ${unit}, e.g. 2.5 for ± 2.5 ${unit}.`,
+      message: `Write the limit in ${unit}, e.g. 2.5 for ± 2.5 ${unit}.`,
     });
   if (classMessage) problems.push({ field: "tolerance", message: classMessage });
   return problems;
@@ -41,5 +41,6 @@ const classProblem = (line: Line): string | null => {
   if (asked === null) return null;
   const [first, ...rest] = line.setpoints.map(({ celsius }) => toleranceAt(asked, line.typeLetter, celsius));
   if (first?.kind !== "not-defined" || rest.some((at) => at.kind === "defined")) return null;
-  return `${first.reason}, so it would say nothing at any of these setpoints. Choose another class, or none.`;
+  const where = line.temperatureUnit === "F" ? `At ${line.setpoints[0]?.typed} °F: ` : "";
+  return `${where}${first.reason}, so it would say nothing at any of these setpoints. Choose another class, or none.`;
 };

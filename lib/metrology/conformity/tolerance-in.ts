@@ -1,3 +1,4 @@
+import { roundHalfEven } from "../number/decimal";
 import type { ToleranceRule, ToleranceRuleSet } from "./rule-set";
 
 export type Tolerance =
@@ -22,7 +23,7 @@ export function toleranceIn(
   if (!rules) return notDefined(`${set.title} has no class ${toleranceClass} for type ${type}`);
   const here = rules.filter(({ fromCelsius, toCelsius }) => celsius >= fromCelsius && celsius <= toCelsius);
   let smallest: Tolerance = notDefined(
-    `${set.title} defines class ${toleranceClass} of type ${type} from ${rules.map(rangeText).join(" and from ")}, not at ${celsius} °C`,
+    `${set.title} defines class ${toleranceClass} of type ${type} from ${rules.map(rangeText).join(" and from ")}, not at ${celsiusText(celsius)}`,
   );
   for (const rule of here) {
     const half = halfWidth(rule, celsius);
@@ -47,7 +48,12 @@ function ownEntry<Value>(table: Readonly<Record<string, Value>> | undefined, key
 }
 
 function rangeText({ fromCelsius, toCelsius }: ToleranceRule): string {
-  return `${fromCelsius} °C to ${toCelsius} °C`;
+  return `${celsiusText(fromCelsius)} to ${celsiusText(toCelsius)}`;
+}
+
+/** To the hundredth, as far as it has one: 600 °F is 315.56 °C. Only words; what is judged is not rounded. */
+function celsiusText(celsius: number): string {
+  return `${Number.isFinite(celsius) ? Number(roundHalfEven(celsius, 2)) : celsius} °C`;
 }
 
 function halfWidth(rule: ToleranceRule, celsius: number): number {

@@ -52,6 +52,11 @@ describe("an order as filled in", () => {
     expect(
       problems({ lines: [{ ...lineInput, typeLetter: "S", tolerance: "3" }] })["lines.0.tolerance"],
     ).toContain("no class 3 for type S");
+    const inFahrenheit = { ...lineInput, tolerance: "3", temperatureUnit: "F" as const, setpoints: "600" };
+    expect(
+      problems({ lines: [inFahrenheit] })["lines.0.tolerance"],
+      "as typed, and to the hundredth",
+    ).toMatch(/^At 600 °F: .*, not at 315\.56 °C, so it would say nothing/);
     expect(problems({ lines: [{ ...lineInput, setpoints: "1000 1100" }] })).toEqual({});
   });
 

@@ -79,6 +79,14 @@ describe("tolerance", () => {
       reason:
         "ASTM E230/E230M defines class standard of type K from 0 °C to 1260 °C and from -200 °C to 0 °C, not at 1300 °C",
     });
+    expect(toleranceIn(astmE230, "S", "special", (600 - 32) / 1.8 + 2000)).toHaveProperty(
+      "reason",
+      expect.stringMatching(/, not at 2315\.56 °C$/),
+    );
+    expect(toleranceIn(astmE230, "K", "standard", Number.NaN)).toHaveProperty(
+      "reason",
+      expect.stringMatching(/, not at NaN °C$/),
+    );
     expect(toleranceIn(iec60584, "B", "1", 900)).toEqual({
       kind: "not-defined",
       reason: "IEC 60584-1:2013 has no class 1 for type B",

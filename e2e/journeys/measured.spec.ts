@@ -142,9 +142,9 @@ test("two sensors, from the order over six hours of scans, a return and sign-off
   await page.locator("summary", { hasText: /^Answer$/ }).click();
   const answer = page.getByRole("form", { name: /^Answer remark/ });
   await answer.getByRole("textbox", { name: "Answer" }).fill("400 mm throughout, as the load says.");
-  await answer.getByLabel("This settles it").check();
+  await expect(answer).toContainText("Whoever made the remark settles it, or a signatory.");
   await answer.getByRole("button", { name: "Answer" }).click();
-  await expect(main).toContainText("Settled");
+  await expect(main).toContainText("400 mm throughout");
   await page.goto(`/runs/${run}/results`);
   await page.getByLabel(/^Why the tips/).fill("As said before; the remark is answered.");
   await page.getByRole("button", { name: "Submit for review" }).click();
@@ -153,6 +153,11 @@ test("two sensors, from the order over six hours of scans, a return and sign-off
   await leave("signatory");
   await page.goto(`/review/${run}`);
   await expect(main).toContainText("See the remark on LEHR-11 at 300 °C.");
+  await page.locator("summary", { hasText: /^Answer$/ }).click();
+  await answer.getByRole("textbox", { name: "Answer" }).fill("Then it stands.");
+  await answer.getByLabel("This settles it").check();
+  await answer.getByRole("button", { name: "Answer" }).click();
+  await expect(main).toContainText("1 remark is settled");
   await pressSignOff(page);
   await expect(main.getByRole("link", { name: /^C-/ })).toHaveCount(2);
 

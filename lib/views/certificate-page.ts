@@ -30,6 +30,12 @@ const historyOf = async (tx: Tx, certificateId: string) => {
   }));
 };
 
+/** What was on the signatory's screen, by its hash; the content has a number, a day and a name more. Null: signed before signatures were kept. */
+const signatureOf = async (tx: Tx, certificateId: string) => {
+  const row = await tx.signature.findUnique({ where: { certificateId }, select: { reviewedHash: true } });
+  return row ? { reviewedHash: hex(row.reviewedHash) } : null;
+};
+
 /** Steps that did not succeed, the latest first. */
 const attemptsOf = async (tx: Tx, certificateId: string) => {
   const rows = await tx.certificateAttempt.findMany({
@@ -113,6 +119,7 @@ export const certificatePageView = (actor: Actor, number: string) =>
         routeLabel: route,
         standing,
       })),
+      signature: await signatureOf(tx, row.id),
       secondLook: await secondLookOf(tx, row.runId, row.sensorId),
       mayLook:
         actor.kind === "staff" &&

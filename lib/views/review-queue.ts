@@ -1,3 +1,4 @@
+import { askedAmendments } from "@/lib/data/amendment/asked-amendments";
 import type { Tx } from "@/lib/data/in-scope";
 import { loadExceptions } from "@/lib/data/review/load-exceptions";
 import { loadRemarks } from "@/lib/data/review/load-remarks";
@@ -77,5 +78,11 @@ export const reviewQueueView = (actor: Actor) =>
     entries.sort(
       (left, right) => right.weight - left.weight || (left.submittedAt < right.submittedAt ? -1 : 1),
     );
-    return { waiting: entries, returned: await returnedRuns(tx), secondLooks: await looksOwed(tx) };
+    const { asked } = await askedAmendments(tx, looksShown);
+    return {
+      waiting: entries,
+      returned: await returnedRuns(tx),
+      secondLooks: await looksOwed(tx),
+      asked: asked.map(({ askedAt, ...one }) => ({ ...one, askedAt: askedAt.toISOString() })),
+    };
   });

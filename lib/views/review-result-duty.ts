@@ -51,4 +51,4 @@ export const resultDuty = async (tx: Tx, review: ReviewRun, actor: Actor, result
   };
 };
 
-export type { Remark } from "@/lib/data/review/load-remarks";
+export type Remark = Awaited<ReturnType<typeof resultDuty>>["remarks"][number];

@@ -1,4 +1,5 @@
 import { loadBundle } from "@/lib/data/certificate/load-bundle";
+import { withStandings } from "@/lib/data/certificate/with-standings";
 import { loadInDoubt } from "@/lib/data/equipment/in-doubt";
 import { hex } from "@/lib/data/hex";
 import { holdsOf } from "@/lib/data/hold/holds-of";
@@ -23,7 +24,20 @@ const leftBecause = (review: ReviewRun, sensorId: string) =>
     (one) => one.sensorId === sensorId && (one.decision === "kept" || one.decision === "put-back"),
   );
 
-const sensorOf = async (tx: Tx, review: ReviewRun, duty: Duty, sensor: ReviewRun["sensors"][number]) => {
+const loadReview = async (tx: Tx, runId: string) => {
+  const review = found(await loadReviewRun(tx, runId));
+  return { ...review, certificates: await withStandings(tx, review.certificates) };
+};
+
+type Review = Awaited<ReturnType<typeof loadReview>>;
+
+/** Of a sensor whose certificate was followed by another: the one that counts. */
+const certificateOf = ({ certificates }: Review, id: string) => {
+  const first = certificates.find(({ sensorId }) => sensorId === id);
+  return first ? { number: first.number, standing: first.standing } : null;
+};
+
+const sensorOf = async (tx: Tx, review: Review, duty: Duty, sensor: Review["sensors"][number]) => {
   const bundle = await loadBundle(tx, review, [sensor.id]);
   const held = decideNotHeld(await holdsOf(tx, [sensor.id]), "signed off");
   const composed = bundle.ok ? composeBundle(bundle.value, null) : bundle;
@@ -49,7 +63,7 @@ const sensorOf = async (tx: Tx, review: ReviewRun, duty: Duty, sensor: ReviewRun
     /** What its certificate will state as deviations from the method. */
     deviations: content.ok ? content.value.deviations : [],
     openRemarks: duty.remarks.filter((one) => !one.isSettled && one.sensorId === sensor.id).length,
-    certificate: review.certificates.find(({ sensorId }) => sensorId === sensor.id)?.number ?? null,
+    certificate: certificateOf(review, sensor.id),
     cells: review.run.setpoints.map((setpoint) => {
       const result = results.find(({ setpointId }) => setpointId === setpoint.id);
       return result ? reviewCell(review, duty, result) : null;
@@ -120,7 +134,7 @@ const exceptionLines = (review: ReviewRun, exceptions: Duty["exceptions"]) =>
 export const reviewRunView = (actor: Actor, number: string) =>
   answer(actor, "review.read", async (tx) => {
     const run = found(await tx.run.findUnique({ where: { number }, select: { id: true } }));
-    const review = found(await loadReviewRun(tx, run.id));
+    const review = await loadReview(tx, run.id);
     const evaluation = found(review.evaluation);
     const duty = await loadDuty(tx, review, actor);
     const sensors = [];
@@ -146,6 +160,7 @@ export const reviewRunView = (actor: Actor, number: string) =>
         label: `${Number(celsius.toFixed(2))} °C`,
       })),
       exceptions: exceptionLines(review, duty.exceptions),
+      settledExceptions: duty.settledExceptions,
       deviations: [...new Set(sensors.flatMap(({ deviations }) => deviations))],
       duty: {
         mustOpen: duty.mustOpen.length,

@@ -19,7 +19,14 @@ import {
   sensorsToHandBack,
 } from "./today/desk";
 import { thingsDue } from "./today/due";
-import { certificatesPending, complaints, nonconformingWork, secondLooksOwed } from "./today/records";
+import {
+  amendmentsAsked,
+  certificatesPending,
+  complaints,
+  nonconformingWork,
+  remarksOpen,
+  secondLooksOwed,
+} from "./today/records";
 import type { TodayItem, Waiting } from "./today/waiting";
 import { answer } from "./view";
 
@@ -57,6 +64,8 @@ const told: readonly Told[] = [
   ["gate", "Stopped at the gate", "/runs?show=planned", "run.perform", runsAtTheGate],
   ["load", "Sensors to load", "/sensors?show=received", "run.perform", sensorsToLoad],
   ["review", "Results to review", "/review", "review.decide", resultsToReview],
+  ["remarks", "Remarks to answer", "/review", "run.perform", remarksOpen],
+  ["amendments", "Certificates to amend or replace", "/review", "review.decide", amendmentsAsked],
   ["pending", "Certificates being made", "/certificates", "review.decide", certificatesPending],
   ["second-look", "Second looks owed", "/review", "review.second-look", secondLooksOwed],
   ["hand-back", "Sensors to hand back", "/sensors?show=issued", "sensor.release", sensorsToHandBack],

@@ -10,6 +10,7 @@ import { Timestamp } from "@/app/_ui/timestamp";
 import { reviewQueueView } from "@/lib/views/review-queue";
 import { requirePermission } from "@/lib/web/auth";
 import { load } from "@/lib/web/load";
+import { AskedFor } from "./asked-for";
 import { Returned } from "./returned";
 import { StepKeys } from "./step-keys.client";
 
@@ -26,7 +27,7 @@ const columns = [
 
 export default async function ReviewPage() {
   const actor = await requirePermission("review.read");
-  const { waiting, returned, secondLooks } = await load(reviewQueueView(actor));
+  const { waiting, returned, secondLooks, asked } = await load(reviewQueueView(actor));
   return (
     <Page
       title="Review"
@@ -76,6 +77,7 @@ export default async function ReviewPage() {
           }
         />
       </Section>
+      <AskedFor asked={asked} />
       {secondLooks.length > 0 ? (
         <Section
           title="Second looks owed"

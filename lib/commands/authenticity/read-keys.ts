@@ -41,6 +41,11 @@ async function ownKeys(log: (line: string) => void): Promise<KeyList> {
   try {
     configureDatabase(database.url);
     return await sealKeysView(new Date());
+  } catch {
+    // Of another version, or not a laboratory's at all: whose keys are asked for is said, not how the database failed.
+    throw new Failure(
+      `No list of keys was named, and the database here gives none: its state is another version's. ${whereFrom}`,
+    );
   } finally {
     await closeDatabase();
     database.close();

@@ -1,5 +1,6 @@
 import { openedState } from "@/lib/domain/review/decide-opened";
 import type { EarlierResult } from "@/lib/domain/review/earlier-result";
+import { maySettle } from "@/lib/domain/review/may-settle";
 import { type ResultName, resultKey } from "@/lib/domain/review/result-name";
 import { type Actor, actorIdOf } from "@/lib/domain/staff/actor";
 import type { Tx } from "../in-scope";
@@ -20,11 +21,16 @@ export const loadDuty = async (tx: Tx, review: ReviewRun, actor: Actor) => {
   const signed = signedTags(review);
   const waits = ({ sensor }: ResultName): boolean => !signed.has(sensor);
   const mustOpen = state.mustOpen.filter(waits);
-  const remarks = await loadRemarks(tx, review);
+  const remarks = (await loadRemarks(tx, review)).map((remark) => ({
+    ...remark,
+    maySettle: maySettle(actor, remark.byId),
+  }));
   return {
     earlier: new Map<string, EarlierResult>(earlier.map((one) => [resultKey(one), one])),
     /** Of what is still to be signed. */
     exceptions: stillOpen(review, all),
+    /** How many stood out of what is signed for. */
+    settledExceptions: all.length - stillOpen(review, all).length,
     /** Of the sensors that nobody has signed for. */
     mustOpen,
     unopened: state.unopened.filter(waits),

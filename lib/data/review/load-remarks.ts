@@ -11,6 +11,7 @@ export type Remark = RemarkStanding & {
   /** Of which evaluation: it stays at its number when the run is evaluated again. */
   readonly evaluation: number;
   readonly by: string;
+  readonly byId: string;
   readonly at: string;
   readonly answers: readonly {
     readonly id: string;
@@ -48,6 +49,7 @@ export const loadRemarks = async (tx: Tx, { run, sensors }: ReviewRun): Promise<
         evaluation: evaluations.find(({ id }) => id === row.evaluationId)?.sequence ?? 0,
         text: row.text,
         by: names.get(row.writtenById) ?? "",
+        byId: row.writtenById,
         at: row.writtenAt.toISOString(),
         isSettled: answers.some(({ settles }) => settles),
         answers: answers.map((answer) => ({

@@ -30,9 +30,17 @@ export const decideComment = (given: {
 export const decideAnswer = (given: {
   readonly isAnswer: boolean;
   readonly isSettled: boolean;
+  /** This answer is to settle it, and whether whoever gives it may: who made the remark, or who may sign. */
+  readonly settles: boolean;
+  readonly maySettle: boolean;
 }): Result<null> => {
   if (given.isAnswer) return refuse("invalid", "Answer the remark itself, not an answer to it.");
   if (given.isSettled)
     return refuse("wrong-state", "This remark is settled. Make a new one if something is left to say.");
+  if (given.settles && !given.maySettle)
+    return refuse(
+      "rule",
+      "Whoever made this remark settles it, or a signatory. Nothing was stored; give your answer without that tick.",
+    );
   return ok(null);
 };

@@ -5,6 +5,7 @@ import { eventOf } from "@/lib/domain/audit/define-event";
 import { demand, Refused } from "@/lib/domain/refusal";
 import { decideAnswer, decideComment } from "@/lib/domain/review/decide-comment";
 import { reviewEvents } from "@/lib/domain/review/events";
+import { maySettle } from "@/lib/domain/review/may-settle";
 import { actorIdOf } from "@/lib/domain/staff/actor";
 import { defineOperation } from "../operation";
 
@@ -30,7 +31,12 @@ export const answerComment = defineOperation({
       where: { answersId: remark.id, settles: true },
       select: { id: true },
     });
-    demand(decideAnswer({ isAnswer: remark.answersId !== null, isSettled: settled !== null }));
+    demand(
+      decideAnswer({
+        ...{ isAnswer: remark.answersId !== null, isSettled: settled !== null, settles: input.settles },
+        maySettle: maySettle(actor, remark.writtenById),
+      }),
+    );
     await tx.reviewComment.create({
       data: {
         runId: remark.runId,

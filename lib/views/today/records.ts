@@ -1,4 +1,6 @@
+import { askedAmendments } from "@/lib/data/amendment/asked-amendments";
 import type { Tx } from "@/lib/data/in-scope";
+import { openRemarks } from "@/lib/data/sql/open-remarks";
 import { owedSecondLooks } from "@/lib/data/sql/owed-second-looks";
 import { pendingCertificates } from "@/lib/data/sql/pending-certificates";
 import { todayShown, type Waiting } from "./waiting";
@@ -28,6 +30,34 @@ export const secondLooksOwed = async (tx: Tx): Promise<Waiting> => {
       label: number,
       detail: `signed ${signedAt.toISOString().slice(0, 10)} by whoever measured: ${reason}`,
       href: `/certificates/${number}`,
+    })),
+  };
+};
+
+/** ISO/IEC 17025 7.8.8: asked for by one, signed by another. */
+export const amendmentsAsked = async (tx: Tx): Promise<Waiting> => {
+  const { count, asked } = await askedAmendments(tx, todayShown);
+  return {
+    count,
+    items: asked.map(({ number, kind, reason }) => ({
+      key: number,
+      label: number,
+      detail: `${kind}: ${reason}`,
+      href: `/certificates/${number}#asked`,
+    })),
+  };
+};
+
+/** What was remarked in review waits for an answer of whoever measured. */
+export const remarksOpen = async (tx: Tx): Promise<Waiting> => {
+  const found = await openRemarks(tx, todayShown);
+  return {
+    count: found[0]?.count ?? 0,
+    items: found.map(({ number, remarks }) => ({
+      key: number,
+      label: number,
+      detail: remarks === 1 ? "1 remark is open" : `${remarks} remarks are open`,
+      href: `/review/${number}#reading`,
     })),
   };
 };

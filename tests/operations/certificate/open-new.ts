@@ -51,5 +51,5 @@ export const openNew = async ({ world, runId, amendmentId, sign }: ToOpen): Prom
   const remark = await execute(comment, signatory, said, signClock);
   await expect(sign()).rejects.toThrow("A remark on");
   const answer = { commentId: remark.id, text: "It is as it should be.", settles: true };
-  await execute(answerComment, world.people.technician, answer, signClock);
+  await execute(answerComment, signatory, answer, signClock);
 };

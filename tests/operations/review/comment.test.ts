@@ -62,7 +62,12 @@ it("stays at its number until somebody settles it, and stops its sensor alone", 
     refusal: { code: "rule", message: expect.stringContaining("Far from 2025?") },
   });
   expect(decideSettled(await remarks(), [built.sensors[1]!.tag])).toMatchObject({ ok: true });
-  await answer(technician, id, false);
+  // Whoever measured answers; that it is settled is for who asked, or who may sign.
+  const measured = { ...technician, roles: ["technician"] } as Actor;
+  await answer(measured, id, false);
+  await expect(answer(measured, id, true)).rejects.toMatchObject({
+    refusal: { code: "rule", message: expect.stringContaining("or a signatory") },
+  });
   expect(decideSettled(await remarks(), [tag])).toMatchObject({ ok: false });
   await answer(signatory, id, true);
   expect(await remarks()).toMatchObject([

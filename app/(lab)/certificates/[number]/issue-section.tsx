@@ -21,6 +21,21 @@ export function IssueSection({ page }: { readonly page: CertificatePage }) {
           },
           { label: "Measured by", value: content.performedBy },
           { label: "Performed", value: `${content.performedFrom} to ${content.performedTo}` },
+          ...(page.signature
+            ? [
+                {
+                  label: "Hash that was signed for",
+                  value: (
+                    <>
+                      <Hash value={page.signature.reviewedHash} label="Hash that was signed for" />{" "}
+                      <span className="quiet">
+                        as on the signatory’s screen; number, day and signature were added then
+                      </span>
+                    </>
+                  ),
+                },
+              ]
+            : []),
           { label: "Content hash", value: <Hash value={page.contentHash} label="Content hash" /> },
           {
             label: "Document hash",

@@ -6,6 +6,8 @@ import type { ReviewRunPage } from "@/lib/views/review-run";
 
 type Props = {
   readonly exceptions: ReviewRunPage["exceptions"];
+  /** What stood out of sensors that are signed for. */
+  readonly settled: number;
   /** What certificates will state as deviations. */
   readonly deviations: readonly string[];
   readonly note: string;
@@ -20,11 +22,16 @@ const tones: Readonly<Record<string, "bad" | "rest">> = {
 };
 
 /** What stands out, the gravest first. Said as well when nothing does. */
-export function ExceptionList({ exceptions, deviations, note }: Props) {
+export function ExceptionList({ exceptions, settled, deviations, note }: Props) {
   return (
     <Section title="Stands out" note={exceptions.length > 0 ? "The gravest first." : undefined}>
       {note ? <p>Said at submission: {note}</p> : null}
-      {exceptions.length === 0 ? (
+      {exceptions.length === 0 && settled > 0 ? (
+        <p>
+          <StateMark state="done" label="Nothing more stands out" />: what did ({settled}) was opened and
+          signed for; it is marked at its numbers.
+        </p>
+      ) : exceptions.length === 0 ? (
         <p>
           <StateMark state="done" label="Nothing stands out" />: each result is measured and passes or carries
           no statement, the references agree, nothing deviates from the last calibrations, no window was

@@ -57,6 +57,7 @@ export default async function ReviewRunPage({ params }: Props) {
       <InDoubtNotice equipment={review.inDoubt} />
       <ExceptionList
         exceptions={review.exceptions}
+        settled={review.settledExceptions}
         deviations={review.deviations}
         note={submission?.note ?? ""}
       />

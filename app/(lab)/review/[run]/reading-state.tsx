@@ -29,12 +29,34 @@ function RemarkOnRun({ review }: { readonly review: ReviewRunPage }) {
   );
 }
 
+/** Which number it speaks of, then what was said. */
+function RemarkWithPlace({
+  remark,
+  mayAnswer,
+}: {
+  readonly remark: ReviewRunPage["remarks"][number];
+  readonly mayAnswer: boolean;
+}) {
+  return (
+    <div>
+      {remark.sensor ? (
+        <p className="quiet">
+          {remark.sensor}
+          {remark.setpoint ? ` at ${remark.setpoint}` : ""}, {remark.place}
+        </p>
+      ) : null}
+      <RemarkThread remark={remark} mayAnswer={mayAnswer} />
+    </div>
+  );
+}
+
 /** How far whoever reviews has come, and what was remarked and is open. */
 export function ReadingState({ review }: { readonly review: ReviewRunPage }) {
   const { duty } = review;
   const isWaiting = review.state === "submitted" || review.replacing.length > 0;
   const mayRemark = isWaiting || review.state === "returned";
   const open = review.remarks.filter(({ isSettled }) => !isSettled);
+  const settled = review.remarks.filter(({ isSettled }) => isSettled);
   if (!mayRemark && review.remarks.length === 0) return null;
   return (
     <Section title="Reading" id="reading">
@@ -51,16 +73,17 @@ export function ReadingState({ review }: { readonly review: ReviewRunPage }) {
         </div>
       ) : null}
       {open.map((remark) => (
-        <div key={remark.id}>
-          {remark.sensor ? (
-            <p className="quiet">
-              {remark.sensor}
-              {remark.setpoint ? ` at ${remark.setpoint}` : ""}, {remark.place}
-            </p>
-          ) : null}
-          <RemarkThread remark={remark} mayAnswer={mayRemark} />
-        </div>
+        <RemarkWithPlace key={remark.id} remark={remark} mayAnswer={mayRemark} />
       ))}
+      {settled.length > 0 ? (
+        <Disclosure
+          summary={settled.length === 1 ? "1 remark is settled" : `${settled.length} remarks are settled`}
+        >
+          {settled.map((remark) => (
+            <RemarkWithPlace key={remark.id} remark={remark} mayAnswer={false} />
+          ))}
+        </Disclosure>
+      ) : null}
       {mayRemark ? <RemarkOnRun review={review} /> : null}
     </Section>
   );

@@ -1,4 +1,5 @@
 import Link from "next/link";
+import { CertificateName } from "@/app/_ui/certificate-name";
 import { DataTable } from "@/app/_ui/data-table";
 import { Hash } from "@/app/_ui/hash";
 import { Section } from "@/app/_ui/section";
@@ -56,7 +57,7 @@ export function ResultMatrix({ review }: { readonly review: ReviewRunPage }) {
               ]),
             ),
             content: sensor.certificate ? (
-              <Link href={`/certificates/${sensor.certificate}`}>{sensor.certificate}</Link>
+              <CertificateName {...sensor.certificate} />
             ) : sensor.reviewedHash ? (
               <div className="lines">
                 <a href={`/api/review/${review.number}/${sensor.tag}/draft`} target="_blank" rel="noreferrer">

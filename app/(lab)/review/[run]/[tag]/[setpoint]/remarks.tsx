@@ -17,7 +17,11 @@ function Answer({ remark }: { readonly remark: Remark }) {
     <ActionForm action={answerCommentAction} label={`Answer remark ${remark.id}`}>
       <input type="hidden" name="commentId" value={remark.id} />
       <TextArea name="text" label="Answer" rows={2} />
-      <CheckboxField name="settles" label="This settles it" />
+      {remark.maySettle ? (
+        <CheckboxField name="settles" label="This settles it" />
+      ) : (
+        <p className="quiet">Whoever made the remark settles it, or a signatory.</p>
+      )}
       <div className="form-actions">
         <SubmitButton kind="quiet">Answer</SubmitButton>
       </div>

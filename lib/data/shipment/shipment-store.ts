@@ -40,10 +40,10 @@ export const loadShippingAddress = async (
   return row && [row.contactName, row.addressLines].filter(Boolean).join("\n");
 };
 
-/** Where parcels may go beside the customer's own address. */
-export const listDeliveryAddresses = (tx: Tx, customerId: string) =>
+/** Where parcels may go beside the customer's own address: for deliveries, and where the order itself says. */
+export const listDeliveryAddresses = (tx: Tx, customerId: string, chosenId: string | null) =>
   tx.customerAddress.findMany({
-    where: { customerId, active: true, kind: "delivery" },
+    where: { customerId, active: true, OR: [{ kind: "delivery" }, ...(chosenId ? [{ id: chosenId }] : [])] },
     orderBy: [{ title: "asc" }, { id: "asc" }],
     select: { id: true, title: true, addressLines: true },
   });

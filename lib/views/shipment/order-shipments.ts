@@ -1,5 +1,6 @@
 import { holdsOf } from "@/lib/data/hold/holds-of";
 import { loadOrder } from "@/lib/data/order/load-order";
+import { loadReturnAddress } from "@/lib/data/order/return-address";
 import { listDeliveryAddresses } from "@/lib/data/shipment/shipment-store";
 import type { Actor } from "@/lib/domain/staff/actor";
 import { may } from "@/lib/domain/staff/permissions";
@@ -22,11 +23,13 @@ export const orderShipmentsView = (actor: Actor, number: string) =>
       orderBy: { number: "desc" },
       include: { sensors: { select: { sensorId: true } } },
     });
+    const returnTo = await loadReturnAddress(tx, order.id);
     return {
       number: order.number,
       customer: customer.name,
       ownAddress: customer.addressLines,
-      addresses: await listDeliveryAddresses(tx, order.customerId),
+      returnTo,
+      addresses: await listDeliveryAddresses(tx, order.customerId, returnTo.id),
       /** issued: with its certificate; received: without one, with a reason; the others cannot leave. */
       sensors: sensors.map(({ id, tag, serial, state, typeLetter }) => {
         const hold = holds.find(({ sensorId, isToBeReturned }) => sensorId === id && !isToBeReturned);

@@ -5,8 +5,10 @@ import type { Actor } from "@/lib/domain/staff/actor";
 import { execute } from "@/lib/operations/execute";
 import { addAddress } from "@/lib/operations/portal/add-address";
 import { requestWorkInPortal } from "@/lib/operations/portal/request-work";
+import { orderReturnAddressView } from "@/lib/views/order/return-address";
 import { requestFormView } from "@/lib/views/portal/request-form";
 import { portalOrderView } from "@/lib/views/portal-orders";
+import { orderShipmentsView } from "@/lib/views/shipment/order-shipments";
 import { codeOf } from "../../support/code-of";
 import { auditSentences, clock, type FrontDesk, openFrontDesk, refusalOf } from "../../support/front-desk";
 import { accepted, orderInput, received } from "../../support/orders";
@@ -85,9 +87,23 @@ it("goes to an address of one's own alone", async () => {
     tx.order.findUniqueOrThrow({ where: { number } }),
   );
   expect(order.deliveryAddressId).toBe(id);
+  // The desk sees where the sensors go back to, and the parcel begins with it.
+  const seen = { id, title: "Works 2", address: "Road 2", givenUp: "" };
+  expect(await orderReturnAddressView(desk.frontDesk, number)).toEqual(seen);
+  const parcel = await orderShipmentsView(desk.frontDesk, number);
+  expect(parcel.returnTo).toEqual(seen);
+  expect(parcel.addresses.map((address) => address.id)).toContain(id);
   const form = await requestFormView(desk.northern.actor, []);
   expect(form.addresses.map((address) => address.id)).toEqual([id]);
   expect((await requestFormView(desk.southern.actor, [])).addresses).toEqual([]);
+  // Given up meanwhile: the customer's own stands in, and it is said.
+  await inScope({ kind: "laboratory" }, (tx) =>
+    tx.customerAddress.update({ where: { id }, data: { active: false } }),
+  );
+  expect(await orderReturnAddressView(desk.frontDesk, number)).toMatchObject({
+    id: null,
+    givenUp: "Works 2",
+  });
 });
 
 it("is for whoever may order", async () => {

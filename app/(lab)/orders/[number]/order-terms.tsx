@@ -2,6 +2,8 @@ import { FieldList } from "@/app/_ui/field-list";
 import { Section } from "@/app/_ui/section";
 import { Timestamp } from "@/app/_ui/timestamp";
 import type { OrderPage } from "@/lib/views/order/order";
+import type { OrderReturnAddress } from "@/lib/views/order/return-address";
+import { ReturnAddressLine } from "./return-address";
 
 const agreementOf = (order: OrderPage): string =>
   [order.agreedBy && `by ${order.agreedBy}`, order.agreedOn && `on ${order.agreedOn}`]
@@ -14,7 +16,9 @@ const By = ({ at, who }: { readonly at: string; readonly who: string }) => (
   </>
 );
 
-export function OrderTerms({ order }: { readonly order: OrderPage }) {
+type Props = { readonly order: OrderPage; readonly returnTo: OrderReturnAddress };
+
+export function OrderTerms({ order, returnTo }: Props) {
   const hasRule = order.agreedBy !== "" || order.agreedOn !== "";
   return (
     <Section title="Terms" id="terms">
@@ -26,6 +30,7 @@ export function OrderTerms({ order }: { readonly order: OrderPage }) {
           ...(order.isExpress ? [{ label: "Urgency", value: order.urgency }] : []),
           ...(order.ruleSetPhrases.length > 0 ? [{ label: "Rule set", value: order.ruleSet }] : []),
           { label: "Digits of U", value: order.uncertaintyDigits === 1 ? "One" : "Two" },
+          { label: "Sensors go back to", value: <ReturnAddressLine to={returnTo} /> },
           { label: "Recorded", value: <By at={order.recordedAt} who={order.recordedBy} /> },
           ...(order.acceptedAt
             ? [{ label: "Accepted", value: <By at={order.acceptedAt} who={order.acceptedBy} /> }]

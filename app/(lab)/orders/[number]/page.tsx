@@ -7,6 +7,7 @@ import { orderContractView } from "@/lib/views/order/contract";
 import { orderDecidabilityView } from "@/lib/views/order/decidability";
 import { orderView } from "@/lib/views/order/order";
 import { orderPartsView } from "@/lib/views/order/parts";
+import { orderReturnAddressView } from "@/lib/views/order/return-address";
 import { requireStaff } from "@/lib/web/auth";
 import { load } from "@/lib/web/load";
 import { HoldSection } from "../../holds/hold-section";
@@ -57,7 +58,7 @@ export default async function OrderPage({ params }: Props) {
       </Section>
       <HoldSection actor={actor} order={order.number} />
       <PartsMatrix lines={await load(orderPartsView(actor, order.number))} />
-      <OrderTerms order={order} />
+      <OrderTerms order={order} returnTo={await load(orderReturnAddressView(actor, order.number))} />
       <OrderContract contract={contract} />
       <OrderCommerce number={order.number} />
       <Section title="History" id="history">

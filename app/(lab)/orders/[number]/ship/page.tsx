@@ -6,6 +6,7 @@ import { Timestamp } from "@/app/_ui/timestamp";
 import { orderShipmentsView } from "@/lib/views/shipment/order-shipments";
 import { requirePermission } from "@/lib/web/auth";
 import { load } from "@/lib/web/load";
+import { ReturnAddressLine } from "../return-address";
 import { ShipForm } from "./ship-form";
 
 export const metadata = { title: "Send sensors back" };
@@ -30,6 +31,9 @@ export default async function ShipPage({ params }: Props) {
       lead={`To ${view.customer}. Finished ones can go while others are still measured. A delivery note is made, and the customer is told by mail.`}
     >
       <Section title="The parcel">
+        <p>
+          The sensors go back to: <ReturnAddressLine to={view.returnTo} />
+        </p>
         {isAnythingHere ? (
           <ShipForm view={view} />
         ) : (

@@ -56,6 +56,10 @@ export function ShipForm({ view }: { readonly view: OrderShipments }) {
       <SelectField
         name="addressId"
         label="Address"
+        hint={
+          view.returnTo.id === null ? undefined : "The one that was chosen with the order stands here first."
+        }
+        defaultValue={view.returnTo.id ?? ""}
         optional
         prompt={`The customer’s own: ${view.ownAddress.replaceAll("\n", ", ")}`}
         choices={view.addresses.map(({ id, title, addressLines }) => ({

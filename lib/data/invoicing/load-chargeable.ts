@@ -1,4 +1,5 @@
 import type { Tx } from "@/lib/data/in-scope";
+import { loadInvoiceAddress } from "@/lib/data/invoicing/load-invoice-address";
 import { loadPrices } from "@/lib/data/price/price-store";
 import { loadAgreedOffer } from "@/lib/data/quotation/load-agreed-offer";
 import { loadOfferedOrder } from "@/lib/data/quotation/load-offered-order";
@@ -48,17 +49,6 @@ const finishedOf = async (tx: Tx, order: OfferedOrder): Promise<ReadonlySet<stri
   return new Set([...own, ...parts].map(({ sensorId }) => sensorId));
 };
 
-const addressOf = async (tx: Tx, order: OfferedOrder): Promise<{ customer: string; address: string }> => {
-  const row = await tx.order.findUniqueOrThrow({
-    where: { id: order.id },
-    select: { invoiceAddressId: true, customer: { select: { name: true, addressLines: true } } },
-  });
-  const other = row.invoiceAddressId
-    ? await tx.customerAddress.findUnique({ where: { id: row.invoiceAddressId } })
-    : null;
-  return { customer: row.customer.name, address: other?.addressLines ?? row.customer.addressLines };
-};
-
 const chargeableOf = async (
   tx: Tx,
   order: OfferedOrder,
@@ -66,7 +56,7 @@ const chargeableOf = async (
   today: string,
 ): Promise<Chargeable> => {
   const price = await priceOf(tx, order, list, today);
-  const whose = await addressOf(tx, order);
+  const whose = await loadInvoiceAddress(tx, order.id);
   if (price.missing.length > 0)
     return { kind: "unpriced", number: order.number, customer: whose.customer, missing: price.missing };
   const finished = await finishedOf(tx, order);

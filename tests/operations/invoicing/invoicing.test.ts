@@ -76,6 +76,43 @@ describe("what is handed to invoicing", () => {
     expect(view.waiting.map(({ kind }) => kind)).toEqual(["priced", "priced"]);
   });
 
+  it("goes to the address the customer keeps for invoices, unless the order names another", async () => {
+    const northern = await inScope(laboratory, async (tx) => {
+      const [order] = await tx.order.findMany({ where: { customerId: world.north.id } });
+      if (!order) throw new Error("an order waits");
+      return order;
+    });
+    const of = () =>
+      inScope(laboratory, async (tx) => {
+        const all = await loadChargeable(tx, signClock());
+        const other = all.find(({ number }) => number !== northern.number);
+        return [all.find(({ number }) => number === northern.number)?.address, other?.address];
+      });
+    const [own, others] = await of();
+    const keep = (kind: string, title: string, contactName = "") =>
+      inScope(laboratory, (tx) =>
+        tx.customerAddress.create({
+          data: { customerId: northern.customerId, kind, title, addressLines: `${title} Road`, contactName },
+        }),
+      );
+    const elsewhere = await keep("delivery", "A Store");
+    expect(await of()).toEqual([own, others]);
+    const accounts = await keep("invoice", "Accounts", "The accounts department");
+    expect(await of()).toEqual(["The accounts department\nAccounts Road", others]);
+    const name = (invoiceAddressId: string | null) =>
+      inScope(laboratory, (tx) =>
+        tx.order.update({ where: { id: northern.id }, data: { invoiceAddressId } }),
+      );
+    await name(elsewhere.id);
+    expect(await of()).toEqual(["A Store Road", others]);
+    await name(null);
+    const giveUp = (id: string) =>
+      inScope(laboratory, (tx) => tx.customerAddress.update({ where: { id }, data: { active: false } }));
+    await giveUp(accounts.id);
+    expect(await of()).toEqual([own, others]);
+    await keep("invoice", "Head office");
+  });
+
   it("is each thing once, in a numbered file that comes back byte for byte", async () => {
     expect((await refusalOf(handOver(world.people.technician))).code).toBe("not-permitted");
     const { id, number } = await handOver();
@@ -85,6 +122,7 @@ describe("what is handed to invoicing", () => {
     expect([...bytes.subarray(0, 3)]).toEqual([0xef, 0xbb, 0xbf]);
     // Three sensors, and the difference to the minimum for the customer with one.
     expect(text.trim().split("\r\n")).toHaveLength(5);
+    expect(text).toContain("Head office Road");
     expect(text).toContain("minimum-order:order,,,1,50.00,50.00,GBP");
     expect((await rows()).reduce((sum, { amount }) => sum + amount, 0)).toBe(35_000);
     expect((await download(id)).bytes).toEqual(bytes);

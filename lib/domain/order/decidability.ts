@@ -16,7 +16,7 @@ export type PointDecidability = {
   readonly position: number;
   /** "600 °F". */
   readonly setpoint: string;
-  /** `no-question`: no class or no rule. `unknown`: no U can be expected. */
+  /** `no-question`: no class, or one and no rule. `unknown`: no U can be expected. */
   readonly state: "decidable" | "not-decidable" | "no-tolerance-defined" | "no-question" | "unknown";
   /** "about 1.8 °C", or "" where none can be expected. */
   readonly expected: string;
@@ -84,7 +84,7 @@ const pointDecidability = (
   const base = { position, setpoint, expected: about, help: [] };
   const uClause =
     expected.kind === "expected" ? `; U ${about}` : `; what U to expect is not known: ${expected.reason}`;
-  if (ref === null || rule.kind === "none")
+  if (ref === null)
     return {
       ...base,
       state: "no-question",
@@ -97,7 +97,15 @@ const pointDecidability = (
       state: "no-tolerance-defined",
       sentence: `${where}, ${nameOf(ref)}: no tolerance defined${uClause}`,
     };
-  const asked = `${where}, ${nameOf(ref)} (${limit(tolerance.celsius, unit)}), ${ruleName[rule.kind]}`;
+  const within = `${where}, ${nameOf(ref)} (${limit(tolerance.celsius, unit)})`;
+  // A customer's request names a class, and who takes it over agrees the rule: the class is not passed over meanwhile.
+  if (rule.kind === "none")
+    return {
+      ...base,
+      state: "no-question",
+      sentence: `${within}: asked for, but no decision rule is agreed, so nothing would be stated${uClause}`,
+    };
+  const asked = `${within}, ${ruleName[rule.kind]}`;
   if (expected.kind === "unknown") return { ...base, state: "unknown", sentence: `${asked}${uClause}` };
   const judged = decidability(tolerance.celsius, rule, expected);
   if (!judged.ok) return { ...base, state: "unknown", sentence: `${asked}: ${judged.problem.message}` };

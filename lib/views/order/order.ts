@@ -121,7 +121,10 @@ export const orderView = (actor: Actor, number: string, now: Date) =>
       quantity,
       received: sensors.length,
       lines: order.lines.map((line) => lineOf(line, certificates, providers)),
-      findings: order.state === "recorded" ? reviewOrder(order, await furnaceRanges(tx)) : [],
+      findings:
+        order.state === "recorded" || order.state === "requested"
+          ? reviewOrder(order, await furnaceRanges(tx))
+          : [],
       openDifferences: (await loadDifferences(tx, order.id)).filter(({ isSettled }) => !isSettled).length,
       openRolls: await openRolls(tx, order),
       thread: orderThread(order.state, quantity, states),

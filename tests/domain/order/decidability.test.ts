@@ -238,8 +238,15 @@ describe("what can be said at each setpoint of a line", () => {
     expect(states({ tolerance: "none" }, guarded)[0]?.[0]).toBe("no-question");
     expect(states({}, { kind: "none" })[0]).toEqual([
       "no-question",
-      "Type K at 1000 °C: no statement of conformity is asked for; U about 1.0 °C",
+      "Type K at 1000 °C, class 1 (± 4 °C): asked for, but no decision rule is agreed, so nothing would be stated; U about 1.0 °C",
     ]);
+    expect(states({ tolerance: "none" }, { kind: "none" })[0]?.[1]).toContain(
+      "no statement of conformity is asked",
+    );
+    const past = { tolerance: "astm-special", setpoints: [{ typed: "1300", celsius: 1300 }] };
+    expect(states(past, { kind: "none" })[0]?.[0], "shows before a rule is agreed").toBe(
+      "no-tolerance-defined",
+    );
     expect(states({}, { kind: "simple" }, known(99))[0]?.[0]).toBe("decidable");
     const [lost] = lineDecidability(line, guarded, () => ({ kind: "unknown", reason: "No reference." }));
     expect(lost).toMatchObject({

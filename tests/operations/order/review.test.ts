@@ -162,10 +162,12 @@ describe("the rule set of audited heat treatment", () => {
 });
 
 describe("a requested order", () => {
-  const requested = async () => {
+  const requested = async (more: object = {}) => {
     const number = await inLaboratory(async (tx) => {
       const made = `O-2026-${String(await nextNumber(tx, "order-2026")).padStart(4, "0")}`;
-      const { customerId, ...draft } = RecordOrderInput.parse(input({ note: "please call before hot work" }));
+      const { customerId, ...draft } = RecordOrderInput.parse(
+        input({ note: "please call before hot work", ...more }),
+      );
       const person = bench.northern.actor;
       await insertOrder(tx, {
         number: made,
@@ -197,6 +199,16 @@ describe("a requested order", () => {
     expect(await refusalOf(execute(takeOverOrder, bench.frontDesk, amended, benchClock))).toMatchObject({
       code: "wrong-state",
     });
+  });
+
+  it("shows before it is taken over where the class that is asked defines no tolerance", async () => {
+    const lines = [{ ...lineInput, setpoints: "600 1300", tolerance: "astm-special" as const }];
+    const rule = { guardBandRatio: "", decisionRuleAgreedBy: "", decisionRuleAgreedOn: "" };
+    const number = await requested({ lines, ...rule, decisionRule: "none" });
+    const { findings } = await orderView(bench.frontDesk, number, benchClock());
+    expect(findings.map(({ message }) => message)).toContainEqual(
+      "Line 1: ASTM E230/E230M, special of type K has no tolerance defined at 1300 °C; nothing can be stated there.",
+    );
   });
 
   it("is taken over by one of two", async () => {

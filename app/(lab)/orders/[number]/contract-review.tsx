@@ -112,11 +112,11 @@ export function ContractReview({
           accepted.
         </Notice>
       ) : null}
-      {missing.length > 0 || order.openDifferences > 0 ? null : order.mayTakeOver ? (
+      {order.state === "requested" ? (
         <p className="quiet">
           The customer requested it. Once the desk has taken it over, it can be accepted.
         </p>
-      ) : order.mayAccept ? (
+      ) : missing.length > 0 || order.openDifferences > 0 ? null : order.mayAccept ? (
         <Questions order={order} told={told} points={points} />
       ) : (
         <p className="quiet">The front desk or a quality manager accepts the order.</p>

@@ -148,6 +148,21 @@ const countsOf = (row: Row, held: ReadonlySet<string>): string => {
     .join(", ");
 };
 
+/** What was said, and who said it: the laboratory as a whole, or whoever it was of the customer's own people. */
+const notesOf = async (tx: Tx, orderId: string) => {
+  const notes = await tx.orderNote.findMany({ where: { orderId }, orderBy: { id: "asc" } });
+  const ids = notes.flatMap(({ kind, saidById }) => (kind === "from-customer" && saidById ? [saidById] : []));
+  const people = await tx.person.findMany({
+    where: { id: { in: ids }, customerId: { not: null } },
+    select: { id: true, name: true },
+  });
+  return notes.map(({ kind, text, saidAt, saidById, saidByName }) => {
+    const name = people.find(({ id }) => id === saidById)?.name ?? saidByName;
+    const theirs = name === "" ? "you" : `you, ${name}`;
+    return { text, who: kind === "from-customer" ? theirs : "we", at: saidAt.toISOString() };
+  });
+};
+
 /** One order of the customer; another's number is simply not there. */
 export const portalOrderView = (actor: Actor, number: string) =>
   answer(actor, "portal.read", async (tx) => {
@@ -162,7 +177,6 @@ export const portalOrderView = (actor: Actor, number: string) =>
     const standingOf = ({ id }: { readonly id: string }) => standings.get(id) ?? ({ kind: "valid" } as const);
     const shown = certificates.map((one) => ({ ...one, standing: standingOf(one) }));
     const held = await heldSensorIds(tx, ids);
-    const notes = await tx.orderNote.findMany({ where: { orderId: row.id }, orderBy: { id: "asc" } });
     return {
       ...wholeSummaryOf(row),
       counts: countsOf(row, held),
@@ -171,9 +185,7 @@ export const portalOrderView = (actor: Actor, number: string) =>
       questions: (await loadOpenQuestions(tx, { orderId: row.id })).map(({ id, text, choices, serial }) => ({
         ...{ id, text, choices, serial },
       })),
-      notes: notes.map(({ kind, text, saidAt }) => ({
-        ...{ text, isOurs: kind !== "from-customer", at: saidAt.toISOString() },
-      })),
+      notes: await notesOf(tx, row.id),
       mayAnswer: actor.kind === "customer" && may(actor.roles, "portal.order"),
     };
   });

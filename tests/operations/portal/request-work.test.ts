@@ -1,8 +1,13 @@
+import { createElement } from "react";
+import { renderToStaticMarkup } from "react-dom/server";
 import { afterAll, beforeAll, expect, it } from "vitest";
+import { Notes } from "@/app/(portal)/portal/orders/[number]/notes";
 import { inScope } from "@/lib/data/in-scope";
 import { configurePublicUrl } from "@/lib/data/public-url";
 import type { Actor } from "@/lib/domain/staff/actor";
 import { execute } from "@/lib/operations/execute";
+import { noteOrder } from "@/lib/operations/order/note";
+import { takeOverOrder } from "@/lib/operations/order/take-over";
 import { addAddress } from "@/lib/operations/portal/add-address";
 import { requestWorkInPortal } from "@/lib/operations/portal/request-work";
 import { orderReturnAddressView } from "@/lib/views/order/return-address";
@@ -31,6 +36,7 @@ const kind = {
 } as const;
 const ask = (actor: Actor, more: object = {}) =>
   execute(requestWorkInPortal, actor, { kinds: [kind], ...more }, clock);
+const personOf = (actor: Actor): string => (actor.kind === "customer" ? actor.name : "");
 const orders = () => inScope({ kind: "laboratory" }, (tx) => tx.order.count());
 
 it("becomes an order that is asked for, in the customer's own unit, with a letter to each side", async () => {
@@ -104,6 +110,22 @@ it("goes to an address of one's own alone", async () => {
     id: null,
     givenUp: "Works 2",
   });
+});
+
+it("stays as it was written where the desk takes it over, by whoever wrote it", async () => {
+  const { number } = await ask(desk.northern.actor, { wishes: "Soon, please." });
+  const taken = { ...orderInput(desk.northern.customerId), number, version: 1 };
+  await execute(takeOverOrder, desk.frontDesk, taken, clock);
+  const told = { number, kind: "told-customer", text: "We begin on Monday.", isForCustomer: true } as const;
+  await execute(noteOrder, desk.frontDesk, told, clock);
+  const heard = { ...told, kind: "from-customer", text: "Monday suits them." } as const;
+  await execute(noteOrder, desk.frontDesk, heard, clock);
+  const { notes } = await portalOrderView(desk.northern.actor, number);
+  // What the desk wrote down for them names nobody of the laboratory.
+  expect(notes.map(({ who }) => who)).toEqual([`you, ${personOf(desk.northern.actor)}`, "we", "you"]);
+  expect(notes[0]?.text).toContain("Soon, please.");
+  const shown = renderToStaticMarkup(createElement(Notes, { notes }));
+  expect(shown).toMatch(/^<ul class="plain-list"><li><p><time[^>]*>2026-\d\d-\d\d<\/time>, you, /);
 });
 
 it("is for whoever may order", async () => {

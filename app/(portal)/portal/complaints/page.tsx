@@ -66,9 +66,12 @@ export default async function ComplaintsPage({ searchParams }: Props) {
               </p>
               <p className="lines">{complaint.description}</p>
               {complaint.told.map(({ text, at }) => (
-                <p key={at} className="lines">
-                  <Timestamp at={at} precision="day" />, we: {text}
-                </p>
+                <div key={at}>
+                  <p>
+                    <Timestamp at={at} precision="day" />, we:
+                  </p>
+                  <p className="lines">{text}</p>
+                </div>
               ))}
             </li>
           ))}

@@ -6,8 +6,11 @@ export function Notes({ notes }: { readonly notes: PortalOrder["notes"] }) {
   return (
     <ul className="plain-list">
       {notes.map((note) => (
-        <li key={note.at + note.text} className="lines">
-          <Timestamp at={note.at} precision="day" />, {note.isOurs ? "we" : "you"}: {note.text}
+        <li key={note.at + note.text}>
+          <p>
+            <Timestamp at={note.at} precision="day" />, {note.who}:
+          </p>
+          <p className="lines">{note.text}</p>
         </li>
       ))}
     </ul>

@@ -1,14 +1,22 @@
 import { StandingMark } from "@/app/_ui/standing-mark";
-import { hasEnded, type Standing, standingSentence } from "@/lib/domain/certificate/standing";
+import { endingParts, hasEnded, type Standing } from "@/lib/domain/certificate/standing";
 
 type Props = { readonly number: string; readonly standing: Standing };
 
-/** That a certificate stands no longer, and what counts instead; nothing where it stands. */
+/** That a certificate stands no longer, and what counts instead, as a link to it; nothing where it stands. */
 export function EndedNote({ number, standing }: Props) {
   if (!hasEnded(standing)) return null;
+  const { before, successor, after } = endingParts(number, standing);
+  const token = standing.kind === "withdrawn" ? undefined : standing.successorToken;
   return (
     <>
-      <StandingMark standing={standing} /> <strong>{standingSentence(number, standing)}</strong>{" "}
+      <StandingMark standing={standing} />{" "}
+      <strong>
+        {before}
+        {/* The page: it is there at once, where the PDF may still be in the making. */}
+        {token === undefined ? successor : <a href={`/api/certificates/${token}/html`}>{successor}</a>}
+        {after}
+      </strong>{" "}
     </>
   );
 }

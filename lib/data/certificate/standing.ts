@@ -16,9 +16,9 @@ export const loadStandings = async (
   });
   const successors = await tx.certificate.findMany({
     where: { id: { in: endings.flatMap(({ successorId }) => successorId ?? []) } },
-    select: { id: true, number: true },
+    select: { id: true, number: true, token: true },
   });
-  const numberOf = new Map(successors.map(({ id, number }) => [id, number]));
+  const successorOf = new Map(successors.map((one) => [one.id, one]));
   const made = new Set(files.map(({ certificateId }) => certificateId));
   const ended = new Map(endings.map((row) => [row.certificateId, row]));
   return new Map(
@@ -28,7 +28,9 @@ export const loadStandings = async (
       const told = { reason: ending.reason, at: ending.decidedAt.toISOString() };
       if (ending.kind === "withdrawn") return [id, { kind: "withdrawn", ...told }];
       const kind = ending.kind === "amended" ? "amended" : "replaced";
-      return [id, { kind, successor: numberOf.get(ending.successorId ?? "") ?? "", ...told }];
+      const next = successorOf.get(ending.successorId ?? "");
+      const successor = next ? { successor: next.number, successorToken: next.token } : { successor: "" };
+      return [id, { kind, ...successor, ...told }];
     }),
   );
 };

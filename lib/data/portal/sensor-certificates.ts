@@ -1,6 +1,7 @@
 import { loadStandings } from "@/lib/data/certificate/standing";
 import { CertificateContent } from "@/lib/domain/certificate/content";
 import type { Tx } from "../in-scope";
+import { loadSerialNames } from "./serial-names";
 
 /** Certificates that speak of any of these sensors, its own or one of a lot. */
 const certificateIds = async (tx: Tx, sensorIds: readonly string[]): Promise<readonly string[]> => {
@@ -17,12 +18,14 @@ const certificateIds = async (tx: Tx, sensorIds: readonly string[]): Promise<rea
 
 /**
  * A customer's sensors of one serial, and their certificates over the years, the oldest first. A sensor that comes again
- * has a new label; its serial and type say that it is the same.
+ * has a new label; its serial and type say that it is the same. A serial that a certificate was corrected to leads to the
+ * sensor as well as the one it was taken in with.
  */
 export const loadSensorCertificates = async (tx: Tx, customerId: string, serial: string) => {
+  const names = await loadSerialNames(tx, customerId);
   const sensors = await tx.sensor.findMany({
-    where: { customerId, serial },
-    select: { id: true, tag: true, typeLetter: true, construction: true, state: true },
+    where: { customerId, OR: [{ serial }, { id: { in: [...names.idsOf([serial])] } }] },
+    select: { id: true, tag: true, serial: true, typeLetter: true, construction: true, state: true },
     orderBy: { tag: "asc" },
   });
   const rows = await tx.certificate.findMany({
@@ -44,7 +47,7 @@ export const loadSensorCertificates = async (tx: Tx, customerId: string, serial:
     rows.map(({ id }) => id),
   );
   return {
-    sensors,
+    sensors: sensors.map((sensor) => ({ ...sensor, name: names.nameOf(sensor) })),
     certificates: rows.map(({ content, id, token, sensorId }) => ({
       ...{ token, sensorId },
       standing: standings.get(id) ?? ({ kind: "valid" } as const),

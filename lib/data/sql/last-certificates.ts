@@ -1,4 +1,5 @@
 import type { Tx } from "@/lib/data/in-scope";
+import { correctedSerials } from "./corrected-serials";
 
 export type LastCertificateRow = {
   readonly serial: string;
@@ -14,7 +15,7 @@ export type LastCertificateRow = {
 /**
  * The last certificate of each of a customer's sensors, by serial and type: a sensor that comes again has a new label. A
  * certificate of a lot speaks of each of its sensors. Whoever comes again and is not certified yet is here. One that was
- * withdrawn or followed is the last only of a sensor of which none stands.
+ * withdrawn or followed is the last only of a sensor of which none stands. A sensor goes by the serial it was corrected to.
  */
 export const lastCertificateRows = (tx: Tx, customerId: string): Promise<LastCertificateRow[]> =>
   tx.$queryRaw<LastCertificateRow[]>`
@@ -22,19 +23,21 @@ export const lastCertificateRows = (tx: Tx, customerId: string): Promise<LastCer
       SELECT sensor_id, id FROM certificate WHERE customer_id = ${customerId}::uuid
       UNION
       SELECT sensor_id, certificate_id FROM certificate_part WHERE customer_id = ${customerId}::uuid
-    )
-    SELECT DISTINCT ON (sensor.serial, sensor.type_letter)
-           sensor.serial, sensor.type_letter, sensor.tag, certificate.number,
+    ), corrected AS (${correctedSerials(customerId)})
+    SELECT DISTINCT ON (named.serial, sensor.type_letter)
+           named.serial, sensor.type_letter, sensor.tag, certificate.number,
            certificate.content::json ->> 'performedTo' AS performed_to, customer_order.number AS order_number,
-           EXISTS (
+           sensor.state NOT IN ('issued', 'collected') OR EXISTS (
              SELECT FROM sensor again
-              WHERE again.customer_id = ${customerId}::uuid AND again.serial = sensor.serial
+              WHERE again.customer_id = ${customerId}::uuid AND again.serial = named.serial
                 AND again.type_letter = sensor.type_letter AND again.state NOT IN ('issued', 'collected')
            ) AS is_here,
            ending.id IS NULL AS stands
       FROM spoken
       JOIN certificate ON certificate.id = spoken.id
       JOIN sensor ON sensor.id = spoken.sensor_id
+      LEFT JOIN corrected ON corrected.sensor_id = sensor.id
+     CROSS JOIN LATERAL (SELECT coalesce(corrected.serial, sensor.serial) AS serial) AS named
       JOIN customer_order ON customer_order.id = certificate.order_id
       LEFT JOIN certificate_ending ending ON ending.certificate_id = certificate.id
-     ORDER BY sensor.serial, sensor.type_letter, stands DESC, certificate.content::json ->> 'performedTo' DESC, certificate.number DESC`;
+     ORDER BY named.serial, sensor.type_letter, stands DESC, certificate.content::json ->> 'performedTo' DESC, certificate.number DESC`;

@@ -7,6 +7,8 @@ export type Standing =
       readonly kind: "amended" | "replaced";
       /** The number of the one that counts instead. */
       readonly successor: string;
+      /** Of its address; left out where this scope does not see it. */
+      readonly successorToken?: string;
       readonly reason: string;
       /** ISO 8601, UTC. */
       readonly at: string;
@@ -21,21 +23,31 @@ export const standingLabels: Readonly<Record<Standing["kind"], string>> = {
   withdrawn: "Withdrawn",
 };
 
-export const hasEnded = (
-  standing: Standing,
-): standing is Extract<Standing, { readonly kind: "amended" | "replaced" | "withdrawn" }> =>
+type Ended = Extract<Standing, { readonly kind: "amended" | "replaced" | "withdrawn" }>;
+
+export const hasEnded = (standing: Standing): standing is Ended =>
   standing.kind !== "pending" && standing.kind !== "valid";
+
+/** What became of it in one sentence, cut where the number of the one that counts instead stands: there it can be a link. */
+export const endingParts = (
+  number: string,
+  standing: Ended,
+): { readonly before: string; readonly successor: string; readonly after: string } => {
+  const since = standing.at.slice(0, 10);
+  const reason = ` Reason: ${standing.reason}`;
+  if (standing.kind === "withdrawn") {
+    const before = `${number} is withdrawn since ${since}: its results are not to be used.${reason}`;
+    return { before, successor: "", after: "" };
+  }
+  const { successor } = standing;
+  const before = `${number} is ${standing.kind} by ${successor} since ${since}: use `;
+  return { before, successor, after: `.${reason}` };
+};
 
 /** In one sentence, for whoever holds it. */
 export const standingSentence = (number: string, standing: Standing): string => {
-  switch (standing.kind) {
-    case "pending":
-      return `${number} is signed off; its document is being made.`;
-    case "valid":
-      return `${number} is valid.`;
-    case "withdrawn":
-      return `${number} is withdrawn since ${standing.at.slice(0, 10)}: its results are not to be used. Reason: ${standing.reason}`;
-    default:
-      return `${number} is ${standing.kind} by ${standing.successor} since ${standing.at.slice(0, 10)}: use ${standing.successor}. Reason: ${standing.reason}`;
-  }
+  if (standing.kind === "pending") return `${number} is signed off; its document is being made.`;
+  if (standing.kind === "valid") return `${number} is valid.`;
+  const { before, successor, after } = endingParts(number, standing);
+  return `${before}${successor}${after}`;
 };

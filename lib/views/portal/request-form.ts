@@ -1,6 +1,7 @@
 import type { Tx } from "@/lib/data/in-scope";
 import { orderOf, orderParts } from "@/lib/data/order/order-of";
 import { loadAddresses } from "@/lib/data/portal/address-store";
+import { loadSerialNames } from "@/lib/data/portal/serial-names";
 import { addressKindLabels } from "@/lib/domain/address/schema";
 import type { Order } from "@/lib/domain/order/types";
 import { draftOfUse } from "@/lib/domain/order/use-terms";
@@ -29,13 +30,23 @@ const kindOf = (line: Order["lines"][number], quantity: number): RequestedKind =
 };
 
 /** Each sensor as it was ordered last, like ones together. Row-level security shows no other customer's. */
-const askedAgain = async (tx: Tx, serials: readonly string[]) => {
+const askedAgain = async (tx: Tx, customerId: string, serials: readonly string[]) => {
   const wanted = [...new Set(serials)].slice(0, mostSensors);
-  const sensors = await tx.sensor.findMany({
-    where: { serial: { in: wanted } },
+  const names = await loadSerialNames(tx, customerId);
+  const taken = await tx.sensor.findMany({
+    where: { OR: [{ serial: { in: wanted } }, { id: { in: [...names.idsOf(wanted)] } }] },
     orderBy: { tag: "desc" },
-    select: { serial: true, typeLetter: true, orderLineId: true, line: { select: { orderId: true } } },
+    select: {
+      id: true,
+      serial: true,
+      typeLetter: true,
+      orderLineId: true,
+      line: { select: { orderId: true } },
+    },
   });
+  const sensors = taken
+    .map((sensor) => ({ ...sensor, serial: names.nameOf(sensor) }))
+    .filter(({ serial }) => wanted.includes(serial));
   const last = new Map<string, (typeof sensors)[number]>();
   for (const sensor of sensors) {
     const key = `${sensor.typeLetter} ${sensor.serial}`;
@@ -65,12 +76,13 @@ const orderedAgain = async (tx: Tx, number: string) => {
 /** What the form for a request offers, and what it begins with where sensors, or an order, are to be done once more. */
 export const requestFormView = (actor: Actor, serials: readonly string[], order?: string) =>
   answer(actor, "portal.order", async (tx) => {
-    const addresses = await loadAddresses(tx, customerIdOf(actor));
+    const customerId = customerIdOf(actor);
+    const addresses = await loadAddresses(tx, customerId);
     const again =
       order !== undefined
         ? await orderedAgain(tx, order)
         : serials.length > 0
-          ? await askedAgain(tx, serials)
+          ? await askedAgain(tx, customerId, serials)
           : { kinds: [], serials: [] };
     return {
       addresses: addresses

@@ -10,37 +10,61 @@ import type { Actor } from "@/lib/domain/staff/actor";
 import { customerIdOf } from "@/lib/domain/staff/customer-id-of";
 import { answer, found } from "../view";
 
+type Sensor = Awaited<ReturnType<typeof loadSensorCertificates>>["sensors"][number];
+
+/**
+ * Of the sensors that were ever called so, those that are: two may have borne one serial until a certificate was
+ * corrected. Where all were corrected to another one, whoever asks by the old serial is shown what became of it.
+ */
+const shownOf = (sensors: readonly Sensor[], serial: string) => {
+  const named = sensors.filter(({ name }) => name === serial);
+  const shown = named.length > 0 ? named : sensors;
+  const latest = found(shown.at(-1));
+  return { latest, tags: new Set(shown.map(({ tag }) => tag)) };
+};
+
 /** One sensor by its serial: where it is, its certificates, and how its errors went. Another's serial is not there. */
 export const portalSensorHistoryView = (actor: Actor, serial: string) =>
   answer(actor, "portal.read", async (tx) => {
     const customerId = customerIdOf(actor);
     const { sensors, certificates } = await loadSensorCertificates(tx, customerId, serial);
-    const latest = found(sensors.at(-1));
+    const { latest, tags } = shownOf(sensors, serial);
+    const everCalledSo = new Set(sensors.map(({ tag }) => tag));
     const own = certificates.flatMap(({ content, standing, token }) => {
       const sets = setsOf(content).filter(
-        ({ item }) => item.serial === serial && item.typeLetter === latest.typeLetter,
+        ({ item }) => everCalledSo.has(item.tag) && item.typeLetter === latest.typeLetter,
       );
       const [first] = sets;
-      return first ? [{ content, standing, token, sets, tag: first.item.tag }] : [];
+      return first ? [{ content, standing, token, sets, item: first.item }] : [];
     });
-    const { months, noticeDays, from } = intervalOf(await loadIntervals(tx, customerId), serial);
+    const { months, noticeDays, from } = intervalOf(await loadIntervals(tx, customerId), latest.name);
     return {
       serial,
       typeLetter: latest.typeLetter,
       construction: latest.construction,
       where: isSensorState(latest.state) ? plainSensorStates[latest.state] : "",
+      /** Its serial today. */
+      name: latest.name,
       interval: { months, noticeDays, from },
-      certificates: own.map(({ content, standing, token, tag }) => ({
+      /** What certificates were corrected to, and what was read when it came: where that is another serial. */
+      nowCalled: [...new Set(sensors.map(({ name }) => name))].filter((name) => name !== serial),
+      takenInAs: [...new Set(sensors.map((sensor) => sensor.serial))].filter((other) => other !== serial),
+      certificates: own.map(({ content, standing, token, item }) => ({
         standing,
         number: content.number,
-        tag,
+        tag: item.tag,
+        names: item.serial,
         order: content.order.number,
         performedOn: content.performedTo,
         issuedOn: content.issuedOn,
         href: `/api/certificates/${token}`,
       })),
       // What stands no longer is not drawn: what took its place is.
-      series: sensorHistory(own.flatMap(({ sets, standing }) => (hasEnded(standing) ? [] : sets))),
+      series: sensorHistory(
+        own.flatMap(({ sets, standing }) =>
+          hasEnded(standing) ? [] : sets.filter(({ item }) => tags.has(item.tag)),
+        ),
+      ),
     };
   });
 

@@ -108,7 +108,7 @@ describe("an amendment", () => {
       statements: [...before.statements, "The serial number was read from the label at the tail."],
     });
     expect(await standingOf(old.id)).toEqual({
-      ...{ kind: "amended", successor: number, reason },
+      ...{ kind: "amended", successor: number, successorToken: row.token, reason },
       at: signClock().toISOString(),
     });
     expect(await standingOf(row.id)).toEqual({ kind: "pending" });

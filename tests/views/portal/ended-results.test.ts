@@ -1,9 +1,12 @@
+import { renderToStaticMarkup } from "react-dom/server";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { EndedNote } from "@/app/_ui/ended-note";
 import { loadAmended } from "@/lib/data/amendment/load-amended";
 import { closeDatabase, configureDatabase } from "@/lib/data/client";
 import { hex } from "@/lib/data/hex";
 import { inScope } from "@/lib/data/in-scope";
 import { sha256 } from "@/lib/data/sha256";
+import type { Corrections } from "@/lib/domain/amendment/amendment";
 import { contentHash } from "@/lib/domain/certificate/content-hash";
 import { resultColumns } from "@/lib/domain/history/results-table";
 import { demand } from "@/lib/domain/refusal";
@@ -12,12 +15,14 @@ import { signOffAmendment } from "@/lib/operations/certificate/sign-off-amendmen
 import { withdrawCertificate } from "@/lib/operations/certificate/withdraw";
 import { execute } from "@/lib/operations/execute";
 import { setInterval as setRecallInterval } from "@/lib/operations/portal/set-interval";
+import { requestFormView } from "@/lib/views/portal/request-form";
 import { portalResultsFile } from "@/lib/views/portal/results-file";
 import { portalSensorHistoryView } from "@/lib/views/portal/sensor-history";
 import { portalSensorsView } from "@/lib/views/portal/sensors";
 import { portalOrderView } from "@/lib/views/portal-orders";
 import { buildRun } from "../../support/build-run";
 import { buildWorld, type World } from "../../support/build-world";
+import { codeOf } from "../../support/code-of";
 import { type TestDatabase, testDatabase } from "../../support/database";
 import { issueAllNow } from "../../support/issue-now";
 import { signClock, signingAct, signRun } from "../../support/sign-run";
@@ -33,10 +38,10 @@ let standing: string;
 let amended: string;
 let amendment: string;
 let withdrawn: string;
+let standingId: string;
 
-const amend = async (certificateId: string): Promise<string> => {
-  const asked = { certificateId, kind: "amendment" as const, reason: "the purchase order was misread" };
-  const corrections = { purchaseOrder: "PO-CORRECTED" };
+const amend = async (certificateId: string, corrections: Corrections): Promise<string> => {
+  const asked = { certificateId, kind: "amendment" as const, reason: "it was misread (invented)" };
   const { id } = await execute(askAmendment, world.people.quality, { ...asked, corrections }, signClock);
   const reviewedHash = await inScope(laboratory, async (tx) => {
     const certificate = await tx.certificate.findUniqueOrThrow({ where: { id: certificateId } });
@@ -58,7 +63,8 @@ beforeAll(async () => {
   const signed = await signRun(world.people.signatory, built);
   await issueAllNow();
   [standing, amended, withdrawn] = signed.map(({ number }) => number) as [string, string, string];
-  amendment = await amend(signed[1]!.id);
+  standingId = signed[0]!.id;
+  amendment = await amend(signed[1]!.id, { purchaseOrder: "PO-CORRECTED" });
   const reason = "Another sensor was measured (invented).";
   const ended = { certificateId: signed[2]!.id, reason };
   await execute(withdrawCertificate, world.people.quality, ended, signClock);
@@ -118,5 +124,59 @@ describe("a result that stands no longer", () => {
     expect(said.sort()).toEqual(
       [`${standing} valid`, `${amended} amended`, `${amendment} pending`, `${withdrawn} withdrawn`].sort(),
     );
+  });
+});
+
+describe("a sensor whose certificate was corrected to another serial", () => {
+  const corrected = "N-CORRECTED";
+  let successor: string;
+  beforeAll(async () => {
+    successor = await amend(standingId, { serial: corrected });
+  });
+
+  it("shows its results by either serial, and leads from each to the other", async () => {
+    const [before] = serials as [string];
+    for (const asked of [before, corrected]) {
+      const seen = await portalSensorHistoryView(world.people.north, asked);
+      expect(seen.series.map(({ points }) => points.map(({ certificate }) => certificate))).toEqual([
+        [successor],
+        [successor],
+      ]);
+      expect(seen.certificates.map((one) => [one.number, one.names, one.standing.kind])).toEqual([
+        [standing, before, "amended"],
+        [successor, corrected, "pending"],
+      ]);
+      expect(seen).toMatchObject({
+        name: corrected,
+        nowCalled: asked === before ? [corrected] : [],
+        takenInAs: asked === before ? [] : [before],
+      });
+    }
+    const { token } = await inScope(laboratory, (tx) =>
+      tx.certificate.findUniqueOrThrow({ where: { number: successor } }),
+    );
+    const [ended] = (await portalSensorHistoryView(world.people.north, corrected)).certificates;
+    expect(renderToStaticMarkup(EndedNote({ number: standing, standing: ended!.standing }))).toContain(
+      `use <a href="/api/certificates/${token}/html">${successor}</a>.`,
+    );
+  });
+
+  it("is listed, and asked for again, by its serial of today", async () => {
+    const { sensors } = await portalSensorsView(world.people.north, new Date("2026-06-01T00:00:00Z"));
+    expect(sensors.map(({ serial, certificate, stands }) => [serial, certificate, stands])).toEqual([
+      [serials[2], withdrawn, false],
+      [corrected, successor, true],
+      [serials[1], amendment, true],
+    ]);
+    expect((await requestFormView(world.people.north, [corrected])).wishes).toContain(corrected);
+    await execute(setRecallInterval, world.people.north, { serial: corrected, months: "6" }, signClock);
+    expect((await portalSensorHistoryView(world.people.north, corrected)).interval).toMatchObject({
+      ...{ months: 6, from: "own" },
+    });
+  });
+
+  it("is not there for somebody else", async () => {
+    expect(await codeOf(portalSensorHistoryView(world.people.south, corrected))).toBe("not-found");
+    expect((await requestFormView(world.people.south, [corrected])).kinds).toEqual([]);
   });
 });

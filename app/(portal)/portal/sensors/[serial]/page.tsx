@@ -10,6 +10,7 @@ import { portalSensorHistoryView } from "@/lib/views/portal/sensor-history";
 import { requireCustomer } from "@/lib/web/auth";
 import { load } from "@/lib/web/load";
 import { IntervalForm } from "../interval-form";
+import { CorrectedSerial } from "./corrected-serial";
 import { SetpointHistory } from "./setpoint-history";
 
 type Props = { readonly params: Promise<{ readonly serial: string }> };
@@ -41,12 +42,13 @@ export default async function PortalSensorPage(props: Props) {
       }
       actions={
         may(actor.roles, "portal.order") ? (
-          <LinkButton href={`/portal/request?again=${encodeURIComponent(sensor.serial)}`}>
+          <LinkButton href={`/portal/request?again=${encodeURIComponent(sensor.name)}`}>
             Request it again
           </LinkButton>
         ) : null
       }
     >
+      <CorrectedSerial sensor={sensor} />
       <Section title="How it changed">
         {sensor.series.length === 0 ? <p>No result yet.</p> : null}
         {sensor.series.map((series) => (
@@ -60,7 +62,8 @@ export default async function PortalSensorPage(props: Props) {
             <li key={certificate.number}>
               <a href={certificate.href}>Download {certificate.number} (PDF)</a> or{" "}
               <a href={`${certificate.href}/html`}>read it as a page</a>, measured {certificate.performedOn},
-              order {certificate.order}.{" "}
+              order {certificate.order}
+              {certificate.names === sensor.serial ? "" : `, there named ${certificate.names}`}.{" "}
               <EndedNote number={certificate.number} standing={certificate.standing} />
             </li>
           ))}
@@ -69,7 +72,7 @@ export default async function PortalSensorPage(props: Props) {
       <Section title="How often" note="The interval is yours to set. It stands on no certificate.">
         {may(actor.roles, "portal.manage") ? (
           <IntervalForm
-            serial={sensor.serial}
+            serial={sensor.name}
             months={sensor.interval.months}
             noticeDays={sensor.interval.noticeDays}
           />

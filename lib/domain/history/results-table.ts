@@ -23,7 +23,14 @@ export const resultColumns = [
   "coverage_factor",
   "conformity",
   "remark",
+  "accredited_scope",
 ] as const;
+
+/** In the certificate's words: a result outside the scope is marked wherever it is reported, in a table as well. */
+const scopeWords = (scope: CertificateRow["scope"]): string =>
+  scope === undefined
+    ? "not stated"
+    : `${scope === "inside" ? "within" : "outside"} the scope of accreditation`;
 
 const isFahrenheit = (row: CertificateRow): boolean => row.setpoint.trim().endsWith("°F");
 
@@ -69,5 +76,6 @@ export const resultRows = (content: SpeakingContent): readonly (readonly string[
       row.coverageFactor,
       row.conformity.state,
       row.remark,
+      scopeWords(row.scope),
     ]),
   );

@@ -1,5 +1,7 @@
 import { expect, it } from "vitest";
+import { english } from "@/lib/domain/certificate/catalogue/settle";
 import type { CertificateRow } from "@/lib/domain/certificate/content";
+import { allInScope, someOutsideScope } from "@/lib/domain/certificate/texts";
 import { fahrenheitDifference, resultColumns, resultRows } from "@/lib/domain/history/results-table";
 
 it.each([
@@ -41,6 +43,24 @@ it("is one row a result, in the customer's unit, with the certificate's figures 
     ...{ error_celsius: "\u22121.3", sensor_serial: "S1", conformity: "pass" },
   });
   expect(named[1]).toMatchObject({ setpoint: "1000", unit: "°C", error: "\u22121.3" });
+});
+
+it("marks each result outside the scope of accreditation, in the words of the certificate", () => {
+  const source = {
+    ...{ number: "C-1", issuedOn: "2026-03-05", performedTo: "2026-03-04" },
+    order: { number: "O-1", purchaseOrder: "" },
+    item: { serial: "S1", tag: "T-1", typeLetter: "K" },
+    rows: [{ ...row("600 °C"), scope: "inside" }, { ...row("1000 °C"), scope: "outside" }, row("1200 °C")],
+  } as unknown as Parameters<typeof resultRows>[0];
+  const column = resultColumns.indexOf("accredited_scope");
+  expect(resultRows(source).map((cells) => cells[column])).toEqual([
+    "within the scope of accreditation",
+    "outside the scope of accreditation",
+    "not stated",
+  ]);
+  const printed = `${english(allInScope)} ${someOutsideScope}`;
+  for (const word of ["within", "outside", "scope of accreditation"])
+    expect(printed.toLowerCase()).toContain(word);
 });
 
 it("has the rows of each sensor and set of a certificate that speaks of several", () => {

@@ -11,7 +11,7 @@ type Named = { readonly id: string; readonly number: string };
 export const withStandings = async <T extends Named>(
   tx: Tx,
   certificates: readonly T[],
-): Promise<readonly (T & { readonly standing: Standing })[]> => {
+): Promise<(T & { readonly standing: Standing })[]> => {
   const standings = await loadStandings(
     tx,
     certificates.map(({ id }) => id),

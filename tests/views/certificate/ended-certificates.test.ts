@@ -12,6 +12,7 @@ import { signOffAmendment } from "@/lib/operations/certificate/sign-off-amendmen
 import { withdrawCertificate } from "@/lib/operations/certificate/withdraw";
 import { execute } from "@/lib/operations/execute";
 import { orderView } from "@/lib/views/order/order";
+import { reviewRunView } from "@/lib/views/review-run";
 import { sensorView } from "@/lib/views/sensor/sensor";
 import { buildRun } from "../../support/build-run";
 import { buildWorld, type World } from "../../support/build-world";
@@ -25,6 +26,7 @@ const laboratory = { kind: "laboratory" } as const;
 let database: TestDatabase;
 let world: World;
 let order: string;
+let run: string;
 let tags: readonly string[];
 let standing: string;
 let withdrawn: string;
@@ -55,6 +57,7 @@ beforeAll(async () => {
   world = await buildWorld();
   const built = await buildRun(world, { owners: ["north", "north", "north"] });
   order = built.orders[0]!.number;
+  run = built.run.number;
   tags = built.sensors.map(({ tag }) => tag);
   const signed = await signRun(world.people.signatory, built);
   await issueAllNow();
@@ -90,5 +93,12 @@ describe("a certificate that stands no longer is said to be so", () => {
     const seen = [];
     for (const tag of tags) seen.push((await sensorView(world.people.desk, tag)).certificates.map(said));
     expect(seen).toEqual(ofEach());
+  });
+
+  it("in the review of its run, where nothing followed it", async () => {
+    const { sensors } = await reviewRunView(world.people.signatory, run);
+    expect(sensors.map(({ certificate }) => certificate && said(certificate))).toEqual(
+      ofEach().map(([first]) => first),
+    );
   });
 });

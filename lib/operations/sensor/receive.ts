@@ -12,7 +12,7 @@ export const receiveSensors = defineOperation({
   input: ReceiveSensorsInput,
   perform: async ({ actor, now, tx }, input) => {
     const order = await demandOrder(tx, input.orderNumber);
-    const { tags, deviating, events } = await takeIn(tx, {
+    const { tags, deviating, twice, events } = await takeIn(tx, {
       order,
       position: input.position,
       receivedOn: input.receivedOn,
@@ -22,7 +22,7 @@ export const receiveSensors = defineOperation({
     });
     const before = order.lines.reduce((sum, { quantity, sensors }) => sum + quantity - sensors.length, 0);
     return {
-      value: { orderNumber: order.number, tags, deviating, toCome: before - tags.length },
+      value: { orderNumber: order.number, tags, deviating, twice, toCome: before - tags.length },
       events: events as [AuditEvent, ...AuditEvent[]],
     };
   },

@@ -3,6 +3,7 @@ import { holdDeviating } from "@/lib/data/hold/hold-deviating";
 import type { Tx } from "@/lib/data/in-scope";
 import { loadIntakePolicy } from "@/lib/data/intake/intake-policy-store";
 import { insertSensors } from "@/lib/data/sensor/insert-sensors";
+import { sensorsStillHere } from "@/lib/data/sensor/still-here";
 import { type AuditEvent, eventOf } from "@/lib/domain/audit/define-event";
 import { assessIntake } from "@/lib/domain/intake/assess-intake";
 import { failedChecks } from "@/lib/domain/intake/findings";
@@ -14,6 +15,7 @@ import { sensorEvents } from "@/lib/domain/sensor/events";
 import { conditionWith, intakeFindings } from "@/lib/domain/sensor/intake-findings";
 import { decideReceipt } from "@/lib/domain/sensor/rules";
 import type { SensorAtIntake } from "@/lib/domain/sensor/schema";
+import { stillHereAs } from "@/lib/domain/sensor/still-here";
 
 type Arrival = {
   readonly order: Order;
@@ -29,6 +31,8 @@ export type TakenIn = {
   readonly tags: readonly string[];
   /** Those that a check found outside its limit. */
   readonly deviating: readonly string[];
+  /** Those whose serial is in the house under another label too. */
+  readonly twice: readonly string[];
   readonly events: readonly AuditEvent[];
 };
 
@@ -59,6 +63,7 @@ export const takeIn = async (tx: Tx, arrival: Arrival): Promise<TakenIn> => {
     const findings = assessIntake(policy, line.typeLetter, sensor);
     return { ...sensor, ...conditionWith(sensor, findings), findings };
   });
+  const known = await sensorsStillHere(tx, order);
   const stored = await insertSensors(
     tx,
     { customerId: order.customerId, line, receivedOn, takenInById: arrival.takenInById, takenInAt: now },
@@ -90,6 +95,10 @@ export const takeIn = async (tx: Tx, arrival: Arrival): Promise<TakenIn> => {
     deviating: stored.flatMap(({ tag }, index) =>
       failedChecks(assessed[index]!.findings).length > 0 ? [tag] : [],
     ),
+    twice: stored.flatMap(({ tag }, index) => {
+      const { typeLetter } = line;
+      return stillHereAs(known, { serial: assessed[index]!.serial, typeLetter }) ? [tag] : [];
+    }),
     events: [...events, ...held],
   };
 };

@@ -1,6 +1,7 @@
 import { hex } from "@/lib/data/hex";
 import { loadIntakePolicy } from "@/lib/data/intake/intake-policy-store";
 import { loadOrder } from "@/lib/data/order/load-order";
+import { sensorsStillHere } from "@/lib/data/sensor/still-here";
 import { sha256 } from "@/lib/data/sha256";
 import { assessIntake } from "@/lib/domain/intake/assess-intake";
 import { listRefusal } from "@/lib/domain/intake/file-refusal";
@@ -10,6 +11,7 @@ import { sharedAndOwn } from "@/lib/domain/intake/preview";
 import type { Order } from "@/lib/domain/order/types";
 import { Refused } from "@/lib/domain/refusal";
 import { decideReceipt } from "@/lib/domain/sensor/rules";
+import { stillHereAs } from "@/lib/domain/sensor/still-here";
 import type { Actor } from "@/lib/domain/staff/actor";
 import { readSensorFile } from "@/lib/files/sensor-list/read-sensor-file";
 import { answer, found } from "../view";
@@ -36,6 +38,7 @@ export const intakePreviewView = (actor: Actor, { number, position, bytes }: Ask
     if (!read.ok) throw new Refused(listRefusal(read.problems));
     const groups = groupByLine(read.sensors);
     demandRoom(order, groups);
+    const known = await sensorsStillHere(tx, order);
     const { policy } = await loadIntakePolicy(tx);
     return {
       format: read.format,
@@ -54,6 +57,7 @@ export const intakePreviewView = (actor: Actor, { number, position, bytes }: Ask
             row: sensor.line,
             serial: sensor.serial,
             own: own[index] ?? [],
+            stillHereAs: stillHereAs(known, { serial: sensor.serial, typeLetter: line.typeLetter }),
             outside: failedChecks(assessIntake(policy, line.typeLetter, sensor)),
           })),
         };

@@ -1,4 +1,6 @@
 import { loadOrder } from "@/lib/data/order/load-order";
+import { sensorsStillHere } from "@/lib/data/sensor/still-here";
+import { stillHereAs } from "@/lib/domain/sensor/still-here";
 import type { Actor } from "@/lib/domain/staff/actor";
 import { answer, found } from "../view";
 
@@ -10,6 +12,8 @@ export const receivableView = (actor: Actor, number: string) =>
       where: { id: order.customerId },
       select: { name: true },
     });
+    const known = await sensorsStillHere(tx, order);
+    const types: readonly string[] = order.lines.map(({ typeLetter }) => typeLetter);
     return {
       number: order.number,
       customer: customer.name,
@@ -17,6 +21,15 @@ export const receivableView = (actor: Actor, number: string) =>
       state: order.state,
       /** The customer's rule set asks for lot and roll of each sensor. */
       asksForRolls: order.ruleSet === "audited-heat-treatment",
+      /** The customer's sensors of other orders, of a type of this one, that have not left the house. */
+      stillHere: known.filter(({ typeLetter }) => types.includes(typeLetter)),
+      /** Taken in for this order, and in the house under another label too. */
+      twice: order.lines.flatMap(({ typeLetter, sensors }) =>
+        sensors.flatMap(({ serial, tag, state }) => {
+          const other = state === "collected" ? null : stillHereAs(known, { serial, typeLetter });
+          return other === null ? [] : [{ serial, tag, other }];
+        }),
+      ),
       lines: order.lines.map((line) => ({
         position: line.position,
         typeLetter: line.typeLetter,

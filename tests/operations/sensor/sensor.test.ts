@@ -6,6 +6,8 @@ import { setSensorState } from "@/lib/data/sensor/set-state";
 import { execute } from "@/lib/operations/execute";
 import { collectSensor } from "@/lib/operations/sensor/collect";
 import { receiveSensors } from "@/lib/operations/sensor/receive";
+import { intakePreviewView } from "@/lib/views/order/intake-preview";
+import { receivableView } from "@/lib/views/order/receivable";
 import { auditSentences, clock, type FrontDesk, openFrontDesk, refusalOf } from "../../support/front-desk";
 import { accepted, intakeInput, lineInput, orderInput, received, recorded } from "../../support/orders";
 
@@ -76,6 +78,25 @@ describe("receiving sensors", () => {
       });
     expect((await sensorsOf(number)).map(({ serial }) => serial)).toEqual(["A1"]);
     expect(await auditSentences()).toEqual(before);
+  });
+
+  it("names a serial that is in the house under another label, and takes it in all the same", async () => {
+    const first = await order();
+    const [tag] = await received(desk, first, "twin-1");
+    const number = await order({ lines: [lineInput, { ...lineInput, typeLetter: "N" }] });
+    const list = { number, position: 1, bytes: new TextEncoder().encode("serial\nTWIN-1\nother\n") };
+    const [group] = (await intakePreviewView(desk.frontDesk, list)).groups;
+    expect(group?.sensors.map(({ stillHereAs }) => stillHereAs)).toEqual([tag, null]);
+    const come = (serials: string, position = 1) =>
+      execute(receiveSensors, desk.frontDesk, { ...intakeInput(number, serials), position }, clock);
+    const { tags, twice } = await come("TWIN-1\nother");
+    expect(twice).toEqual([tags[0]]);
+    const view = () => receivableView(desk.frontDesk, number);
+    expect((await view()).twice).toEqual([{ serial: "TWIN-1", tag: tags[0], other: tag }]);
+    expect((await come("twin-1x", 2)).twice, "another serial").toEqual([]);
+    const left = { tag: tag!, handedOver: "in-person" as const, reason: "taken back" };
+    await execute(collectSensor, desk.frontDesk, left, clock);
+    expect((await view()).twice, "the first one left").toEqual([]);
   });
 
   it("waits for acceptance, names a line that is not there, and a day to come", async () => {

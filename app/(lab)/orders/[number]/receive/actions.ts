@@ -20,10 +20,11 @@ const receive = formAction(receiveSensors, {
     ),
     each: rows(data, "each", checkFields),
   }),
-  // The next kind of sensor comes out of the same box: the form again, until all are here.
-  done: ({ orderNumber, tags, deviating, toCome }) => ({
+  // The next kind of sensor comes out of the same box: the form again, until all are here. A serial that is in the
+  // house twice is named there.
+  done: ({ orderNumber, tags, deviating, twice, toCome }) => ({
     redirect:
-      toCome > 0
+      toCome > 0 || twice.length > 0
         ? `/orders/${orderNumber}/receive?taken=${tags.length}&deviating=${deviating.length}`
         : `/orders/${orderNumber}#sensors`,
   }),

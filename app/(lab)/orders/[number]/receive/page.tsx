@@ -13,6 +13,7 @@ import { BuildFields } from "../../../sensors/build-fields";
 import { receiveSensorsAction } from "./actions";
 import { ChecksForAll } from "./checks-for-all";
 import { SerialsAndChecks } from "./serials-and-checks.client";
+import { StillHere } from "./still-here";
 import { TakenIn } from "./taken-in";
 
 export const metadata = { title: "Take sensors in" };
@@ -37,6 +38,7 @@ export default async function ReceivePage({ params, searchParams }: Props) {
       lead={`For order ${order.number} of ${order.customer}. All sensors of one paste are stored, or none.`}
       actions={<LinkButton href={`/orders/${order.number}/receive/file`}>From a file</LinkButton>}
     >
+      <StillHere twice={order.twice} />
       <TakenIn number={order.number} {...(await searchParams)} />
       {order.isOpen && open.length > 0 ? (
         <ActionForm action={receiveSensorsAction} label="Take sensors in" shape="wide">
@@ -62,7 +64,7 @@ export default async function ReceivePage({ params, searchParams }: Props) {
               is. Both ends are measured.
             </Notice>
           ) : null}
-          <SerialsAndChecks>
+          <SerialsAndChecks stillHere={order.stillHere}>
             <ChecksForAll />
             <BuildFields />
           </SerialsAndChecks>

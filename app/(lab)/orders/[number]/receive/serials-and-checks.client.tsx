@@ -4,8 +4,10 @@ import { describedBy } from "@/app/_ui/described-by";
 import { FieldFrame } from "@/app/_ui/field-frame";
 import { useField, useFormState } from "@/app/_ui/form-context.client";
 import { pastedSerials, serialKey } from "@/lib/domain/sensor/serials";
+import type { SensorHere } from "@/lib/domain/sensor/still-here";
 import { type CheckDrafts, type CheckField, keptDrafts, keptSerials, noDraft } from "./check-draft";
 import { SensorChecks } from "./sensor-checks.client";
+import { SerialsHere } from "./serials-here";
 
 /** As the operation has it: lib/domain/sensor/schema.ts. */
 const longestPaste = 40_000;
@@ -13,10 +15,12 @@ const longestPaste = 40_000;
 type Props = {
   /** The fields that hold for all sensors of the paste; they stand between the serials and the table. */
   readonly children: ReactNode;
+  /** The customer's sensors that have not left the house. */
+  readonly stillHere: readonly SensorHere[];
 };
 
 /** The pasted serials, and a row for each as soon as it is there. */
-export function SerialsAndChecks({ children }: Props) {
+export function SerialsAndChecks({ children, stillHere }: Props) {
   const state = useFormState();
   const { id, error } = useField("serials");
   const [text, setText] = useState(() => keptSerials(state));
@@ -55,6 +59,7 @@ export function SerialsAndChecks({ children }: Props) {
         />
       </FieldFrame>
       {isTooLong ? <input type="hidden" name="serials" value={text.slice(0, longestPaste + 1)} /> : null}
+      <SerialsHere serials={serials} known={stillHere} />
       {children}
       {serials.length > 0 ? (
         <SensorChecks key={seen.times} serials={serials} drafts={drafts} onChange={change} />

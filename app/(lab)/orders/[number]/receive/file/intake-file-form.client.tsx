@@ -22,10 +22,14 @@ type Props = {
 const outsideIn = ({ preview }: LookedAt): number =>
   preview.groups.flatMap(({ sensors }) => sensors).filter(({ outside }) => outside.length > 0).length;
 
+const twiceIn = ({ preview }: LookedAt): number =>
+  preview.groups.flatMap(({ sensors }) => sensors).filter(({ stillHereAs }) => stillHereAs).length;
+
 type LookedProps = { readonly looked: LookedAt; readonly today: string };
 
 const Looked = ({ looked, today }: LookedProps) => {
   const outside = outsideIn(looked);
+  const twice = twiceIn(looked);
   return (
     <>
       <input type="hidden" name="keptName" value={looked.fileName} />
@@ -33,7 +37,8 @@ const Looked = ({ looked, today }: LookedProps) => {
       <input type="hidden" name="position" value={looked.position} />
       <p role="status">
         {looked.fileName} ({looked.preview.format}) was read: {looked.preview.count} sensors
-        {outside > 0 ? `, ${outside} outside the limits of intake` : ""}. Nothing is stored yet.
+        {outside > 0 ? `, ${outside} outside the limits of intake` : ""}
+        {twice > 0 ? `, ${twice} whose serial is still here under another label` : ""}. Nothing is stored yet.
       </p>
       {looked.preview.groups.map((group) => (
         <PreviewTable key={group.position} group={group} />

@@ -27,9 +27,21 @@ export function PreviewTable({ group }: Props) {
         columns={columns}
         rows={group.sensors.map((sensor) => ({
           key: String(sensor.row),
-          tone: sensor.outside.length > 0 ? ("watch" as const) : undefined,
+          tone: sensor.outside.length > 0 || sensor.stillHereAs ? ("watch" as const) : undefined,
           cells: {
-            serial: sensor.serial,
+            serial: sensor.stillHereAs ? (
+              <>
+                {sensor.serial}{" "}
+                <StateMark
+                  state="still-here"
+                  shape="triangle"
+                  tone="watch"
+                  label={`${sensor.stillHereAs} with this serial is still here`}
+                />
+              </>
+            ) : (
+              sensor.serial
+            ),
             row: sensor.row,
             own: sensor.own.map(({ label, value }) => `${label}: ${value}`).join("; "),
             limits:

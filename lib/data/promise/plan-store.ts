@@ -75,7 +75,7 @@ export const loadWaitingOrders = async (tx: Tx): Promise<readonly PlannedOrder[]
   return rows.map(orderOf).filter(({ groups }) => groups.length > 0);
 };
 
-/** Hours that are taken and not over, of an order other than this one. */
+/** Hours that are taken and not over, of an order other than this one, each with whose they are. */
 export const loadTaken = async (
   tx: Tx,
   now: Date,
@@ -85,9 +85,17 @@ export const loadTaken = async (
     where: { isReleased: false, endsAt: { gt: now } },
     orderBy: [{ startsAt: "asc" }, { id: "asc" }],
   });
+  const ids = (of: (row: (typeof rows)[number]) => string | null) => rows.flatMap((row) => of(row) ?? []);
+  const numbered = { id: true, number: true } as const;
+  const named = [
+    ...(await tx.order.findMany({ where: { id: { in: ids((row) => row.orderId) } }, select: numbered })),
+    ...(await tx.run.findMany({ where: { id: { in: ids((row) => row.runId) } }, select: numbered })),
+  ];
+  const numbers = new Map(named.map(({ id, number }) => [id, number]));
   return rows
     .filter(({ orderId }) => orderId === null || orderId !== exceptOrderId)
     .map((row) => ({
+      of: numbers.get(row.orderId ?? row.runId ?? "") ?? "",
       furnaceId: row.furnaceId,
       startsAt: row.startsAt.getTime(),
       endsAt: row.endsAt.getTime(),

@@ -9,7 +9,10 @@ import {
 } from "./furnace-hours";
 import type { PromisePolicy } from "./policy";
 
-export type Taken = { readonly furnaceId: string; readonly startsAt: number; readonly endsAt: number };
+type Hours = { readonly furnaceId: string; readonly startsAt: number; readonly endsAt: number };
+
+/** Hours of a furnace that are somebody's: the number of the order or run; empty = of neither. */
+export type Taken = Hours & { readonly of: string };
 
 export type PlannedOrder = {
   readonly number: string;
@@ -19,7 +22,7 @@ export type PlannedOrder = {
   readonly groups: readonly PlannedGroup[];
 };
 
-export type ProposedSlot = Taken & {
+export type ProposedSlot = Hours & {
   readonly furnaceTag: string;
   readonly sensors: number;
   readonly setpointsCelsius: readonly number[];
@@ -31,7 +34,7 @@ export type PromiseProposal =
       readonly promisedOn: string;
       readonly furnaceHours: number;
       readonly slots: readonly ProposedSlot[];
-      /** Orders that wait without a promise and go before it. */
+      /** Whose hours lie in front of its own in the same furnace, promised or waiting to be, in their order. */
       readonly ahead: readonly string[];
     }
   | { readonly kind: "impossible"; readonly reason: string };
@@ -54,9 +57,9 @@ const firstGap = (
   furnaceId: string,
   hours: { readonly attended: number; readonly cooling: number },
   from: number,
-  taken: readonly Taken[],
+  taken: readonly Hours[],
   policy: PromisePolicy,
-): Taken => {
+): Hours => {
   const busy = taken.filter((slot) => slot.furnaceId === furnaceId);
   let startsAt = nextWork(from, policy);
   for (;;) {
@@ -70,7 +73,7 @@ const firstGap = (
 const inFurnace = (
   group: PlannedGroup,
   furnace: PlannedFurnace,
-  taken: readonly Taken[],
+  taken: readonly Hours[],
   plan: Plan,
 ): ProposedSlot[] => {
   const hours = loadHours(group, furnace, plan.policy);
@@ -89,7 +92,7 @@ const inFurnace = (
 /** The furnace that is done with the group first; by tag where two are. null = none reaches it. */
 const bestFor = (
   group: PlannedGroup,
-  taken: readonly Taken[],
+  taken: readonly Hours[],
   plan: Plan,
 ): readonly ProposedSlot[] | null => {
   const end = (slots: readonly ProposedSlot[]): number => slots.at(-1)?.endsAt ?? plan.from;
@@ -103,11 +106,24 @@ const bestFor = (
 };
 
 /** Express before standard, then who has waited longer; what no furnace reaches waits for nobody. */
-const aheadOf = ({ order, waiting }: Plan): readonly PlannedOrder[] => {
+const sooner = ({ order, waiting }: Plan): readonly PlannedOrder[] => {
   const rank = ({ urgency }: PlannedOrder): number => (urgency === "express" ? 0 : 1);
   const before = (left: PlannedOrder, right: PlannedOrder): number =>
     rank(left) - rank(right) || left.since - right.since || (left.number < right.number ? -1 : 1);
   return waiting.filter((one) => one.number !== order.number && before(one, order) < 0).toSorted(before);
+};
+
+/** Those whose hours keep a load from beginning sooner; what is over before the plan begins keeps nobody. */
+const inFront = (
+  slots: readonly ProposedSlot[],
+  taken: readonly Taken[],
+  from: number,
+): readonly string[] => {
+  const earlier = taken
+    .filter(({ endsAt }) => endsAt > from)
+    .filter((one) => slots.some((own) => own.furnaceId === one.furnaceId && one.startsAt < own.startsAt))
+    .toSorted((left, right) => left.startsAt - right.startsAt);
+  return [...new Set(earlier.map(({ of }) => of).filter(Boolean))];
 };
 
 const reachOf = (furnaces: readonly PlannedFurnace[]): string =>
@@ -124,9 +140,9 @@ const reachOf = (furnaces: readonly PlannedFurnace[]): string =>
 export const proposePromise = (plan: Plan): PromiseProposal => {
   const { order, policy } = plan;
   const taken = [...plan.taken];
-  const ahead = aheadOf(plan);
-  for (const group of ahead.flatMap(({ groups }) => groups))
-    taken.push(...(bestFor(group, taken, plan) ?? []));
+  for (const { groups, number } of sooner(plan))
+    for (const group of groups)
+      taken.push(...(bestFor(group, taken, plan) ?? []).map((slot) => ({ ...slot, of: number })));
   const slots: ProposedSlot[] = [];
   for (const group of order.groups.filter(({ sensors }) => sensors > 0)) {
     const found = bestFor(group, [...taken, ...slots], plan);
@@ -144,6 +160,6 @@ export const proposePromise = (plan: Plan): PromiseProposal => {
     promisedOn: workingDayAfter(readyAt, policy.reviewDays, policy),
     furnaceHours: Number((milliseconds / hour).toFixed(2)),
     slots,
-    ahead: ahead.map(({ number }) => number),
+    ahead: inFront(slots, taken, plan.from),
   };
 };

@@ -94,7 +94,7 @@ describe("the day an order can be promised for", () => {
 
   it("stands behind what is promised and who waits longer, in the furnace that is done first", () => {
     const taken = [
-      { furnaceId: "a", startsAt: at("2026-03-09T08:00:00"), endsAt: at("2026-03-11T12:00:00") },
+      { of: "", furnaceId: "a", startsAt: at("2026-03-09T08:00:00"), endsAt: at("2026-03-11T12:00:00") },
     ];
     expect(proposed({ taken }).slots[0]?.startsAt).toBe(at("2026-03-11T12:00:00"));
     const two = [furnace(), furnace({ id: "b", tag: "FUR-02" })];
@@ -107,13 +107,36 @@ describe("the day an order can be promised for", () => {
 
   it("puts express before all that is not promised, and moves nothing that is", () => {
     const taken = [
-      { furnaceId: "a", startsAt: at("2026-03-09T08:00:00"), endsAt: at("2026-03-09T12:00:00") },
+      { of: "", furnaceId: "a", startsAt: at("2026-03-09T08:00:00"), endsAt: at("2026-03-09T12:00:00") },
     ];
     const waiting = [order("O-1", { since: 1 }), order("O-2", { since: 2, urgency: "express" })];
     const express = proposed({ taken, waiting, order: order("O-9", { since: 9, urgency: "express" }) });
     expect(express.ahead).toEqual(["O-2"]);
     expect(proposed({ taken, waiting }).ahead).toEqual(["O-2", "O-1"]);
     for (const slot of express.slots) expect(slot.startsAt).toBeGreaterThanOrEqual(at("2026-03-09T12:00:00"));
+  });
+
+  it("names whose hours lie in front, and nobody whose hours lie behind, elsewhere, or are over", () => {
+    const hours = (of: string, furnaceId: string, starts: string, ends: string) => ({
+      ...{ of, furnaceId },
+      ...{ startsAt: at(`2026-03-${starts}:00:00`), endsAt: at(`2026-03-${ends}:00:00`) },
+    });
+    const taken = [
+      hours("O-6", "a", "09T08", "09T16"),
+      hours("O-5", "a", "06T08", "06T16"),
+      hours("", "a", "09T16", "09T17"),
+      hours("O-7", "b", "09T08", "13T16"),
+      hours("O-4", "a", "31T08", "31T16"),
+    ];
+    const furnaces = [furnace(), furnace({ id: "b", tag: "FUR-02" })];
+    const long = group({ sets: 2, sensors: 30, setpointsCelsius: [1150] });
+    const waiting = [order("O-8", { since: 1, groups: [long] }), order("O-1", { since: 2, groups: [] })];
+    const { ahead, slots } = proposed({ taken, furnaces: [furnaces[0]!], waiting });
+    expect(slots[0]?.startsAt).toBeGreaterThanOrEqual(at("2026-03-09T17:00:00"));
+    expect(ahead).toEqual(["O-6", "O-8"]);
+    expect(proposed({ taken, furnaces }).ahead).toEqual(["O-6"]);
+    // In the gap in front of a later promise.
+    expect(proposed({ taken: [hours("O-6", "a", "10T08", "10T16")] }).ahead).toEqual([]);
   });
 
   it("is none where no furnace reaches, and says which reach what", () => {
@@ -144,7 +167,7 @@ describe("the day an order can be promised for", () => {
     fc.assert(
       fc.property(fc.array(anyGroup, { minLength: 1, maxLength: 3 }), anyTaken, (groups, busy) => {
         const taken = busy.map(([start, hours]) => ({
-          furnaceId: "a",
+          ...{ of: "", furnaceId: "a" },
           startsAt: from + start * 3_600_000,
           endsAt: from + (start + hours) * 3_600_000,
         }));

@@ -57,7 +57,10 @@ describe("a promised day", () => {
   });
 
   it("may be another one, with a reason; never one that is past", async () => {
+    const [first] = (await furnaceQueueView(desk.technician, clock())).furnaces.flatMap((one) => one.slots);
     const number = await order();
+    // Behind the one whose hours are in front, promised though it is.
+    expect((await page(number)).proposal).toMatchObject({ ahead: [first?.order] });
     expect((await refusalOf(give(number, { promisedOn: "2026-12-01" }))).fields).toHaveProperty("reason");
     expect((await refusalOf(give(number, { promisedOn: "2026-10-14", reason: "x" }))).fields).toHaveProperty(
       "promisedOn",

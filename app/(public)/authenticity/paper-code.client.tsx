@@ -34,15 +34,16 @@ export function PaperCode(props: Props) {
   if (status.contentProof === "") return null;
   if (paperHash.kind === "broken")
     return (
-      <Notice kind="caution" title="Caution: the code on your paper was cut or changed">
-        What stands behind # in the address is no hash. Read the code on the paper again.
+      <Notice kind="caution" title="Caution: the code on your paper was not read whole">
+        What stands behind # in the address is no hash: it was cut, changed or mistyped. Read the code on the
+        paper again, or write the Content SHA-256 printed at its foot behind #.
       </Notice>
     );
   if (paperHash.kind === "absent")
     return (
       <p className="quiet">
-        Your address ends before #, so the paper itself was not compared: read the code on it, or drop the
-        file.
+        Your address ends before #: it names the document, and the paper itself was not compared. Read the
+        code on it, write the Content SHA-256 printed at its foot behind #, or drop the file.
       </p>
     );
   if (outcome === "same")

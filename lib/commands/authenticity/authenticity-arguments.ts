@@ -1,4 +1,5 @@
-import { type PaperHash, readPaperHash } from "@/lib/domain/authenticity/paper-hash";
+import type { PaperHash } from "@/lib/domain/authenticity/paper-hash";
+import { readTypedHash } from "@/lib/domain/authenticity/typed-hash";
 
 export type AuthenticityArguments =
   | { readonly kind: "help" }
@@ -43,7 +44,11 @@ export const authenticityArguments = (parameters: readonly string[]): Authentici
       : { kind: "page", out, keys };
   const [file] = files;
   if (file === undefined || files.length > 1) return refused("Name one certificate (PDF): see --help.");
-  const paperHash = readPaperHash((given.get("--hash") ?? "").replace(/^[^#]*#/, ""));
+  const paperHash = readTypedHash(given.get("--hash") ?? "");
+  if (paperHash.kind === "address")
+    return refused(
+      "The address alone names the document: give --hash what stands behind # in the code, or the Content SHA-256 printed at the foot.",
+    );
   if (paperHash.kind === "broken")
     return refused(
       "--hash takes what stands behind # in the code on paper: 64 hexadecimal digits, or 43 signs.",

@@ -1,6 +1,7 @@
 import { readAddress } from "@/lib/domain/authenticity/token";
 import { type Rule, ruled } from "./ruling";
 import { sameLog } from "./same-log";
+import { samePaper } from "./same-paper";
 
 /** Which document: the one whose page the paper leads to? */
 const sameDocument: Rule = (file, { token }) => {
@@ -21,40 +22,6 @@ const sameDocument: Rule = (file, { token }) => {
     title: "This is another document",
     reason: `${text} Drop the file that belongs to your paper.`,
   });
-};
-
-/** The content the paper was printed with, and the content in the file. */
-const samePaper: Rule = (file, { paperHash }) => {
-  const label = "The code on paper";
-  switch (paperHash.kind) {
-    case "absent":
-      return ruled(
-        "paper",
-        label,
-        "skipped",
-        "No hash came with the address: paper and file were not compared.",
-      );
-    case "broken": {
-      const text = "What stands behind # in the address is no hash: the code was cut or changed.";
-      return ruled("paper", label, "unknown", text, {
-        kind: "look",
-        title: "The code on your paper cannot be read",
-        reason: `${text} Read it again from the paper.`,
-      });
-    }
-    case "given": {
-      if (file.contentHash === null)
-        return ruled("paper", label, "unknown", "The file carries no content to compare with.");
-      if (file.contentHash === paperHash.hex)
-        return ruled("paper", label, "passed", "Paper and file carry the same content hash.");
-      const text = "The paper carries another content hash than the file: they do not say the same.";
-      return ruled("paper", label, "failed", text, {
-        kind: "bad",
-        title: "Paper and file do not belong together",
-        reason: `${text} Rely on neither until the laboratory has told you why.`,
-      });
-    }
-  }
 };
 
 /** A look-alike would serve a page and a list of keys of its own: the address in the document tells. */

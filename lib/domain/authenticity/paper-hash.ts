@@ -3,7 +3,9 @@ export type PaperHash =
   | { readonly kind: "given"; readonly hex: string }
   /** No code was read, or all behind the sign was lost. */
   | { readonly kind: "absent" }
-  /** Something stands there that is no hash: the code was cut or changed. */
+  /** The printed address was typed without a hash: it names the document, and says nothing of its content. */
+  | { readonly kind: "address"; readonly token: string }
+  /** Something stands there that is no hash: it was cut, changed or mistyped. */
   | { readonly kind: "broken" };
 
 const lettersOfBase64 = "ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789-_";

@@ -66,6 +66,7 @@ it("refuses what it does not understand", () => {
     ...[[], ["a.pdf", "b.pdf"], ["--loud", "a.pdf"], ["a.pdf", "--keys"], ["a.pdf", "--keys", "--hash"]],
     ...[
       ["a.pdf", "--hash", "12"],
+      ["a.pdf", "--hash", `https://calibration.example/authenticity/${sampleToken}`],
       ["--page", "o.html", "a.pdf"],
       ["--page", "o.html", "--hash", "1"],
     ],

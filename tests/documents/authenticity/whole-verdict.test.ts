@@ -5,6 +5,7 @@ import type { Around } from "@/lib/documents/authenticity/ruling";
 import { type WholeVerdict, wholeVerdict } from "@/lib/documents/authenticity/whole-verdict";
 import { readPaperHash } from "@/lib/domain/authenticity/paper-hash";
 import type { PublicStatus } from "@/lib/domain/authenticity/public-status";
+import { readTypedHash } from "@/lib/domain/authenticity/typed-hash";
 import {
   makeKeys,
   sampleContentAt,
@@ -73,6 +74,39 @@ describe("a good file", () => {
 
   it("stays genuine after its key has run out, by its timestamp", async () => {
     expect((await judge(sample.file, {}, new Date("2036-01-01T00:00:00Z"))).kind).toBe("good");
+  });
+});
+
+describe("what was typed from the paper", () => {
+  const typed = (text: string) =>
+    judge(sample.file, { ...{ host: null, status: null, token: null }, paperHash: readTypedHash(text) });
+
+  it("accuses nobody where it is the address alone, and says where the hash is", async () => {
+    for (const text of [
+      `https://${sampleHost}/authenticity/${sampleToken}`,
+      ` ${sampleHost}/authenticity/${sampleToken} `,
+      `https://${sampleHost}/authenticity/${sampleToken}#`,
+      sampleToken,
+    ]) {
+      const whole = await typed(text);
+      const check = whole.checks.find(({ key }) => key === "paper");
+      expect([text, whole.kind, check?.state]).toEqual([text, "good", "skipped"]);
+      expect(check?.text).toContain("names the document in the file");
+      expect(check?.text).toContain("Content SHA-256");
+    }
+  });
+
+  it("is compared where it is the hash at the foot, however it was spaced, or the whole code", async () => {
+    const spaced = sample.contentHash.replace(/(.{8})/g, "$1 ");
+    for (const text of [spaced, `https://${sampleHost}/authenticity/${sampleToken}#${sample.contentHash}`])
+      expect(stateOf(await typed(text), "paper")).toBe("passed");
+    expect((await typed(other.contentHash)).kind).toBe("bad");
+  });
+
+  it("is the address of another document", async () => {
+    expect(await typed(`https://${sampleHost}/authenticity/${otherToken}`)).toMatchObject({
+      ...{ kind: "look", title: "The address names another document" },
+    });
   });
 });
 
@@ -147,6 +181,9 @@ describe("what is left for a person to decide", () => {
     const cut = readPaperHash(sample.contentHash.slice(0, 40));
     expect((await judge(sample.file, { paperHash: cut })).title).toBe(
       "The code on your paper cannot be read",
+    );
+    expect((await judge(sample.file, { paperHash: readTypedHash("C-1") })).reason).toContain(
+      "Content SHA-256",
     );
     const lost = await judge(sample.file, { paperHash: readPaperHash("") });
     expect(lost.kind).toBe("good");

@@ -1,4 +1,4 @@
-import { readPaperHash } from "@/lib/domain/authenticity/paper-hash";
+import { readTypedHash } from "@/lib/domain/authenticity/typed-hash";
 import { KeyList } from "@/lib/domain/seal/key-list";
 import { sha256, toHex } from "../bytes";
 import { checkFile } from "../check-file";
@@ -27,7 +27,7 @@ const check = async (file: File): Promise<HTMLElement> => {
   const verdict = await checkFile(bytes, { keys, now: new Date() });
   const whole = wholeVerdict(verdict, {
     fileSha256: toHex(await sha256(bytes)),
-    paperHash: readPaperHash(typedHash.value.replace(/^[^#]*#/, "")),
+    paperHash: readTypedHash(typedHash.value),
     token: null,
     host: null,
     status: null,

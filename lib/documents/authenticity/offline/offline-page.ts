@@ -34,7 +34,7 @@ export const offlinePage = async (script: string, keys: KeyList): Promise<string
 <div id="drop">
 <label for="file">Drop the certificate (PDF) here, or choose it</label>
 <input id="file" type="file" accept=".pdf,application/pdf">
-<label for="hash">Address or hash in the code on the paper (if you hold it)</label>
+<label for="hash">Address or hash in the code on the paper, or the Content SHA-256 at its foot (if you hold it)</label>
 <input id="hash" type="text" autocomplete="off" spellcheck="false">
 </div>
 <div id="answer" aria-live="polite"></div>

@@ -1,3 +1,4 @@
+import { loadStanding } from "@/lib/data/certificate/standing";
 import type { Tx } from "@/lib/data/in-scope";
 import { loadLaterChanges } from "@/lib/data/trace/load-later-changes";
 import { loadTraceParts } from "@/lib/data/trace/load-trace-parts";
@@ -44,8 +45,8 @@ const isAt = (celsius: number | undefined, asked: number | null): boolean =>
   celsius !== undefined && asked !== null && Math.abs(celsius - asked) < 0.005;
 
 /**
- * The chain of one result of a certificate, as frozen at sign-off, with what was recorded since as known on a day: seven
- * statements, whatever is stored.
+ * The chain of one result of a certificate, as frozen at sign-off, with what was recorded since as known on a day, and what
+ * became of the certificate: ten statements, transaction and scope included, whatever is stored.
  */
 export const tracePageView = (
   actor: Actor,
@@ -64,6 +65,7 @@ export const tracePageView = (
     const largest = largestStep(chain, top);
     return {
       number,
+      standing: await loadStanding(tx, row.id),
       item: content.item,
       run: content.run.number,
       performedFrom: content.performedFrom,

@@ -1,5 +1,5 @@
 import type { Metadata } from "next";
-import Link from "next/link";
+import { CertificateName } from "@/app/_ui/certificate-name";
 import { DataTable } from "@/app/_ui/data-table";
 import { EmptyState } from "@/app/_ui/empty-state";
 import { FindForm } from "@/app/_ui/find-form";
@@ -40,7 +40,9 @@ export default async function TraceListPage({ searchParams }: Props) {
         rows={certificates.map((line) => ({
           key: line.number,
           cells: {
-            number: <Link href={`/trace/${line.number}`}>{line.number}</Link>,
+            number: (
+              <CertificateName number={line.number} standing={line.standing} href={`/trace/${line.number}`} />
+            ),
             sensor: (
               <>
                 {line.tag} <TypeLetter letter={line.typeLetter} />{" "}

@@ -14,6 +14,7 @@ import { execute } from "@/lib/operations/execute";
 import { orderView } from "@/lib/views/order/order";
 import { reviewRunView } from "@/lib/views/review-run";
 import { sensorView } from "@/lib/views/sensor/sensor";
+import { tracePageView } from "@/lib/views/trace-page";
 import { buildRun } from "../../support/build-run";
 import { buildWorld, type World } from "../../support/build-world";
 import { type TestDatabase, testDatabase } from "../../support/database";
@@ -101,4 +102,12 @@ describe("a certificate that stands no longer is said to be so", () => {
       ofEach().map(([first]) => first),
     );
   });
+});
+
+it("a chain is told with what its certificate is now, and which one counts instead", async () => {
+  const traced = async (number: string) =>
+    (await tracePageView(world.people.technician, number, { celsius: null, on: "2026-03-06" })).standing;
+  expect(await traced(standing)).toEqual({ kind: "valid" });
+  expect(await traced(line[0])).toMatchObject({ kind: "amended", successor: line[1] });
+  expect(await traced(withdrawn)).toMatchObject({ kind: "withdrawn", reason: /Another sensor/ });
 });

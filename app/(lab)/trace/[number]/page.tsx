@@ -2,6 +2,7 @@ import type { Metadata } from "next";
 import Link from "next/link";
 import { Breadcrumb } from "@/app/_ui/breadcrumb";
 import { TraceChart } from "@/app/_ui/drawing/trace-chart";
+import { EndedNotice } from "@/app/_ui/ended-notice";
 import { Page } from "@/app/_ui/page";
 import { Section } from "@/app/_ui/section";
 import { StateMark } from "@/app/_ui/state-mark";
@@ -50,6 +51,15 @@ export default async function TracePage({ params, searchParams }: Props) {
         </>
       }
     >
+      <EndedNotice
+        number={page.number}
+        standing={page.standing}
+        further={(successor) => (
+          <>
+            See <Link href={`/trace/${successor}`}>the chain of its results</Link>.
+          </>
+        )}
+      />
       <ResultChoice page={page} />
       <BreakList breaks={breaks} />
       {tree ? (

@@ -74,7 +74,7 @@ test("a good file passes, and a changed one, another one and other paper do not"
   await choose(page, "one.pdf", one.file);
   await expect(verdict(page)).toContainText("Paper and file do not belong together");
   await page.goto(`/authenticity/${one.token}#${one.contentHash.slice(0, 30)}`);
-  await expect(main).toContainText("the code on your paper was cut or changed");
+  await expect(main).toContainText("the code on your paper was not read whole");
 
   // Neither the hash on paper nor a byte of a file went anywhere, and nothing was left behind.
   expect(sent.filter((request) => !request.startsWith("GET "))).toEqual([]);

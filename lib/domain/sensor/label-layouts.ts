@@ -56,6 +56,13 @@ export const labelLayouts: Readonly<Record<LabelLayoutName, LabelLayout>> = {
 
 export const labelsPerPage = ({ sheet }: LabelLayout): number => (sheet ? sheet.columns * sheet.rows : 1);
 
+/** What is wrong with the place that printing begins at, with the remedy; null where nothing is. A roll has no places. */
+export const startProblem = (layout: LabelLayout, startAt: number): string | null => {
+  const most = labelsPerPage(layout);
+  if (!layout.sheet || (Number.isInteger(startAt) && startAt >= 1 && startAt <= most)) return null;
+  return `This sheet has ${most} labels: write a whole number from 1 to ${most}. On a fresh sheet the first free one is 1.`;
+};
+
 export type LabelPlace = {
   readonly page: number;
   readonly leftMillimetre: number;

@@ -4,7 +4,7 @@ import { sensorLabels } from "@/lib/documents/label/sensor-labels";
 import { type AuditEvent, eventOf } from "@/lib/domain/audit/define-event";
 import { Refused } from "@/lib/domain/refusal";
 import { sensorEvents } from "@/lib/domain/sensor/events";
-import { labelLayouts, labelsPerPage } from "@/lib/domain/sensor/label-layouts";
+import { labelLayouts, startProblem } from "@/lib/domain/sensor/label-layouts";
 import { PrintLabelsInput } from "@/lib/domain/sensor/schema";
 import { defineOperation } from "../operation";
 
@@ -24,12 +24,9 @@ export const printLabels = defineOperation({
         message: "There is no sensor to label here yet. Take the sensors in first.",
       });
     const layout = labelLayouts[input.layout];
-    if (input.startAt > labelsPerPage(layout) && layout.sheet)
-      throw new Refused({
-        code: "invalid",
-        message: "Nothing was printed.",
-        fields: { startAt: `This sheet has ${labelsPerPage(layout)} labels; begin at one of them.` },
-      });
+    const problem = startProblem(layout, input.startAt);
+    if (problem !== null)
+      throw new Refused({ code: "invalid", message: "Nothing was printed.", fields: { startAt: problem } });
     const printed = await printedBefore(
       tx,
       sensors.map(({ id }) => id),

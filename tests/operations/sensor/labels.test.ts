@@ -38,7 +38,9 @@ it("prints one label a sensor, without the customer's name, each time with its a
   expect(await pdfPages((await onSheet("23")).bytes)).toHaveLength(1);
   expect(await pdfPages((await onSheet("24")).bytes)).toHaveLength(2);
   const before = await auditSentences();
-  expect((await refusalOf(onSheet("25"))).fields?.startAt).toContain("24 labels");
+  expect((await refusalOf(onSheet("25"))).fields?.startAt).toContain(
+    "24 labels: write a whole number from 1 to 24",
+  );
   expect((await refusalOf(onSheet("0"))).fields?.startAt).toContain("from 1");
   expect(await auditSentences()).toEqual(before);
   expect(await refusalOf(print("T-999999"))).toMatchObject({ code: "not-found" });

@@ -1,4 +1,5 @@
 import { documentResponse, notHere, refusedResponse } from "@/app/api/certificates/document-response";
+import { Refused } from "@/lib/domain/refusal";
 import type { LabelLayoutName } from "@/lib/domain/sensor/label-layouts";
 import { execute } from "@/lib/operations/execute";
 import { printLabels } from "@/lib/operations/sensor/print-labels";
@@ -28,6 +29,15 @@ export async function POST(request: Request, { params }: Context): Promise<Respo
     const { bytes } = await execute(printLabels, actor, input, () => new Date());
     return documentResponse(bytes, `labels-${orderNumber}.pdf`, "application/pdf", "inline");
   } catch (error) {
+    // Without scripts the field refuses nothing: then this tab says it.
+    if (error instanceof Refused && error.refusal.code === "invalid")
+      return new Response(
+        `${[error.refusal.message, ...Object.values(error.refusal.fields ?? {})].join(" ")}\n`,
+        {
+          status: 422,
+          headers: { "content-type": "text/plain; charset=utf-8", "cache-control": "no-store" },
+        },
+      );
     return refusedResponse(error);
   }
 }

@@ -44,15 +44,16 @@ const fileTexts = {
 
 const verdictOf = ({ problems, differences, comparisons, unproved, file }: Recomputed) => {
   if (problems.length > 0) return { kind: "look", text: "The numbers could not be computed again" };
+  const other = file === "another" ? ", from another file than the one sealed with them" : "";
   if (differences.length > 0)
     return {
       kind: "bad",
-      text: `${differences.length} of ${comparisons.length} printed figures come out otherwise`,
+      text: `${differences.length} of ${comparisons.length} printed figures come out otherwise${other}`,
     };
   if (unproved.length > 0)
     return {
       kind: "bad",
-      text: "The figures come out again, but not all readings are those the laboratory recorded",
+      text: `The figures come out again${other}, but not all readings are those the laboratory recorded`,
     };
   if (file === "another")
     return {

@@ -78,6 +78,38 @@ const tablesOf = (page: Spoken, title: Said): readonly OfOne[] =>
     { heading: title, rows: page.content.rows },
   ];
 
+type InFahrenheit = {
+  readonly row: CertificateRow;
+  readonly said: NonNullable<CertificateRow["fahrenheit"]>;
+};
+
+/** The same results in the unit they were ordered in; nothing where that is °C. */
+const inFahrenheit = (page: Spoken, rows: Rows): Html | null => {
+  const stated = rows.flatMap((row) => (row.fahrenheit ? [{ row, said: row.fahrenheit }] : []));
+  if (stated.length === 0) return null;
+  const { caption } = page.words;
+  const number = (header: Said, cell: (one: InFahrenheit) => string): Column<InFahrenheit> => ({
+    ...{ header, unit: ["°F"], isNumber: true, cell },
+  });
+  const columns: readonly Column<InFahrenheit>[] = [
+    { header: caption("setpoint"), unit: caption("asOrdered"), cell: ({ row }) => setpoint(row) },
+    number(caption("reference"), ({ said }) => said.reference),
+    number(caption("error"), ({ said }) => said.error),
+    number(caption("correction"), ({ said }) => said.correction),
+    number(["U"], ({ said }) => said.expanded),
+    ...(stated.some(({ said }) => said.tolerance !== undefined)
+      ? [number(caption("tolerance"), ({ said }) => said.tolerance ?? "")]
+      : []),
+    ...(stated.some(({ said }) => said.acceptance !== undefined)
+      ? [number(caption("acceptance"), ({ said }) => said.acceptance ?? "")]
+      : []),
+  ];
+  return all(
+    table(page, { caption: page.say(caption("inFahrenheit")), columns, rows: stated }),
+    el("p", {}, page.say(caption("inFahrenheit.note"))),
+  );
+};
+
 const plotOf = ({ words, say }: Spoken, rows: Rows): Html | null => {
   const measured = rows.flatMap((row) => (row.plot ? [{ row, plot: row.plot }] : []));
   if (measured.length === 0) return null;
@@ -133,6 +165,7 @@ export const results = (page: Spoken): Html => {
     ...tablesOf(page, title).map(({ heading, rows }) =>
       all(
         table(page, { caption: page.say(heading), columns: columnsOf(page), rows, instead: instead(page) }),
+        inFahrenheit(page, rows),
         plotOf(page, rows),
       ),
     ),

@@ -2,6 +2,7 @@ import { View } from "@react-pdf/renderer";
 import type { CertificateContent, CertificateRow } from "@/lib/domain/certificate/content";
 import { Block, rowsKept } from "./block";
 import { verdictColumns } from "./conformity-statement";
+import { FahrenheitTable } from "./fahrenheit-table";
 import { isSimplified, type OnPaper, type Paper } from "./paper";
 import { externalSign, insteadOf, signedSetpoint } from "./row-words";
 import { Say } from "./say";
@@ -118,6 +119,7 @@ export const ResultTables = ({ paper, tables, isFirst }: TablesProps) => {
         keyOf={(row) => row.setpoint}
         instead={insteadOf(paper.words)}
       />
+      <FahrenheitTable paper={paper} rows={of.rows} />
     </Block>
   ));
 };

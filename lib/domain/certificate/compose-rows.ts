@@ -3,6 +3,7 @@ import { typeset } from "@/lib/metrology/reporting/typeset";
 import type { EvaluatedPoint, MeasuredPoint } from "../evidence/evaluation";
 import { type Draft, givenWhole, type Said, say, sayAll } from "./catalogue/message";
 import type { CertificateRow } from "./content";
+import { fahrenheitRow } from "./fahrenheit-row";
 import type { CertificateParts } from "./parts";
 import { beyondStandard, isBeyondStandard } from "./reference-source";
 
@@ -93,6 +94,7 @@ const composeRow = (
           ...acceptance(point),
         }
       : noStatement,
+    ...(order.temperatureUnit === "F" ? { fahrenheit: fahrenheitRow(point, stated) } : {}),
     remark: inARow([
       ...(orderedSetpoint(order, point.nominalCelsius) ? [] : [say("row.in-addition")]),
       ...(isBeyondStandard(point) ? [beyondStandard] : []),

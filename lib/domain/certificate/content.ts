@@ -54,6 +54,18 @@ export const CertificateRow = z.strictObject({
     /** In °C: half-width of the zone in which the rule says pass; left out where it is empty or none is defined. */
     acceptance: z.string().optional(),
   }),
+  /** The same in °F, where it was ordered in °F: rounded once from the unrounded figures. Left out where it was not. */
+  fahrenheit: z
+    .strictObject({
+      reference: text,
+      error: text,
+      correction: text,
+      expanded: text,
+      /** "± 2.7"; left out where none is defined or no statement is made. */
+      tolerance: text.optional(),
+      acceptance: text.optional(),
+    })
+    .optional(),
   remark: z.string(),
   /** p: obtained by an external provider, who is named under `externalResults`. Left out where it is our own. */
   isExternal: z.literal(true).optional(),

@@ -3,6 +3,7 @@ import { typeset } from "@/lib/metrology/reporting/typeset";
 import type { EvaluatedPoint } from "../../evidence/evaluation";
 import { acceptance } from "../compose-rows";
 import type { CertificateRow } from "../content";
+import { fahrenheitRow } from "../fahrenheit-row";
 import { type Comparison, compareFigures } from "./comparison";
 
 const columns = {
@@ -37,7 +38,20 @@ const statedIn = (row: CertificateRow): Figures => ({
         Probability: row.conformity.probability,
         ...(row.conformity.acceptance ? { "Acceptance limit": row.conformity.acceptance } : {}),
       }),
+  ...inFahrenheit(row.fahrenheit),
 });
+
+const inFahrenheit = (row: CertificateRow["fahrenheit"]): Figures =>
+  row
+    ? {
+        "Reference, °F": row.reference,
+        "Error, °F": row.error,
+        "Correction, °F": row.correction,
+        "U, °F": row.expanded,
+        ...(row.tolerance ? { "Tolerance, °F": row.tolerance } : {}),
+        ...(row.acceptance ? { "Acceptance limit, °F": row.acceptance } : {}),
+      }
+    : {};
 
 const plain = (celsius: number): string => String(Number(celsius.toFixed(2)));
 
@@ -57,6 +71,8 @@ const computed = (point: EvaluatedPoint): Figures => {
     Tolerance: tolerance ? `± ${tolerance}` : "",
     Probability: probability ?? "",
     "Acceptance limit": acceptance(point).acceptance ?? "",
+    // Only what the row prints of it is asked for.
+    ...inFahrenheit(fahrenheitRow(point, true)),
   };
 };
 

@@ -216,7 +216,8 @@ describe("a lot annealed between two sets, with its budgets", () => {
     expect(problems).toEqual([]);
     expect(differences).toEqual([]);
     const of = (start: string) => comparisons.filter(({ table }) => table.startsWith(start)).length;
-    expect(of("Results, ")).toBe(4 * 14);
+    // Fourteen in °C, and six of them once more in °F, as ordered.
+    expect(of("Results, ")).toBe(4 * (14 + 6));
     // Two items, the change and its U; one setpoint of the lot with its five figures.
     expect(of("Change by annealing")).toBe(2 * 2);
     expect(of("Lot")).toBe(5);

@@ -6,7 +6,8 @@ import { StateMark } from "@/app/_ui/state-mark";
 import { ThemeSwitch } from "@/app/_ui/theme-switch.client";
 import { Wordmark } from "@/app/_ui/wordmark";
 import { may, type Permission } from "@/lib/domain/staff/permissions";
-import { type Role, roleLabels } from "@/lib/domain/staff/roles";
+import type { Role } from "@/lib/domain/staff/roles";
+import { rolesText } from "@/lib/domain/staff/roles-text";
 
 const places: readonly { readonly href: string; readonly label: string; readonly needs: Permission }[] = [
   { href: "/", label: "Today", needs: "laboratory.read" },
@@ -66,7 +67,7 @@ export function LabShell({ name, roles, atBench, children }: Props) {
           <Link href="/account" prefetch={false}>
             <strong>{name}</strong>
           </Link>
-          <span className="rail-roles">{roles.map((role) => roleLabels[role]).join(", ")}</span>
+          <span className="rail-roles">{rolesText(roles)}</span>
           {atBench ? <StateMark state="active" label="At the bench: records, does not sign" /> : null}
           <ThemeSwitch />
           <Link className="sign-out" href="/sign-out" prefetch={false}>

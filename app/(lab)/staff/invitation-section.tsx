@@ -3,7 +3,7 @@ import { DataTable } from "@/app/_ui/data-table";
 import { Section } from "@/app/_ui/section";
 import { SubmitButton } from "@/app/_ui/submit-button.client";
 import { Timestamp } from "@/app/_ui/timestamp";
-import { isRole, roleLabels } from "@/lib/domain/staff/roles";
+import { rolesText } from "@/lib/domain/staff/roles-text";
 import { withdrawInvitationAction } from "./actions";
 
 type Invitation = {
@@ -36,7 +36,7 @@ export function InvitationSection({ invitations }: { readonly invitations: reado
           cells: {
             name,
             email,
-            roles: roles.map((role) => (isRole(role) ? roleLabels[role] : role)).join(", "),
+            roles: rolesText(roles),
             until: <Timestamp at={expiresAt} />,
             withdraw: (
               <ActionForm

@@ -6,7 +6,7 @@ import { Page } from "@/app/_ui/page";
 import { Section } from "@/app/_ui/section";
 import { StateMark } from "@/app/_ui/state-mark";
 import { SubmitButton } from "@/app/_ui/submit-button.client";
-import { isRole, roleLabels } from "@/lib/domain/staff/roles";
+import { rolesText } from "@/lib/domain/staff/roles-text";
 import { peopleView } from "@/lib/views/people";
 import { requirePermission } from "@/lib/web/auth";
 import { load } from "@/lib/web/load";
@@ -22,9 +22,6 @@ const columns = [
   { key: "roles", header: "Roles" },
   { key: "state", header: "State" },
 ];
-
-const spoken = (roles: readonly string[]): string =>
-  roles.map((role) => (isRole(role) ? roleLabels[role] : role)).join(", ");
 
 export default async function StaffPage() {
   const actor = await requirePermission("person.read");
@@ -50,7 +47,9 @@ export default async function StaffPage() {
             cells: {
               name: <Link href={`/staff/${person.id}`}>{person.name}</Link>,
               email: person.email,
-              roles: person.customer ? `${spoken(person.roles)}: ${person.customer}` : spoken(person.roles),
+              roles: person.customer
+                ? `${rolesText(person.roles)}: ${person.customer}`
+                : rolesText(person.roles),
               state: person.isLocked ? (
                 <StateMark state="out-of-date" label="Locked for a while" />
               ) : person.active ? (

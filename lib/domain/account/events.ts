@@ -1,10 +1,9 @@
 import { z } from "zod";
 import { defineEvent } from "../audit/define-event";
-import { isRole, roleLabels } from "../staff/roles";
+import { rolesText } from "../staff/roles-text";
 
 const none = z.strictObject({});
-const spoken = (roles: readonly string[]): string =>
-  roles.map((role) => (isRole(role) ? roleLabels[role].toLowerCase() : role)).join(", ") || "no role";
+const spoken = (roles: readonly string[]): string => rolesText(roles).toLowerCase() || "no role";
 const ofPerson = <K extends string>(action: K, sentence: string) =>
   defineEvent({ action, entityKind: "person", payload: none, sentence: () => sentence });
 

@@ -1,11 +1,10 @@
 import { z } from "zod";
 import { defineEvent } from "../audit/define-event";
-import { isRole, roleLabels } from "./roles";
+import { rolesText } from "./roles-text";
 
 const none = z.strictObject({});
 const roleList = z.array(z.string());
-const spoken = (roles: readonly string[]): string =>
-  roles.map((role) => (isRole(role) ? roleLabels[role].toLowerCase() : role)).join(", ") || "no role";
+const spoken = (roles: readonly string[]): string => rolesText(roles).toLowerCase() || "no role";
 
 /** Facts about people and the laboratory itself that the audit log can hold; gathered in `domain/audit/events`. */
 export const staffEvents = {

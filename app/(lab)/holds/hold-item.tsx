@@ -22,12 +22,19 @@ const QuestionItem = ({ question }: { readonly question: HoldView["questions"][n
   <li>
     Asked <Timestamp at={question.askedAt} />: {question.text}
     {question.answer ? (
-      <p>
-        {question.answer.saidByName}, <Timestamp at={question.answer.saidAt} />,{" "}
-        {answerWayLabels[question.answer.cameBy]}:{" "}
-        <strong>{[question.answer.choice, question.answer.text].filter(Boolean).join(". ")}</strong>
-        {question.answer.insists ? " The customer insists; the certificate says so." : null}
-      </p>
+      <>
+        <p>
+          {question.answer.saidByName}, <Timestamp at={question.answer.saidAt} />,{" "}
+          {answerWayLabels[question.answer.cameBy]}:{" "}
+          <strong>“{[question.answer.choice, question.answer.text].filter(Boolean).join(". ")}”</strong>
+        </p>
+        {question.answer.insists ? (
+          <p className="quiet">
+            What follows for the laboratory: The customer insists on the measurement, so the certificate has
+            to say what deviates (ISO/IEC 17025:2017, 7.4.3). Whoever ends the hold writes that sentence.
+          </p>
+        ) : null}
+      </>
     ) : (
       <p className="quiet">No answer yet.</p>
     )}

@@ -84,19 +84,24 @@ export const TypeReadingsInput = z.strictObject({
   second: z.array(TypedReading).max(500, "At most 500 readings at a time."),
 });
 
-export const AcceptWindowInput = z.strictObject({
-  run: runNumber,
-  setpoint: z.number().int().min(1),
-  fromSeconds: figure("Write where the window begins, in seconds."),
-  toSeconds: figure("Write where the window ends, in seconds."),
-  /** Why a window is accepted that does not meet the criterion. */
-  reason: z.string().trim().max(600, "At most 600 characters.").default(""),
-  /** The readings that were on the screen (hex); left out by callers who have just loaded them. */
-  blocksDigest: z
-    .string()
-    .regex(/^[0-9a-f]{64}$/)
-    .optional(),
-});
+export const AcceptWindowInput = z
+  .strictObject({
+    run: runNumber,
+    setpoint: z.number().int().min(1),
+    fromSeconds: figure("Write where the window begins, in seconds."),
+    toSeconds: figure("Write where the window ends, in seconds."),
+    /** Why a window is accepted that does not meet the criterion. */
+    reason: z.string().trim().max(600, "At most 600 characters.").default(""),
+    /** The readings that were on the screen (hex); left out by callers who have just loaded them. */
+    blocksDigest: z
+      .string()
+      .regex(/^[0-9a-f]{64}$/)
+      .optional(),
+  })
+  .refine(({ fromSeconds, toSeconds }) => toSeconds > fromSeconds, {
+    path: ["toSeconds"],
+    message: "The end has to lie after the beginning. Write a later end, or an earlier beginning.",
+  });
 
 export const StateSensorSetpointInput = z.strictObject({
   run: runNumber,

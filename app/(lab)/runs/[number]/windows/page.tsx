@@ -17,7 +17,11 @@ export default async function RunWindowsPage({ params }: Props) {
   const view = await load(runWindowsView(actor, (await params).number));
   return (
     <RunPage head={view.head} at="windows">
-      <Section title="Temperature strip" note="Filled: accepted windows. Outlined: proposed." wide>
+      <Section
+        title="Temperature strip"
+        note="A window with a solid line on top is accepted, with a dashed one proposed."
+        wide
+      >
         <TemperatureStrip view={view} />
       </Section>
       {view.setpoints.map((setpoint) => (

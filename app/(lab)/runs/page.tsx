@@ -56,7 +56,7 @@ export default async function RunsPage({ searchParams }: Props) {
           ]}
         />
       ) : null}
-      <RunTable runs={list.runs} />
+      <RunTable runs={list.runs} isAny={list.isAny} />
       <PageTurns path="/runs" query={query} next={list.next} previous={list.previous} of="runs" />
     </Page>
   );

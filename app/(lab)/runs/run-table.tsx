@@ -16,7 +16,18 @@ const columns = [
   { key: "started", header: "First reading" },
 ];
 
-export function RunTable({ runs }: Pick<RunsView, "runs">) {
+const none = (
+  <EmptyState title="No runs yet">
+    A run takes received sensors through a furnace beside references. Plan one once sensors are in.
+  </EmptyState>
+);
+
+const noneShown = (
+  <EmptyState title="Nothing in this filter">There are runs under another filter above.</EmptyState>
+);
+
+/** `isAny`: there are runs, whatever of them is shown. */
+export function RunTable({ runs, isAny }: Pick<RunsView, "runs" | "isAny">) {
   return (
     <DataTable
       caption="Runs, the newest first"
@@ -34,11 +45,7 @@ export function RunTable({ runs }: Pick<RunsView, "runs">) {
           started: run.startedAt ? <Timestamp at={run.startedAt} /> : <span className="quiet">none yet</span>,
         },
       }))}
-      empty={
-        <EmptyState title="No runs yet">
-          A run takes received sensors through a furnace beside references. Plan one once sensors are in.
-        </EmptyState>
-      }
+      empty={isAny ? noneShown : none}
     />
   );
 }

@@ -26,6 +26,7 @@ export const runsView = (actor: Actor, query: RunQuery) =>
     return {
       waiting: waiting.get("received") ?? 0,
       filter: shownRuns(query),
+      isAny: [...counts.values()].some((count) => count > 0),
       filters: runFilters.map((name) => ({
         name,
         count: runStatesOf(name).reduce((sum, state) => sum + (counts.get(state) ?? 0), 0),

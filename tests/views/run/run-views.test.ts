@@ -105,5 +105,6 @@ describe("the pages of a run", () => {
       ["REF-S-02", "in-date"],
     ]);
     expect((await runsView(bench.signatory, {})).runs.map(({ number }) => number)).toEqual([run]);
+    expect(await runsView(bench.signatory, { show: "abandoned" })).toMatchObject({ runs: [], isAny: true });
   });
 });

@@ -23,6 +23,7 @@ export function ChooseForm({ view, chosen }: Props) {
       className="form form-wide"
       aria-label="Choose sensors and references"
     >
+      <input type="hidden" name="sent" value="yes" />
       <Section
         title="Sensors"
         note="Received, with an accepted order. Sensors of several customers may share a load."

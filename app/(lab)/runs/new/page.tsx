@@ -25,7 +25,8 @@ export default async function NewRunPage({ searchParams }: Props) {
   );
   const references = view.references.filter(({ tag }) => listOf(query.reference).includes(tag));
   const isChosen = sensors.length > 0 && references.length > 0;
-  const asked = query.sensor !== undefined || query.reference !== undefined;
+  // Boxes that are not ticked leave nothing in the address: the form says by itself that it was sent.
+  const asked = query.sent !== undefined || query.sensor !== undefined || query.reference !== undefined;
   return (
     <Page
       title="Plan a run"
@@ -37,7 +38,10 @@ export default async function NewRunPage({ searchParams }: Props) {
       }
     >
       {asked && !isChosen ? (
-        <Notice kind="caution">Choose at least one sensor and one reference.</Notice>
+        <Notice kind="caution">
+          Nothing is placed yet. {sensors.length === 0 ? "Tick at least one sensor. " : null}
+          {references.length === 0 ? "Tick at least one reference." : null}
+        </Notice>
       ) : null}
       {isChosen ? (
         <LoadForm view={view} sensors={sensors} references={references} />

@@ -10,6 +10,7 @@ import {
   sensorsToLoad,
 } from "./today/bench";
 import {
+  ordersDeclined,
   ordersHeld,
   ordersLate,
   ordersRequested,
@@ -54,6 +55,7 @@ type Told = readonly [key: string, title: string, href: string, needs: Permissio
 const told: readonly Told[] = [
   ["late", "Late orders", "/orders?only=late", "order.accept", ordersLate],
   ["requested", "Asked for by customers", "/orders?show=requested", "order.record", ordersRequested],
+  ["declined", "Offers declined", "/orders?only=declined", "order.record", ordersDeclined],
   ["accept", "Orders to accept", "/orders?show=recorded", "order.accept", ordersToAccept],
   ["receive", "Orders with sensors to take in", "/orders?only=expected", "sensor.receive", ordersToReceive],
   ["waiting", "Waiting for the customer", "/orders?only=waiting", "order.accept", ordersWaiting],

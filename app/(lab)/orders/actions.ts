@@ -27,7 +27,12 @@ const accept = formAction(acceptOrder, {
     ...reviewAnswers(data),
     toldCustomer: flag(data, "toldCustomer"),
   }),
-  done: ({ number }) => `Order ${number} is accepted. Its sensors can be taken in.`,
+  done: ({ number, openOffer }) =>
+    `Order ${number} is accepted. Its sensors can be taken in.${
+      openOffer
+        ? ` Offer ${openOffer.number} is still open: the customer may answer it until ${openOffer.validUntil}.`
+        : ""
+    }`,
 });
 
 const cancel = formAction(cancelOrder, {

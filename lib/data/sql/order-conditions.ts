@@ -10,12 +10,21 @@ const stateCondition = (filter: OrderFilter): readonly Prisma.Sql[] => {
   return [filter === "open" ? inWork : Prisma.sql`o.state = ${filter}`];
 };
 
-/** Questions without an answer and offers without one, of an order in work. */
+/** The offer that counts, the last one made; `t` is the offer. */
+const newestOffer = Prisma.sql`t.order_id = o.id
+  AND NOT EXISTS (SELECT FROM quotation n WHERE n.order_id = o.id AND n.made_at > t.made_at)`;
+
+/** Questions without an answer and an offer without one, of an order in work. */
 const waiting = Prisma.sql`(${inWork} AND (
   EXISTS (SELECT FROM question q WHERE q.order_id = o.id
            AND NOT EXISTS (SELECT FROM answer a WHERE a.question_id = q.id))
-  OR (o.state <> 'accepted' AND EXISTS (SELECT FROM quotation t WHERE t.order_id = o.id
-           AND NOT EXISTS (SELECT FROM agreement g WHERE g.order_id = o.id)))))`;
+  OR (o.state <> 'accepted' AND EXISTS (SELECT FROM quotation t WHERE ${newestOffer}
+           AND NOT EXISTS (SELECT FROM agreement g WHERE g.quotation_id = t.id)))))`;
+
+/** The customer said no to the offer that counts, and nobody has accepted the order in the knowledge of it. */
+const declined = Prisma.sql`(${inWork} AND EXISTS (
+  SELECT FROM quotation t JOIN agreement g ON g.quotation_id = t.id WHERE ${newestOffer}
+     AND g.answer = 'declined' AND (o.accepted_at IS NULL OR o.accepted_at < g.said_at)))`;
 
 const held = Prisma.sql`(${inWork} AND EXISTS (
   SELECT FROM hold h WHERE h.order_id = o.id AND NOT EXISTS (SELECT FROM hold_release r WHERE r.hold_id = h.id)))`;
@@ -42,6 +51,8 @@ const onlyCondition = ({ query, today, atRisk }: Asked): readonly Prisma.Sql[] =
       return [toSend];
     case "waiting":
       return [waiting];
+    case "declined":
+      return [declined];
     case "held":
       return [held];
     default:

@@ -7,7 +7,7 @@ export const orderFilters = ["open", ...orderStates, "all"] as const;
 export type OrderFilter = (typeof orderFilters)[number];
 
 /** What of the orders in work is wanted: by what keeps them, or by what can be done. */
-export const orderOnly = ["expected", "late", "risk", "send", "waiting", "held"] as const;
+export const orderOnly = ["expected", "late", "risk", "send", "waiting", "declined", "held"] as const;
 export type OrderOnly = (typeof orderOnly)[number];
 
 export const orderOnlyLabels: Readonly<Record<OrderOnly, string>> = {
@@ -16,6 +16,7 @@ export const orderOnlyLabels: Readonly<Record<OrderOnly, string>> = {
   risk: "At risk",
   send: "Something to send",
   waiting: "Waiting for the customer",
+  declined: "Offer declined",
   held: "On hold",
 };
 

@@ -1,9 +1,14 @@
+import { loadOfferToAnswer } from "@/lib/data/agreement/agreement-store";
+import type { Tx } from "@/lib/data/in-scope";
 import { capabilitySources } from "@/lib/data/order/capability-sources";
 import { demandOrder } from "@/lib/data/order/demand-order";
 import { loadDifferences } from "@/lib/data/order/difference-store";
 import { insertReview } from "@/lib/data/order/review-store";
 import { setOrderState } from "@/lib/data/order/set-order-state";
+import { newestQuotationId } from "@/lib/data/quotation/quotation-store";
+import { decideAgreement } from "@/lib/domain/agreement/decide-agreement";
 import { eventOf } from "@/lib/domain/audit/define-event";
+import { isoDay } from "@/lib/domain/calibration/due";
 import { orderCapability, outsideScopePoints, undecidablePoints } from "@/lib/domain/order/capability";
 import { decideAcceptance } from "@/lib/domain/order/contract-review";
 import { decideDifferencesSettled } from "@/lib/domain/order/difference";
@@ -14,6 +19,14 @@ import { demand } from "@/lib/domain/refusal";
 import { decisionRuleOf } from "@/lib/domain/run/decision-rule-of";
 import { personIdOf } from "@/lib/domain/staff/person-id-of";
 import { defineOperation } from "../operation";
+
+/** An offer the customer may still answer: acceptance closes it not, and whoever accepts is told. */
+const openOfferOf = async (tx: Tx, orderId: string, today: string) => {
+  const id = await newestQuotationId(tx, orderId);
+  const offer = id && (await loadOfferToAnswer(tx, { id }));
+  if (!offer || !decideAgreement(offer, offer, today).ok) return null;
+  return { number: offer.number, validUntil: offer.validUntil };
+};
 
 /** Contract review (ISO/IEC 17025:2017, 7.1): from here on the order's lines are fixed and its sensors may come. */
 export const acceptOrder = defineOperation({
@@ -27,6 +40,7 @@ export const acceptOrder = defineOperation({
     demand(decideReviewAnswers(order.lines, input));
     demand(decideDifferencesSettled(await loadDifferences(tx, order.id)));
     const capability = orderCapability(order.lines, decisionRuleOf(order), sources);
+    const openOffer = await openOfferOf(tx, order.id, isoDay(now));
     const review = await insertReview(tx, {
       orderId: order.id,
       customerId: order.customerId,
@@ -59,6 +73,6 @@ export const acceptOrder = defineOperation({
       undecidable: [...undecidablePoints(capability)],
       outsideScope: [...outsideScopePoints(capability)],
     });
-    return { value: { number: order.number }, events: [event] };
+    return { value: { number: order.number, openOffer }, events: [event] };
   },
 });

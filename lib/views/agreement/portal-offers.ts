@@ -25,6 +25,8 @@ export const portalOffersView = (actor: Actor, orderNumber: string, now: Date) =
           content,
           contentHash: hex(contentHash),
           answer: said ? { answer: said.answer, by: said.saidByName, at: said.saidAt.toISOString() } : null,
+          /** The last word on the order so far: there is no other offer. */
+          isDeclined: isOpen && index === 0 && said?.answer === "declined",
           isWaiting: isOpen && index === 0 && !said && isoDay(now) <= offer.validUntil,
         };
       },

@@ -36,6 +36,8 @@ export const ordersToReceive = orders(
   (row) => `${word(row.ordered - row.here, "sensor")} to come`,
 );
 export const ordersWaiting = orders({ only: "waiting" }, promised);
+/** The customer said no: nobody works on it before somebody has spoken with them. */
+export const ordersDeclined = orders({ only: "declined" }, ordered);
 export const ordersHeld = orders({ only: "held" }, promised);
 export const ordersLate = orders({ only: "late" }, promised);
 

@@ -12,6 +12,10 @@ import { execute } from "@/lib/operations/execute";
 import { acceptOrder } from "@/lib/operations/order/accept";
 import { amendOrder } from "@/lib/operations/order/amend";
 import { makeQuotation } from "@/lib/operations/quotation/make";
+import { portalOffersView } from "@/lib/views/agreement/portal-offers";
+import { ordersView } from "@/lib/views/order/orders";
+import { offerStandingView } from "@/lib/views/quotation/offer-standing";
+import { todayView } from "@/lib/views/today";
 import { auditSentences, clock, type FrontDesk, openFrontDesk, refusalOf } from "../../support/front-desk";
 import { offered, publicUrl, recordedPrices } from "../../support/offers";
 import { answers, lineInput, orderInput, recorded } from "../../support/orders";
@@ -151,7 +155,8 @@ describe("an answer to it", () => {
     expect([again.message, over.message]).toEqual([unknown.message, unknown.message]);
     expect((await auditSentences()).join("\n")).not.toContain("Nora");
     // With the rule agreed the order can be accepted.
-    await execute(acceptOrder, desk.frontDesk, { ...answers, version: 2, number, toldCustomer: "on" }, clock);
+    const agreed = { ...answers, version: 2, number, toldCustomer: "on" } as const;
+    expect((await execute(acceptOrder, desk.frontDesk, agreed, clock)).openOffer).toBeNull();
   });
 
   it("is taken once where the link is pressed five times at once", async () => {
@@ -181,7 +186,17 @@ describe("an answer to it", () => {
   it("is not undone by what changes no terms: an accepted order can still be agreed to", async () => {
     const number = await recorded(desk, orderInput(desk.northern.customerId));
     const offer = await offered(desk, number);
-    await execute(acceptOrder, desk.frontDesk, { ...answers, number, toldCustomer: "on" }, clock);
+    // Whoever accepts reads that it is open, and is told so once more.
+    const shown = await offerStandingView(desk.frontDesk, number, clock());
+    expect(shown).toMatchObject({ number: offer.number, standing: "open", isNews: false });
+    const done = await execute(
+      acceptOrder,
+      desk.frontDesk,
+      { ...answers, number, toldCustomer: "on" },
+      clock,
+    );
+    expect(done.openOffer).toEqual({ number: offer.number, validUntil: "2026-04-30" });
+    expect(await offerStandingView(desk.frontDesk, number, clock())).toBeNull();
     await byLink(offer.token, await hashOf(offer.number));
     // Its own purchase order number stays.
     expect((await orderOf(number)).purchaseOrder).toBe("PO 4711");
@@ -228,6 +243,63 @@ describe("an answer to it", () => {
       version: 1,
     });
     expect((await auditSentences()).at(-1)).toContain("recorded that the customer declined offer");
+  });
+
+  it("declined, is confirmed to the customer and stands before the desk until somebody has seen to it", async () => {
+    const number = await order();
+    const orderer: Actor =
+      desk.northern.actor.kind === "customer"
+        ? { ...desk.northern.actor, roles: ["customer", "customer-orderer"] }
+        : desk.northern.actor;
+    const decline = async (quotation: string, at = clock) => {
+      const contentHash = await hashOf(quotation);
+      const no = {
+        quotation,
+        contentHash,
+        answer: "declined",
+        purchaseOrder: "",
+        remark: "Too dear",
+      } as const;
+      await execute(agreeInPortal, orderer, no, at);
+    };
+    const later = (minutes: number) => () => new Date(clock().getTime() + minutes * 60_000);
+    const offerAgain = (minutes: number) =>
+      execute(makeQuotation, desk.frontDesk, { number, validUntil: "2026-04-30", publicUrl }, later(minutes));
+    const lists = async () => {
+      const only = async (name: string) =>
+        (await ordersView(desk.frontDesk, { only: name }, "2026-03-04")).orders.some(
+          (one) => one.number === number,
+        );
+      return { declined: await only("declined"), waiting: await only("waiting") };
+    };
+    const theirs = async () => (await portalOffersView(orderer, number, clock())).offers[0];
+    const first = await offered(desk, number);
+    expect(await lists()).toEqual({ declined: false, waiting: true });
+    expect(await theirs()).toMatchObject({ isDeclined: false, isWaiting: true });
+    await decline(first.number, later(1));
+    expect(await lists()).toEqual({ declined: true, waiting: false });
+    expect(await theirs()).toMatchObject({ isDeclined: true, isWaiting: false });
+    expect(await offerStandingView(desk.frontDesk, number, clock())).toMatchObject({
+      ...{ standing: "declined", isNews: true, answer: { by: "Nora North", remark: "Too dear" } },
+    });
+    const today = (await todayView(desk.frontDesk, "2026-03-04")).find(({ key }) => key === "declined");
+    expect(today).toMatchObject({ title: "Offers declined", href: "/orders?only=declined" });
+    expect(today?.items.map(({ label }) => label)).toContain(number);
+    // Another offer waits for the customer anew; declined as well, whoever accepts the order has read it.
+    const second = await offerAgain(2);
+    expect(await lists()).toEqual({ declined: false, waiting: true });
+    await decline(second.number, later(3));
+    expect(await lists()).toEqual({ declined: true, waiting: false });
+    await inScope(laboratory, (tx) =>
+      tx.order.update({
+        where: { number },
+        data: { decisionRuleAgreedBy: "Nora North", decisionRuleAgreedOn: new Date("2026-03-04") },
+      }),
+    );
+    const review = { ...answers, number, toldCustomer: "on" } as const;
+    await execute(acceptOrder, desk.frontDesk, review, later(4));
+    expect(await lists()).toEqual({ declined: false, waiting: false });
+    expect(await offerStandingView(desk.frontDesk, number, clock())).toBeNull();
   });
 
   it("cannot be written to another offer's hash, in the database itself", async () => {

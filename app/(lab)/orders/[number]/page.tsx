@@ -8,6 +8,7 @@ import { orderDecidabilityView } from "@/lib/views/order/decidability";
 import { orderView } from "@/lib/views/order/order";
 import { orderPartsView } from "@/lib/views/order/parts";
 import { orderReturnAddressView } from "@/lib/views/order/return-address";
+import { offerStandingView } from "@/lib/views/quotation/offer-standing";
 import { requireStaff } from "@/lib/web/auth";
 import { load } from "@/lib/web/load";
 import { HoldSection } from "../../holds/hold-section";
@@ -17,6 +18,7 @@ import { orderMarks } from "../order-marks";
 import { CancelOrder } from "./cancel-order";
 import { OrderContract } from "./contract/order-contract";
 import { ContractReview } from "./contract-review";
+import { OfferStanding } from "./offer-standing";
 import { OpenRolls } from "./open-rolls";
 import { OrderActions } from "./order-actions";
 import { OrderCommerce } from "./order-commerce";
@@ -49,6 +51,7 @@ export default async function OrderPage({ params }: Props) {
       thread={<OrderThread order={order} />}
       actions={<OrderActions order={order} />}
     >
+      <OfferStanding offer={await load(offerStandingView(actor, order.number, new Date()))} />
       {isInReview ? <ContractReview order={order} points={points} /> : null}
       <Section title="Lines and sensors" id="sensors">
         <OpenRolls rolls={order.openRolls} />

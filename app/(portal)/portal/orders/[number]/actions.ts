@@ -22,7 +22,9 @@ const agree = formAction(agreeInPortal, {
     purchaseOrder: text(data, "purchaseOrder"),
     remark: text(data, "remark"),
   }),
-  done: ({ orderNumber }) => ({ redirect: `/portal/orders/${orderNumber}` }),
+  done: ({ orderNumber, quotation }) => ({
+    redirect: `/portal/orders/${orderNumber}?answered=${quotation}`,
+  }),
 });
 
 export const answerQuestionAction = async (state: FormState, data: FormData) => answer(state, data);

@@ -1,4 +1,3 @@
-import type { Metadata } from "next";
 import { Breadcrumb } from "@/app/_ui/breadcrumb";
 import { LinkButton } from "@/app/_ui/link-button";
 import { Page } from "@/app/_ui/page";
@@ -9,18 +8,20 @@ import { customerPartsView } from "@/lib/views/order/parts";
 import { portalOrderView } from "@/lib/views/portal-orders";
 import { requireCustomer } from "@/lib/web/auth";
 import { load } from "@/lib/web/load";
+import { AnsweredOffer } from "./answered-offer";
 import { Notes } from "./notes";
 import { Papers } from "./papers";
 import { Questions } from "./questions";
 import { SensorList } from "./sensor-list";
 
-type Props = { readonly params: Promise<{ readonly number: string }> };
+type Props = {
+  readonly params: Promise<{ readonly number: string }>;
+  readonly searchParams: Promise<{ readonly answered?: string | string[] }>;
+};
 
-export const generateMetadata = async ({ params }: Props): Promise<Metadata> => ({
-  title: `Order ${(await params).number}`,
-});
+export const generateMetadata = async ({ params }: Props) => ({ title: `Order ${(await params).number}` });
 
-export default async function PortalOrderPage({ params }: Props) {
+export default async function PortalOrderPage({ params, searchParams }: Props) {
   const actor = await requireCustomer();
   const { number } = await params;
   const order = await load(portalOrderView(actor, number));
@@ -53,6 +54,7 @@ export default async function PortalOrderPage({ params }: Props) {
         ) : null
       }
     >
+      <AnsweredOffer offers={offers} answered={String((await searchParams).answered ?? "")} />
       {waiting || order.questions.length > 0 ? (
         <Section title="This waits for you" id="waiting">
           {waiting ? (

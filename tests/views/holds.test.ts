@@ -11,6 +11,7 @@ import { nonconformitiesView } from "@/lib/views/nonconformity/nonconformities";
 import { nonconformityView } from "@/lib/views/nonconformity/nonconformity";
 import { nonconformitiesOnView } from "@/lib/views/nonconformity/on-subject";
 import { linkedQuestionView } from "@/lib/views/question/linked-question";
+import { sensorView } from "@/lib/views/sensor/sensor";
 import { codeOf } from "../support/code-of";
 import { clock, type FrontDesk, openFrontDesk } from "../support/front-desk";
 import { accepted, orderInput, received } from "../support/orders";
@@ -51,6 +52,12 @@ describe("holds", () => {
     expect(of.holds).toHaveLength(2);
     expect([of.mayPlace, of.mayRelease]).toEqual([true, false]);
     expect((await orderHoldsView(desk.frontDesk, order)).mayRelease).toBe(true);
+  });
+
+  it("are what the sensor waits for next, instead of the furnace", async () => {
+    const next = async (tag: string) => (await sensorView(desk.technician, tag)).next;
+    expect(await next(tags[0]!)).toContain("the customer answers");
+    expect(await next(tags[1]!), "nobody was asked").toContain("ends the hold");
   });
 
   it("are listed by what they wait for, and not for customers", async () => {

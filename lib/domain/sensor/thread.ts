@@ -26,7 +26,18 @@ const turns: Readonly<Record<SensorState, string>> = {
   collected: "nothing is left to do here.",
 };
 
-export const nextOfSensor = (state: SensorState): string => turns[state];
+/** What keeps a sensor from its next step. */
+export type Waiting = { readonly isToBeReturned: boolean; readonly isAnswerOpen: boolean };
+
+/** Whose turn it is. On hold it is nobody's at the furnace: then it is said what the sensor waits for. */
+export const nextOfSensor = (state: SensorState, holds: readonly Waiting[] = []): string => {
+  if (holds.length === 0 || state === "issued" || state === "collected") return turns[state];
+  if (holds.some(({ isAnswerOpen }) => isAnswerOpen))
+    return "the customer answers; until then it is on hold.";
+  if (holds.some(({ isToBeReturned }) => !isToBeReturned))
+    return "the front desk, a signatory or the quality manager ends the hold.";
+  return "the front desk hands it back unmeasured.";
+};
 
 /** "In review" is a bead still at work: it is behind a sensor only once that is issued. */
 const isPast = (state: SensorState, bead: SensorState): boolean =>

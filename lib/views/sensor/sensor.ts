@@ -1,5 +1,7 @@
 import { readHistory } from "@/lib/data/audit/read-history";
 import { withStandings } from "@/lib/data/certificate/with-standings";
+import { holdsOf } from "@/lib/data/hold/holds-of";
+import { openQuestionsOf } from "@/lib/data/hold/open-questions";
 import type { Tx } from "@/lib/data/in-scope";
 import { photosOf } from "@/lib/data/intake/photo-store";
 import { certificatesOfSensors } from "@/lib/data/parts/certificates-of-sensors";
@@ -97,6 +99,11 @@ export const sensorView = (actor: Actor, tag: string) =>
     const history = await readHistory(tx, "sensor", [row.id]);
     const state = row.state as SensorState;
     const { order } = row.line;
+    const holds = await holdsOf(tx, [row.id]);
+    const unanswered = await openQuestionsOf(
+      tx,
+      holds.map(({ holdId }) => holdId),
+    );
     return {
       tag: row.tag,
       serial: row.serial,
@@ -127,7 +134,10 @@ export const sensorView = (actor: Actor, tag: string) =>
         signedAt: signedAt.toISOString(),
       })),
       thread: sensorThread(state, state === "collected" && certificates.length === 0),
-      next: nextOfSensor(state),
+      next: nextOfSensor(
+        state,
+        holds.map(({ holdId, isToBeReturned }) => ({ isToBeReturned, isAnswerOpen: unanswered.has(holdId) })),
+      ),
       last: await lastMove(tx, [row.id]),
       history,
       photos: (await photosOf(tx, row.id)).map((photo) => ({

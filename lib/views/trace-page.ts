@@ -20,24 +20,25 @@ type CertificateRow = {
   readonly sensorId: string;
 };
 
-/** As frozen; where it is not yet (signed before there was a graph), composed from the same records, and said so. */
+/**
+ * As frozen; where it is not yet (signed before there was a graph), composed from the same records, and said so. With
+ * the certificate's own results by their records: those of an amendment stand under the number they were first stated by.
+ */
 const loadChain = async (tx: Tx, row: CertificateRow) => {
   const results = await tx.result.findMany({
     where: { evaluationId: row.evaluationId, sensorId: row.sensorId, state: "measured" },
     select: { id: true },
   });
-  const frozen = await readChain(
-    tx,
-    "result",
-    results.map(({ id }) => id),
-  );
-  if (frozen.nodes.length > 0) return frozen;
-  return { ...composeTrace((await loadTraceParts(tx, row.id)).parts), frozenAt: null };
+  const ids = results.map(({ id }) => id);
+  const frozen = await readChain(tx, "result", ids);
+  if (frozen.nodes.length > 0) return { ...frozen, own: new Set(ids) };
+  const composed = composeTrace((await loadTraceParts(tx, row.id)).parts);
+  return { ...composed, frozenAt: null, own: new Set(ids) };
 };
 
-const byTemperature = (chain: Chain, certificate: string) =>
+const byTemperature = (chain: Chain, own: ReadonlySet<string>) =>
   chain.nodes
-    .filter(({ kind, facts }) => kind === "result" && facts.certificate === certificate)
+    .filter(({ kind, recordId }) => kind === "result" && own.has(recordId))
     .sort((a, b) => (a.facts.position ?? 0) - (b.facts.position ?? 0));
 
 /** As printed on a certificate, a setpoint may be rounded: 600 °F is 315.556 °C. */
@@ -57,7 +58,7 @@ export const tracePageView = (
     const row = found(await tx.certificate.findUnique({ where: { number } }));
     const content = CertificateContent.parse(JSON.parse(row.content));
     const whole = await loadChain(tx, row);
-    const results = byTemperature(whole, number);
+    const results = byTemperature(whole, whole.own);
     const chosen = results.find(({ facts }) => isAt(facts.celsius, asked.celsius)) ?? results[0];
     const top = chosen ? keyOf(chosen) : "";
     const chain = chainFrom(whole, top);
@@ -84,7 +85,9 @@ export const tracePageView = (
       largest,
       later: laterFlags(await loadLaterChanges(tx, chain, asked.on)),
       frozenAt: whole.frozenAt?.toISOString() ?? null,
-      isFrozenLater: whole.frozenAt !== null && whole.frozenAt.getTime() !== row.signedAt.getTime(),
+      isFrozenLater: whole.frozenAt !== null && whole.frozenAt > row.signedAt,
+      /** With the certificate that this one amends: it measured nothing anew. */
+      isFrozenEarlier: whole.frozenAt !== null && whole.frozenAt < row.signedAt,
     };
   });
 

@@ -1,3 +1,4 @@
+import { withStandings } from "@/lib/data/certificate/with-standings";
 import type { Tx } from "@/lib/data/in-scope";
 import { isUuid } from "@/lib/data/is-uuid";
 import { resultsStandingOn } from "@/lib/data/sql/results-standing-on";
@@ -52,6 +53,15 @@ const resultOf = (row: Awaited<ReturnType<typeof resultsStandingOn>>[number]) =>
   };
 };
 
+/** What became of the certificates that state these results, by their numbers. */
+const standingsOf = async (tx: Tx, results: readonly { readonly certificate: string }[]) => {
+  const certificates = await tx.certificate.findMany({
+    where: { number: { in: [...new Set(results.map(({ certificate }) => certificate))] } },
+    select: { id: true, number: true },
+  });
+  return new Map((await withStandings(tx, certificates)).map(({ number, standing }) => [number, standing]));
+};
+
 /** Both ends of one standard: what it stands on, as of a day, and every result that stands on it, through others too. */
 export const traceStandardView = (
   actor: Actor,
@@ -70,6 +80,8 @@ export const traceStandardView = (
       used.map((one) => `${equipment.id}/${one}`),
       { limit: resultsOnPage, offset: (asked.page - 1) * resultsOnPage },
     );
+    const results = rows.map(resultOf);
+    const standings = await standingsOf(tx, results);
     return {
       equipment: { id: equipment.id, tag: equipment.tag, kind: equipment.kind, serial: equipment.serial },
       on: asked.on,
@@ -82,7 +94,10 @@ export const traceStandardView = (
       tree: chainTree(chain, top, breaks, null),
       breaks,
       later: laterFlags(await loadLaterChanges(tx, chain, asked.on)),
-      results: rows.map(resultOf),
+      results: results.map((one) => ({
+        ...one,
+        standing: standings.get(one.certificate) ?? ({ kind: "valid" } as const),
+      })),
       count: rows[0]?.count ?? 0,
     };
   });

@@ -15,6 +15,7 @@ import { orderView } from "@/lib/views/order/order";
 import { reviewRunView } from "@/lib/views/review-run";
 import { sensorView } from "@/lib/views/sensor/sensor";
 import { tracePageView } from "@/lib/views/trace-page";
+import { traceStandardView } from "@/lib/views/trace-standard";
 import { buildRun } from "../../support/build-run";
 import { buildWorld, type World } from "../../support/build-world";
 import { type TestDatabase, testDatabase } from "../../support/database";
@@ -34,20 +35,22 @@ let withdrawn: string;
 /** Each follows the one before it. */
 let line: readonly [first: string, second: string, third: string];
 
-const amend = async (number: string): Promise<string> => {
+const minuteLater = () => new Date(signClock().getTime() + 60_000);
+
+const amend = async (number: string, clock = signClock): Promise<string> => {
   const certificate = await inScope(laboratory, (tx) =>
     tx.certificate.findUniqueOrThrow({ where: { number } }),
   );
   const asked = { certificateId: certificate.id, kind: "amendment" as const, reason: "misread (invented)" };
   const corrections = { purchaseOrder: `PO after ${number}` };
-  const { id } = await execute(askAmendment, world.people.quality, { ...asked, corrections }, signClock);
+  const { id } = await execute(askAmendment, world.people.quality, { ...asked, corrections }, clock);
   const reviewedHash = await inScope(laboratory, async (tx) => {
     const row = await tx.amendment.findUniqueOrThrow({ where: { id } });
     const following = demand(await loadAmended(tx, certificate, row));
     return hex(contentHash(demand(following.compose(null)), sha256));
   });
   const act = { amendmentId: id, reviewedHash, act: signingAct() };
-  const signed = await execute(signOffAmendment, world.people.signatory, act, signClock);
+  const signed = await execute(signOffAmendment, world.people.signatory, act, clock);
   await issueAllNow();
   return signed.number;
 };
@@ -64,7 +67,7 @@ beforeAll(async () => {
   await issueAllNow();
   const [one, two, three] = signed.map(({ number }) => number) as [string, string, string];
   const second = await amend(two);
-  [standing, withdrawn, line] = [one, three, [two, second, await amend(second)]];
+  [standing, withdrawn, line] = [one, three, [two, second, await amend(second, minuteLater)]];
   const ended = { certificateId: signed[2]!.id, reason: "Another sensor was measured (invented)." };
   await execute(withdrawCertificate, world.people.quality, ended, signClock);
 }, 90_000);
@@ -110,4 +113,27 @@ it("a chain is told with what its certificate is now, and which one counts inste
   expect(await traced(standing)).toEqual({ kind: "valid" });
   expect(await traced(line[0])).toMatchObject({ kind: "amended", successor: line[1] });
   expect(await traced(withdrawn)).toMatchObject({ kind: "withdrawn", reason: /Another sensor/ });
+});
+
+it("the chain of an amendment is that of the results it repeats, frozen with the certificate it amends", async () => {
+  const traced = async (number: string) => {
+    const page = await tracePageView(world.people.technician, number, { celsius: null, on: "2026-03-06" });
+    return { ...page, frozen: [page.isFrozenEarlier, page.isFrozenLater] };
+  };
+  const [first, third] = [await traced(line[0]), await traced(line[2])];
+  expect(first.results).toHaveLength(2);
+  expect(third).toMatchObject({ results: first.results, tree: first.tree, frozenAt: first.frozenAt });
+  expect([first.frozen, third.frozen]).toEqual([
+    [false, false],
+    [true, false],
+  ]);
+});
+
+it("a standard says beside each result what became of its certificate", async () => {
+  const asked = { on: "2026-03-06", calibrationId: null, page: 1 };
+  const { results } = await traceStandardView(world.people.technician, world.references[0].id, asked);
+  const seen = results.map((one) => said({ number: one.certificate, standing: one.standing }));
+  expect([...new Set(seen)].sort()).toEqual(
+    [`${standing} valid`, `${line[0]} amended by ${line[1]}`, `${withdrawn} withdrawn`].sort(),
+  );
 });

@@ -6,7 +6,7 @@ import { EndedNotice } from "@/app/_ui/ended-notice";
 import { Page } from "@/app/_ui/page";
 import { Section } from "@/app/_ui/section";
 import { StateMark } from "@/app/_ui/state-mark";
-import { tracePageView } from "@/lib/views/trace-page";
+import { type TracePage as TracePageData, tracePageView } from "@/lib/views/trace-page";
 import { requirePermission } from "@/lib/web/auth";
 import { load } from "@/lib/web/load";
 import { AsOfForm } from "../as-of-form";
@@ -87,9 +87,10 @@ export default async function TracePage({ params, searchParams }: Props) {
   );
 }
 
-const frozenNote = ({ frozenAt, isFrozenLater }: Awaited<ReturnType<typeof tracePageView>>): string => {
+const frozenNote = ({ frozenAt, isFrozenEarlier, isFrozenLater }: TracePageData): string => {
   if (frozenAt === null) return "Not frozen yet: composed now from the records the certificate rests on.";
   const day = frozenAt.slice(0, 10);
+  if (isFrozenEarlier) return `Frozen when these results were first signed off, ${day}.`;
   return isFrozenLater
     ? `Frozen on ${day}, after the certificate was signed off.`
     : `Frozen at sign-off, ${day}.`;

@@ -1,4 +1,5 @@
 import Link from "next/link";
+import { CertificateName } from "@/app/_ui/certificate-name";
 import { DataTable } from "@/app/_ui/data-table";
 import { EmptyState } from "@/app/_ui/empty-state";
 import { Quantity } from "@/app/_ui/quantity";
@@ -58,7 +59,7 @@ export function StandingResults({ page }: { readonly page: TraceStandardPage }) 
           cells: {
             result: <Link href={`/trace/${result.certificate}?at=${result.celsius}`}>{result.title}</Link>,
             value: <Quantity value={result.errorCelsius} uncertainty={result.expandedCelsius} />,
-            certificate: <Link href={`/certificates/${result.certificate}`}>{result.certificate}</Link>,
+            certificate: <CertificateName number={result.certificate} standing={result.standing} />,
             run: <Link href={`/runs/${result.run}`}>{result.run}</Link>,
             day: result.performedTo,
           },

@@ -1,6 +1,7 @@
 import { Text, View } from "@react-pdf/renderer";
 import { paperTitles } from "@/lib/domain/quotation/point-words";
 import type { DeliveryNoteContent } from "@/lib/domain/shipment/content";
+import { restOnNote } from "@/lib/domain/shipment/rest";
 import { renderAlone } from "../render-alone";
 import { Lines, Paper } from "./paper";
 import { Section } from "./paper-section";
@@ -44,7 +45,7 @@ const Receipt = () => (
 
 const DeliveryNote = ({ content }: { readonly content: DeliveryNoteContent }) => {
   const title = paperTitles["delivery-note"];
-  const { sensors, order, remaining } = content;
+  const { sensors, order, remaining, finished = 0 } = content;
   return (
     <Paper
       title={title}
@@ -76,11 +77,7 @@ const DeliveryNote = ({ content }: { readonly content: DeliveryNoteContent }) =>
         </Section>
       ) : null}
       <Section caption="Still with us">
-        <Text>
-          {remaining === 0
-            ? "Nothing of this order."
-            : `${remaining} of this order; ${remaining === 1 ? "it follows" : "they follow"} when finished.`}
-        </Text>
+        <Text>{restOnNote({ remaining, finished })}</Text>
       </Section>
       <Receipt />
     </Paper>

@@ -31,5 +31,7 @@ export const DeliveryNoteContent = z.strictObject({
   reason: z.string(),
   /** How many of the order are still to come. */
   remaining: z.int().min(0),
+  /** How many of these are finished already; notes of before this was said have none. */
+  finished: z.int().min(0).optional(),
 });
 export type DeliveryNoteContent = z.output<typeof DeliveryNoteContent>;

@@ -48,7 +48,9 @@ const demandParcel = async (tx: Tx, input: ShipInput) => {
   const leaving = demand(decideShipment(sensors, input.tags, holds, input.reason));
   const ordered = order.lines.reduce((sum, { quantity }) => sum + quantity, 0);
   const gone = sensors.filter(({ state }) => state === "collected").length + leaving.length;
-  return { order, address, leaving, remaining: Math.max(sensors.length, ordered) - gone };
+  const rest = sensors.filter(({ id }) => !leaving.some((one) => one.id === id));
+  const finished = rest.filter(({ state }) => state === "issued").length;
+  return { order, address, leaving, finished, remaining: Math.max(sensors.length, ordered) - gone };
 };
 type Parcel = Awaited<ReturnType<typeof demandParcel>>;
 
@@ -65,7 +67,7 @@ const moveSensors = async (tx: Tx, leaving: readonly Leaving[]): Promise<void> =
 
 const noteOf = async (
   { tx, now }: OperationContext,
-  { order, address, leaving, remaining }: Parcel,
+  { order, address, leaving, finished, remaining }: Parcel,
   input: ShipInput,
   number: string,
 ): Promise<DeliveryNoteContent> => {
@@ -103,6 +105,7 @@ const noteOf = async (
       })),
     reason: leaving.some(({ withoutCertificate }) => withoutCertificate) ? input.reason : "",
     remaining,
+    finished,
   };
 };
 
@@ -121,7 +124,7 @@ const tellCustomer = async (
     sensors: note.sensors.length,
     carrier: note.carrier,
     reference: note.reference,
-    isLast: note.remaining === 0,
+    rest: { remaining: note.remaining, finished: note.finished ?? 0 },
   });
   const mail = {
     id: randomUUID(),

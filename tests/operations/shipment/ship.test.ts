@@ -5,6 +5,7 @@ import { execute } from "@/lib/operations/execute";
 import { ship } from "@/lib/operations/shipment/ship";
 import { orderDocumentView } from "@/lib/views/quotation/order-document";
 import { orderShipmentsView } from "@/lib/views/shipment/order-shipments";
+import { sentView } from "@/lib/views/shipment/sent";
 import { shipmentListView } from "@/lib/views/shipment/shipment-list";
 import { auditSentences, clock, type FrontDesk, openFrontDesk, refusalOf } from "../../support/front-desk";
 import { moveSensorsTo } from "../../support/issued-sensors";
@@ -129,6 +130,15 @@ describe("a return shipment", () => {
     );
     expect(mail.subject).toContain("1 sensor of your order");
     expect(mail.body).not.toMatch(/N-1|T-0/);
+    // Of the three that stay one is finished: it is not promised "when finished".
+    expect(mail.body).toContain("Of the others of this order, 1 is finished too and follows");
+    expect(text.replace(/\s+/g, " ")).toContain("3 of this order: 1 is finished already");
+    expect(await sentView(desk.frontDesk, number, sent.number)).toEqual({
+      ...{ number: "S-2026-0001", serials: ["N-1"], how: "with Invented Parcels, IP 123", finished: 1 },
+      address: "Works Road 1",
+    });
+    expect(await sentView(desk.frontDesk, "O-none", sent.number)).toBeNull();
+    expect(await sentView(desk.frontDesk, number, "S-none")).toBeNull();
     expect((await auditSentences()).join("\n")).toContain(
       `sent 1 sensor of order ${number} back with S-2026-0001, by carrier`,
     );

@@ -1,3 +1,5 @@
+import { restForCustomer, type ShipmentRest } from "../../shipment/rest";
+
 type Shipped = {
   readonly contactName: string;
   readonly laboratory: string;
@@ -6,7 +8,7 @@ type Shipped = {
   readonly sensors: number;
   readonly carrier: string;
   readonly reference: string;
-  readonly isLast: boolean;
+  readonly rest: ShipmentRest;
 };
 
 /** Nothing confidential: how many, not which. */
@@ -21,9 +23,7 @@ export const shippedLetter = (parcel: Shipped): { readonly subject: string; read
       `Dear ${parcel.contactName},`,
       "",
       `our delivery ${parcel.shipmentNumber} with ${many} of your order ${parcel.orderNumber} ${how}.`,
-      parcel.isLast
-        ? "Nothing of this order is left with us."
-        : "The others of this order follow when they are finished.",
+      restForCustomer(parcel.rest),
       "",
       parcel.laboratory,
       "",

@@ -5,18 +5,25 @@ import { Notice } from "@/app/_ui/notice";
 import { Page } from "@/app/_ui/page";
 import { Section } from "@/app/_ui/section";
 import { orderOffersView } from "@/lib/views/quotation/order-offers";
+import { sentView } from "@/lib/views/shipment/sent";
 import { requireStaff } from "@/lib/web/auth";
 import { load } from "@/lib/web/load";
 import { PaperList } from "../paper-list";
 import { AcknowledgeForm, MakeOfferForm } from "./offer-forms";
 import { OfferTable } from "./offer-table";
+import { SentNotice } from "./sent-notice";
 
 export const metadata = { title: "Offers of an order" };
 
-type Props = { readonly params: Promise<{ readonly number: string }> };
+type Props = {
+  readonly params: Promise<{ readonly number: string }>;
+  readonly searchParams: Promise<{ readonly sent?: string | string[] }>;
+};
 
-export default async function QuotationPage({ params }: Props) {
-  const view = await load(orderOffersView(await requireStaff(), (await params).number, new Date()));
+export default async function QuotationPage({ params, searchParams }: Props) {
+  const actor = await requireStaff();
+  const view = await load(orderOffersView(actor, (await params).number, new Date()));
+  const sent = await load(sentView(actor, view.number, String((await searchParams).sent ?? "")));
   const trail = [
     { label: "Orders", href: "/orders" },
     { label: view.number, href: `/orders/${view.number}` },
@@ -75,6 +82,7 @@ export default async function QuotationPage({ params }: Props) {
         </Section>
       ) : null}
       <Section title="Papers" id="papers">
+        <SentNotice order={view.number} sent={sent} />
         <PaperList papers={view.papers} />
         {view.mayAcknowledge ? <AcknowledgeForm number={view.number} /> : null}
       </Section>

@@ -13,6 +13,8 @@ const send = formAction(ship, {
     tags: list(data, "tags"),
     publicUrl: env().publicOrigin,
   }),
-  done: ({ orderNumber }) => ({ redirect: `/orders/${orderNumber}/quotation#papers` }),
+  done: ({ number, orderNumber }) => ({
+    redirect: `/orders/${orderNumber}/quotation?sent=${number}#papers`,
+  }),
 });
 export const shipAction = async (state: FormState, data: FormData) => send(state, data);

@@ -1,0 +1,29 @@
+import { describe, expect, it } from "vitest";
+import { restForCustomer, restOnNote } from "@/lib/domain/shipment/rest";
+
+const rest = (remaining: number, finished: number) => ({ remaining, finished });
+
+describe("what is not sent back yet", () => {
+  it("is promised “when finished” only where it is not finished", () => {
+    for (const say of [restForCustomer, restOnNote]) {
+      expect(say(rest(3, 0))).toContain("when");
+      expect(say(rest(3, 1))).toMatch(/1 is finished.*when/);
+      expect(say(rest(3, 2))).toMatch(/2 are finished.*when/);
+      for (const count of [1, 3]) {
+        expect(say(rest(count, count))).toContain("another delivery");
+        expect(say(rest(count, count))).not.toContain("when");
+      }
+      expect(say(rest(0, 0))).toContain("Nothing of this order");
+    }
+  });
+
+  it("counts one as one", () => {
+    expect(restOnNote(rest(1, 0))).toBe("1 of this order; it follows when finished.");
+    expect(restOnNote(rest(1, 1))).toBe(
+      "1 of this order, finished already; it follows with another delivery.",
+    );
+    expect(restForCustomer(rest(1, 1))).toBe(
+      "The last one of this order is finished too and follows with another delivery.",
+    );
+  });
+});

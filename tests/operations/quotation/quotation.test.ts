@@ -12,10 +12,7 @@ import { execute } from "@/lib/operations/execute";
 import { acceptOrder } from "@/lib/operations/order/accept";
 import { amendOrder } from "@/lib/operations/order/amend";
 import { makeQuotation } from "@/lib/operations/quotation/make";
-import { portalOffersView } from "@/lib/views/agreement/portal-offers";
-import { ordersView } from "@/lib/views/order/orders";
 import { offerStandingView } from "@/lib/views/quotation/offer-standing";
-import { todayView } from "@/lib/views/today";
 import { auditSentences, clock, type FrontDesk, openFrontDesk, refusalOf } from "../../support/front-desk";
 import { offered, publicUrl, recordedPrices } from "../../support/offers";
 import { answers, lineInput, orderInput, recorded } from "../../support/orders";
@@ -243,63 +240,6 @@ describe("an answer to it", () => {
       version: 1,
     });
     expect((await auditSentences()).at(-1)).toContain("recorded that the customer declined offer");
-  });
-
-  it("declined, is confirmed to the customer and stands before the desk until somebody has seen to it", async () => {
-    const number = await order();
-    const orderer: Actor =
-      desk.northern.actor.kind === "customer"
-        ? { ...desk.northern.actor, roles: ["customer", "customer-orderer"] }
-        : desk.northern.actor;
-    const decline = async (quotation: string, at = clock) => {
-      const contentHash = await hashOf(quotation);
-      const no = {
-        quotation,
-        contentHash,
-        answer: "declined",
-        purchaseOrder: "",
-        remark: "Too dear",
-      } as const;
-      await execute(agreeInPortal, orderer, no, at);
-    };
-    const later = (minutes: number) => () => new Date(clock().getTime() + minutes * 60_000);
-    const offerAgain = (minutes: number) =>
-      execute(makeQuotation, desk.frontDesk, { number, validUntil: "2026-04-30", publicUrl }, later(minutes));
-    const lists = async () => {
-      const only = async (name: string) =>
-        (await ordersView(desk.frontDesk, { only: name }, "2026-03-04")).orders.some(
-          (one) => one.number === number,
-        );
-      return { declined: await only("declined"), waiting: await only("waiting") };
-    };
-    const theirs = async () => (await portalOffersView(orderer, number, clock())).offers[0];
-    const first = await offered(desk, number);
-    expect(await lists()).toEqual({ declined: false, waiting: true });
-    expect(await theirs()).toMatchObject({ isDeclined: false, isWaiting: true });
-    await decline(first.number, later(1));
-    expect(await lists()).toEqual({ declined: true, waiting: false });
-    expect(await theirs()).toMatchObject({ isDeclined: true, isWaiting: false });
-    expect(await offerStandingView(desk.frontDesk, number, clock())).toMatchObject({
-      ...{ standing: "declined", isNews: true, answer: { by: "Nora North", remark: "Too dear" } },
-    });
-    const today = (await todayView(desk.frontDesk, "2026-03-04")).find(({ key }) => key === "declined");
-    expect(today).toMatchObject({ title: "Offers declined", href: "/orders?only=declined" });
-    expect(today?.items.map(({ label }) => label)).toContain(number);
-    // Another offer waits for the customer anew; declined as well, whoever accepts the order has read it.
-    const second = await offerAgain(2);
-    expect(await lists()).toEqual({ declined: false, waiting: true });
-    await decline(second.number, later(3));
-    expect(await lists()).toEqual({ declined: true, waiting: false });
-    await inScope(laboratory, (tx) =>
-      tx.order.update({
-        where: { number },
-        data: { decisionRuleAgreedBy: "Nora North", decisionRuleAgreedOn: new Date("2026-03-04") },
-      }),
-    );
-    const review = { ...answers, number, toldCustomer: "on" } as const;
-    await execute(acceptOrder, desk.frontDesk, review, later(4));
-    expect(await lists()).toEqual({ declined: false, waiting: false });
-    expect(await offerStandingView(desk.frontDesk, number, clock())).toBeNull();
   });
 
   it("cannot be written to another offer's hash, in the database itself", async () => {

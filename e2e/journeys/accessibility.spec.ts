@@ -128,6 +128,8 @@ for (const [role, paths] of Object.entries(routes))
     baseURL,
     signIns,
   }) => {
+    // Half a hundred pages, beside all else that runs.
+    test.setTimeout(300_000);
     const context = await browser.newContext({ bypassCSP: true, reducedMotion: "reduce", baseURL });
     const page = await context.newPage();
     const person = signIns.find((candidate) => candidate.role.toLowerCase().includes(role));

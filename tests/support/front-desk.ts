@@ -94,3 +94,12 @@ export const auditSentences = (): Promise<readonly string[]> =>
       return `${event.action}: ${definition.sentence(JSON.parse(event.payload) as never)}`;
     });
   });
+
+/** The laboratory's own row, for tests of what is set in it. Invented. */
+export const recordLaboratory = ({ database }: FrontDesk): Promise<void> =>
+  connect(database.adminUrl).then(async (admin) => {
+    await admin.query(
+      "INSERT INTO laboratory (id, name, address_lines, contact) VALUES ('laboratory', 'Invented', 'Works Road', 'desk')",
+    );
+    await admin.end();
+  });

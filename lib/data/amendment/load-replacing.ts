@@ -4,16 +4,17 @@ import { sensorsOn } from "./sensors-on";
 /** Who is reviewed once more, and for which certificate. */
 export type Replacing = { readonly sensorId: string; readonly certificate: string };
 
+/** Few are asked for at a time, so that these are looked up first: of a run's certificates nothing else is read. */
 const askedOf = async (tx: Tx, runId: string) => {
-  const certificates = await tx.certificate.findMany({ where: { runId } });
   const asked = await tx.amendment.findMany({
-    where: {
-      ...{ kind: "replacement", decision: null },
-      certificateId: { in: certificates.map(({ id }) => id) },
-    },
+    where: { kind: "replacement", decision: null },
     select: { certificateId: true },
   });
-  return certificates.filter(({ id }) => asked.some(({ certificateId }) => certificateId === id));
+  if (asked.length === 0) return [];
+  return tx.certificate.findMany({
+    where: { runId, id: { in: asked.map(({ certificateId }) => certificateId) } },
+    select: { id: true, number: true, sensorId: true, customerId: true, runId: true, evaluationId: true },
+  });
 };
 
 /** Whether somebody asked for new results of this run, which is signed off: then it may be evaluated once more. */

@@ -1,4 +1,5 @@
 import type { Tx } from "@/lib/data/in-scope";
+import { addressBlock } from "@/lib/domain/customer/address-block";
 
 const inUse = { active: true } as const;
 const first = [{ title: "asc" }, { id: "asc" }] as const;
@@ -27,6 +28,6 @@ export const loadInvoiceAddress = async (
       where: { ...inUse, customerId, kind: "invoice" },
       orderBy: [...first],
     }));
-  const address = kept && [kept.contactName, kept.addressLines].filter(Boolean).join("\n");
+  const address = kept && addressBlock(kept);
   return { customer: customer.name, address: address ?? customer.addressLines };
 };

@@ -1,3 +1,4 @@
+import { addressBlock } from "@/lib/domain/customer/address-block";
 import type { Tx } from "../in-scope";
 
 export type ReturnAddress = {
@@ -24,7 +25,7 @@ export const loadReturnAddress = async (tx: Tx, orderId: string): Promise<Return
   if (chosen?.active)
     return {
       ...{ id: chosen.id, title: chosen.title, givenUp: "" },
-      address: [chosen.contactName, chosen.addressLines].filter(Boolean).join("\n"),
+      address: addressBlock(chosen),
     };
   return {
     ...{ id: null, title: "The customer’s own address", givenUp: chosen?.title ?? "" },

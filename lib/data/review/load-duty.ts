@@ -16,6 +16,7 @@ import { signedTags, stillOpen } from "./review-summary";
 export const loadDuty = async (tx: Tx, review: ReviewRun, actor: Actor) => {
   const earlier = await loadEarlier(tx, review);
   const all = await loadExceptions(tx, review, earlier);
+  const exceptions = stillOpen(review, all);
   const opened = await loadOpened(tx, review, actorIdOf(actor), all);
   const state = openedState({ ...opened, sha256 });
   const signed = signedTags(review);
@@ -28,9 +29,9 @@ export const loadDuty = async (tx: Tx, review: ReviewRun, actor: Actor) => {
   return {
     earlier: new Map<string, EarlierResult>(earlier.map((one) => [resultKey(one), one])),
     /** Of what is still to be signed. */
-    exceptions: stillOpen(review, all),
+    exceptions,
     /** How many stood out of what is signed for. */
-    settledExceptions: all.length - stillOpen(review, all).length,
+    settledExceptions: all.length - exceptions.length,
     /** Of the sensors that nobody has signed for. */
     mustOpen,
     unopened: state.unopened.filter(waits),

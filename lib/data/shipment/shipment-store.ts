@@ -1,5 +1,6 @@
 import type { Tx } from "@/lib/data/in-scope";
 import { certificatesOfSensors } from "@/lib/data/parts/certificates-of-sensors";
+import { addressBlock } from "@/lib/domain/customer/address-block";
 
 type NewShipment = {
   readonly number: string;
@@ -37,7 +38,7 @@ export const loadShippingAddress = async (
       await tx.customer.findUniqueOrThrow({ where: { id: customerId }, select: { addressLines: true } })
     ).addressLines;
   const row = await tx.customerAddress.findFirst({ where: { id: addressId, customerId, active: true } });
-  return row && [row.contactName, row.addressLines].filter(Boolean).join("\n");
+  return row && addressBlock(row);
 };
 
 /** Where parcels may go beside the customer's own address: for deliveries, and where the order itself says. */

@@ -23,6 +23,14 @@ it("pairs by sensor and setpoint, in the order of the earlier certificate, and t
   ]);
 });
 
+it("takes for changed what is printed otherwise, not what is only drawn so", () => {
+  const drawn = old.rows.map((row) => ({
+    ...row,
+    plot: row.plot && { ...row.plot, errorCelsius: row.plot.errorCelsius + 1e-9 },
+  }));
+  expect(compareRows(old, withRows(drawn)).some(({ isChanged }) => isChanged)).toBe(false);
+});
+
 it("names what only one of them states, and a second measurement at the same setpoint", () => {
   const [first, second] = old.rows;
   if (!first || !second) throw new Error("there are two rows");

@@ -1,23 +1,25 @@
 import { afterAll, beforeAll, expect, it } from "vitest";
-import { connect } from "@/lib/commands/postgres/connect";
 import { defaultIntakePolicy } from "@/lib/domain/intake/policy";
 import type { Actor } from "@/lib/domain/staff/actor";
 import { execute } from "@/lib/operations/execute";
 import { changeIntakePolicy } from "@/lib/operations/intake/change-policy";
 import { intakePolicyView } from "@/lib/views/sensor/intake-policy";
 import { sensorView } from "@/lib/views/sensor/sensor";
-import { auditSentences, clock, type FrontDesk, openFrontDesk, refusalOf } from "../../support/front-desk";
+import {
+  auditSentences,
+  clock,
+  type FrontDesk,
+  openFrontDesk,
+  recordLaboratory,
+  refusalOf,
+} from "../../support/front-desk";
 import { accepted, orderInput, received } from "../../support/orders";
 
 let desk: FrontDesk;
 let manager: Actor;
 beforeAll(async () => {
   desk = await openFrontDesk();
-  const admin = await connect(desk.database.adminUrl);
-  await admin.query(
-    "INSERT INTO laboratory (id, name, address_lines, contact) VALUES ('laboratory', 'Invented', 'Works Road', 'desk') ON CONFLICT DO NOTHING",
-  );
-  await admin.end();
+  await recordLaboratory(desk);
   // The same person with another hat: only roles decide.
   manager = { ...desk.signatory, roles: ["quality-manager"] } as Actor;
 });

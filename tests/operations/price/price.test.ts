@@ -1,24 +1,24 @@
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { connect } from "@/lib/commands/postgres/connect";
 import { inScope } from "@/lib/data/in-scope";
-import { insertLaboratory } from "@/lib/data/laboratory/laboratory-store";
 import { execute } from "@/lib/operations/execute";
 import { endPriceOfList } from "@/lib/operations/price/end";
 import { recordPrice } from "@/lib/operations/price/record";
 import { setCurrency } from "@/lib/operations/price/set-currency";
 import { priceListView } from "@/lib/views/price/price-list";
-import { auditSentences, clock, type FrontDesk, openFrontDesk, refusalOf } from "../../support/front-desk";
+import {
+  auditSentences,
+  clock,
+  type FrontDesk,
+  openFrontDesk,
+  recordLaboratory,
+  refusalOf,
+} from "../../support/front-desk";
 
 let desk: FrontDesk;
 beforeAll(async () => {
   desk = await openFrontDesk();
-  const said = { name: "Invented Calibration", addressLines: "1 Street", contact: "desk@lab.example" };
-  await inScope({ kind: "laboratory" }, (tx) =>
-    insertLaboratory(tx, {
-      ...{ ...said, accreditationText: "", accreditationNumber: "", countryCode: "GB" },
-      ...{ performerMaySignOff: false, isDemo: false },
-    }),
-  );
+  await recordLaboratory(desk);
 });
 afterAll(() => desk.close());
 

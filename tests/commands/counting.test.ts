@@ -48,6 +48,34 @@ describe("what npm test counts", () => {
     expect(countPlaywright(undefined, null)).toMatchObject({ passed: 0, failed: 1 });
   });
 
+  it("names what failed and how it failed, without colours and to the first lines", () => {
+    const told = {
+      fullName: "b",
+      status: "failed",
+      failureMessages: ["\u001b[31mtoo late\u001b[39m\n at x"],
+    };
+    const { notes } = countVitest({ success: false, testResults: [file("failed", told)] }, 1);
+    expect(notes).toEqual(["unit and database tests, FAILED: x.test.ts › b\n  too late\n   at x"]);
+    const unloaded = { ...file("failed"), message: "no such module" };
+    expect(countVitest({ success: false, testResults: [unloaded] }, 1).notes.join()).toContain(
+      "x.test.ts\n  no such module",
+    );
+    const stats = { expected: 0, unexpected: 1, flaky: 0, skipped: 0 };
+    const results = [{ errors: [{ message: Array(30).fill("line").join("\n") }] }];
+    const spec = { file: "x.spec.ts", title: "a walk", ok: false, tests: [{ results }] };
+    const [walk] = countPlaywright({ errors: [], stats, suites: [{ suites: [{ specs: [spec] }] }] }, 1).notes;
+    expect(walk?.split("\n")).toEqual([
+      "browser tests, FAILED: x.spec.ts › a walk",
+      ...Array(8).fill("  line"),
+    ]);
+  });
+
+  it("names the first twenty, and says how many more there are", () => {
+    const many = Array.from({ length: 23 }, () => failed);
+    const { notes } = countVitest({ success: false, testResults: [file("failed", ...many)] }, 1);
+    expect([notes.length, notes.at(-1)]).toEqual([21, "unit and database tests: 3 more FAILED"]);
+  });
+
   const place = { start: { line: 7 } };
   const branches = (...counts: number[]) => ({
     x: {

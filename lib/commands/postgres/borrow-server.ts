@@ -5,6 +5,7 @@ import { stateFolder } from "@/lib/commands/checkout";
 import { withLock } from "@/lib/commands/lock";
 import { findBinaries } from "@/lib/commands/postgres/binaries";
 import { type Home, openHome, systemFolder } from "@/lib/commands/postgres/home";
+import { memoryFolder } from "@/lib/commands/postgres/memory-folder";
 import { runningPostmaster, stopPostmaster } from "@/lib/commands/postgres/postmaster";
 import { boot, urlOf } from "@/lib/commands/postgres/server";
 import { processIdentity } from "@/lib/commands/process-identity";
@@ -17,11 +18,14 @@ export type BorrowedServer = {
 };
 
 // What is lost in a crash is made again; what a test waits for is not.
-const settings = { fsync: "off", synchronous_commit: "off", full_page_writes: "off", max_connections: "200" };
+const settings = {
+  ...{ fsync: "off", synchronous_commit: "off", full_page_writes: "off", max_wal_size: "256MB" },
+  max_connections: "200",
+};
 
 /** The server of the tests: the first who asks starts it, several may use it at once, the last one stops it. */
 export async function borrowServer(log: (line: string) => void = () => {}): Promise<BorrowedServer> {
-  const home = openHome(path.join(stateFolder, "test-postgres"), false, log);
+  const home = openHome(memoryFolder(path.join(stateFolder, "test-postgres")), false, log);
   const lock = path.join(home.folder, "lock");
   // One process may borrow it twice, and gives it back twice.
   const borrower = `${process.pid} ${processIdentity(process.pid)} ${randomBytes(4).toString("hex")}`;

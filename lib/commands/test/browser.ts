@@ -5,10 +5,24 @@ import { inCheckout, stateFolder } from "@/lib/commands/checkout";
 import { Failure } from "@/lib/commands/failure";
 import { findChromium } from "@/lib/commands/test/chromium";
 import { startLaboratories } from "@/lib/commands/test/laboratory";
+import { type Failed, nameFailures } from "@/lib/commands/test/name-failure";
 import { type Outcome, outcome } from "@/lib/commands/test/outcome";
 import { run } from "@/lib/commands/test/run";
 
+type Suite = {
+  readonly suites?: readonly Suite[];
+  readonly specs?: readonly {
+    readonly file: string;
+    readonly title: string;
+    readonly ok: boolean;
+    readonly tests: readonly {
+      readonly results: readonly { readonly errors: readonly { readonly message?: string }[] }[];
+    }[];
+  }[];
+};
+
 type Report = {
+  readonly suites?: readonly Suite[];
   readonly errors: readonly { readonly message?: string }[];
   readonly stats: {
     readonly expected: number;
@@ -91,11 +105,27 @@ export function countPlaywright(
 ): Outcome {
   if (report === undefined) return outcome(name, 0, 1, [`${name}: the runner crashed (code ${code})`]);
   const { expected, unexpected, flaky, skipped } = report.stats;
-  const notes = skipped > 0 ? [`${name}: ${skipped} not run`] : [];
+  const notes = [
+    ...(skipped > 0 ? [`${name}: ${skipped} not run`] : []),
+    ...nameFailures(name, (report.suites ?? []).flatMap(failuresIn)),
+  ];
   const failed = unexpected + flaky;
   const silent = failed === 0 && (code !== 0 || report.errors.length > 0);
   if (silent) notes.push(`${name}: ${report.errors[0]?.message ?? `the runner ended with code ${code}`}`);
   return outcome(name, expected, failed + (silent ? 1 : 0), notes);
+}
+
+function failuresIn({ suites = [], specs = [] }: Suite): readonly Failed[] {
+  const own = specs
+    .filter(({ ok, tests }) => !ok || tests.some(({ results }) => results.length > 1))
+    .map(({ file, title, tests }) => ({
+      test: `${file} › ${title}`,
+      why: tests
+        .flatMap(({ results }) => results)
+        .flatMap(({ errors }) => errors.map(({ message }) => message ?? ""))
+        .join("\n"),
+    }));
+  return [...own, ...suites.flatMap(failuresIn)];
 }
 
 function readReport(file: string): Report | undefined {

@@ -1,7 +1,8 @@
 import { readFileSync, rmSync } from "node:fs";
 import path from "node:path";
-import { inCheckout, stateFolder } from "@/lib/commands/checkout";
+import { checkout, inCheckout, stateFolder } from "@/lib/commands/checkout";
 import { branchCoverage, coverageArguments } from "@/lib/commands/test/branch-coverage";
+import { nameFailures } from "@/lib/commands/test/name-failure";
 import { type Outcome, outcome } from "@/lib/commands/test/outcome";
 import { run } from "@/lib/commands/test/run";
 
@@ -10,7 +11,13 @@ type Report = {
   readonly testResults: readonly {
     readonly name: string;
     readonly status: string;
-    readonly assertionResults: readonly { readonly fullName: string; readonly status: string }[];
+    /** Why the file did not load. */
+    readonly message?: string;
+    readonly assertionResults: readonly {
+      readonly fullName: string;
+      readonly status: string;
+      readonly failureMessages?: readonly string[];
+    }[];
   }[];
 };
 
@@ -18,7 +25,7 @@ const program = inCheckout("node_modules", "vitest", "vitest.mjs");
 
 /** What computes is tested apart from the rest, so that its branches can be counted without counting anything twice. */
 const metrology = "tests/metrology/";
-const withoutMetrology = { EMFOLIO_METROLOGY_APART: "yes" };
+const withoutMetrology = { EMFOLIO_METROLOGY_APART: "yes", NO_COLOR: "1" };
 
 /** The tests of what computes, and how many branches of it they take. */
 export async function runMetrology(): Promise<readonly Outcome[]> {
@@ -64,18 +71,28 @@ export function countVitest(
   name = "unit and database tests",
 ): Outcome {
   if (report === undefined) return outcome(name, 0, 1, [`${name}: the runner crashed (code ${code})`]);
-  const tests = report.testResults.flatMap((file) => file.assertionResults);
+  const tests = report.testResults.flatMap((file) =>
+    file.assertionResults.map((test) => ({ ...test, file: path.relative(checkout, file.name) })),
+  );
   const passed = tests.filter(({ status }) => status === "passed").length;
   const left = tests.filter(({ status }) => status !== "passed" && status !== "failed");
   // A file that fails while loading has no tests in it to count.
   const unloaded = report.testResults.filter(
     (file) => file.status === "failed" && !file.assertionResults.some(({ status }) => status === "failed"),
   );
-  const failed = tests.filter(({ status }) => status === "failed").length + unloaded.length;
-  const notes = left.map(({ fullName }) => `not run: ${fullName}`);
-  const silent = failed === 0 && code !== 0;
+  const failures = [
+    ...tests
+      .filter(({ status }) => status === "failed")
+      .map(({ file, fullName, failureMessages }) => ({
+        test: `${file} › ${fullName}`,
+        why: failureMessages?.join("\n") ?? "",
+      })),
+    ...unloaded.map((file) => ({ test: path.relative(checkout, file.name), why: file.message ?? "" })),
+  ];
+  const notes = [...left.map(({ fullName }) => `not run: ${fullName}`), ...nameFailures(name, failures)];
+  const silent = failures.length === 0 && code !== 0;
   if (silent) notes.push(`${name}: the runner ended with code ${code} although no test failed`);
-  return outcome(name, passed, failed + (silent ? 1 : 0), notes);
+  return outcome(name, passed, failures.length + (silent ? 1 : 0), notes);
 }
 
 function readReport(file: string): Report | undefined {

@@ -106,6 +106,22 @@ describe("normal distribution", () => {
     expect(Math.abs(normalQuantile(0.5))).toBeLessThan(1e-14);
     for (const p of [0, 1, -0.1, 1.1, Number.NaN]) expect(normalQuantile(p)).toBeNaN();
   });
+
+  it("gives the bits of halving alone, whatever the estimate spares", () => {
+    const byHalvingAlone = (p: number): number => {
+      let [low, high] = [-40, 0];
+      for (let i = 0; i < 80; i += 1) {
+        const middle = (low + high) / 2;
+        if (normalProbability(middle) < p) low = middle;
+        else high = middle;
+      }
+      return (low + high) / 2;
+    };
+    const tail = Array.from({ length: 320 }, (_, decade) => 0.37 * 10 ** -decade).filter((p) => p > 0);
+    const middle = Array.from({ length: 500 }, (_, n) => (n + 1) / 1000);
+    for (const p of [...tail, ...middle, 0.5 - 1e-12, 5e-324])
+      expect(Object.is(normalQuantile(p), byHalvingAlone(p)), `p = ${p}`).toBe(true);
+  });
 });
 
 describe("arctangent", () => {

@@ -23,6 +23,6 @@ export const mailedLink = async (
 ): Promise<string> => {
   const link = new RegExp(`https?://[^/\\s]+(/${kind}/[A-Za-z0-9_-]+)`);
   const find = () => messages().findLast((text) => text.includes(named) && link.test(text));
-  await expect.poll(() => find() !== undefined, { timeout: 30_000 }).toBe(true);
+  await expect.poll(() => find() !== undefined).toBe(true);
   return link.exec(find() ?? "")?.[1] ?? "";
 };

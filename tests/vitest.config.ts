@@ -35,7 +35,7 @@ export default defineConfig({
           include: ["tests/**/*.test.{ts,tsx}"],
           exclude: [...withDatabase, ...pure, ...apart],
           setupFiles,
-          testTimeout: 60_000,
+          testTimeout: 240_000,
         },
       },
       {
@@ -45,7 +45,7 @@ export default defineConfig({
           include: pure,
           isolate: false,
           setupFiles,
-          testTimeout: 60_000,
+          testTimeout: 240_000,
         },
       },
       {
@@ -57,8 +57,8 @@ export default defineConfig({
           isolate: false,
           setupFiles: [...setupFiles, here("support", "leave-nothing.ts")],
           globalSetup: [here("support", "start-database.ts")],
-          testTimeout: 60_000,
-          hookTimeout: 60_000,
+          testTimeout: 240_000,
+          hookTimeout: 240_000,
         },
       },
     ],

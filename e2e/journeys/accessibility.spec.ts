@@ -129,7 +129,6 @@ for (const [role, paths] of Object.entries(routes))
     signIns,
   }) => {
     // Half a hundred pages, beside all else that runs.
-    test.setTimeout(300_000);
     const context = await browser.newContext({ bypassCSP: true, reducedMotion: "reduce", baseURL });
     const page = await context.newPage();
     const person = signIns.find((candidate) => candidate.role.toLowerCase().includes(role));

@@ -20,7 +20,6 @@ test("somebody is invited, works at the bench, forgets the password, and sets up
   browser,
   signInAs,
 }) => {
-  test.setTimeout(240_000);
   const email = `bench-${Date.now()}@example.test`;
 
   await test.step("the quality manager invites a technician", async () => {

@@ -24,7 +24,6 @@ test("a calibration comes in from a digital certificate, is accepted by another 
   page,
   signInAs,
 }) => {
-  test.setTimeout(120_000);
   const main = page.getByRole("main");
   const heading = page.getByRole("heading", { level: 1 });
   const leave = async (role: string) => {

@@ -94,7 +94,6 @@ const typeProfile = async (page: Page, celsius: number): Promise<void> => {
 };
 
 test("a characterisation is measured by one person and accepted by another", async ({ page, signInAs }) => {
-  test.setTimeout(180_000);
   const main = page.getByRole("main");
   await signInAs("technician");
   await page.goto("/furnaces");
@@ -219,7 +218,6 @@ const figuresInUse = async (page: Page): Promise<{ number: string; axial: number
 };
 
 test("a run's budget shows what the furnace was found to be", async ({ page, signInAs }) => {
-  test.setTimeout(180_000);
   const main = page.getByRole("main");
   await signInAs("front-desk");
   await orderSensor(page);

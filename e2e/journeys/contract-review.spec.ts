@@ -5,7 +5,6 @@ test("an order is answered while it is typed, settled, accepted, and changed aft
   page,
   signInAs,
 }) => {
-  test.setTimeout(120_000);
   await signInAs("front-desk");
   const main = page.getByRole("main");
   await page.goto("/orders/new");
@@ -86,7 +85,6 @@ test("a run with a sensor of a changed order stands still until a technician has
   page,
   signInAs,
 }) => {
-  test.setTimeout(120_000);
   const main = page.getByRole("main");
   const heading = page.getByRole("heading", { level: 1 });
   const headed = async (pattern: RegExp): Promise<string> => {

@@ -15,7 +15,6 @@ test("a scanner is recorded, verified, put into service, fails a check, and is s
   page,
   signInAs,
 }) => {
-  test.setTimeout(90_000);
   const main = page.getByRole("main");
   await signInAs("technician");
   await page.goto("/standards/new?kind=scanner");

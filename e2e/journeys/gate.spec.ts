@@ -27,7 +27,6 @@ test("a run with a PTFE lead near heat is stopped by its gate, mended, and start
   page,
   signInAs,
 }) => {
-  test.setTimeout(120_000);
   const main = page.getByRole("main");
   const heading = page.getByRole("heading", { level: 1 });
   const headed = async (pattern: RegExp): Promise<string> => {

@@ -13,7 +13,6 @@ test("sensors come in from a list, get a photo and labels on a sheet, and are fo
   page,
   signInAs,
 }) => {
-  test.setTimeout(120_000);
   await signInAs("front-desk");
   const main = page.getByRole("main");
   const heading = page.getByRole("heading", { level: 1 });

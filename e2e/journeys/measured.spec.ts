@@ -25,7 +25,6 @@ test("two sensors, from the order over six hours of scans, a return and sign-off
   page,
   signInAs,
 }) => {
-  test.setTimeout(180_000);
   const main = page.getByRole("main");
   const heading = page.getByRole("heading", { level: 1 });
   const headed = async (pattern: RegExp): Promise<string> => {

@@ -118,7 +118,7 @@ test("twenty sensors of three kinds, in °F, from the request to the repeat of n
   page,
   signInAs,
 }) => {
-  test.setTimeout(420_000);
+  test.setTimeout(900_000);
   const leave = async (role: string) => {
     await page.context().clearCookies();
     await signInAs(role);

@@ -90,7 +90,7 @@ test("a certificate is amended by two people, then withdrawn, and its customer s
   const link = (await rowOf(old).getByRole("link", { name: /PDF/ }).getAttribute("href")) ?? "";
   const file = await page.request.get(link);
   expect(file.headers()["certificate-standing"]).toBe(`amended; successor=${number}`);
-  await expect.poll(letters, { timeout: 30_000 }).toContain("was withdrawn");
+  await expect.poll(letters).toContain("was withdrawn");
   expect(letters()).toContain("A corrected certificate for your order");
 });
 

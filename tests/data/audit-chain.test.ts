@@ -44,7 +44,7 @@ it("is whole when it is empty", async () => {
   expect(await verifyChain()).toMatchObject({ kind: "whole", events: 0 });
 });
 
-it("neither forks nor skips under eight writers at once", { timeout: 120_000 }, async () => {
+it("neither forks nor skips under eight writers at once", async () => {
   const clients = await Promise.all(Array.from({ length: 8 }, () => connect(database.runtimeUrl)));
   await Promise.all(clients.map((client, worker) => appendOneByOne(client, worker, 225)));
   await Promise.all(clients.map((client) => client.end()));
@@ -91,9 +91,7 @@ it("is read in pages, newest first, without repeats while others append", async 
   expect(read).toEqual([...new Set(read)].toSorted((a, b) => (a < b ? 1 : -1)));
 });
 
-it("gives numbers without gap or repeat to fifty at once, although some fail", {
-  timeout: 120_000,
-}, async () => {
+it("gives numbers without gap or repeat to fifty at once, although some fail", async () => {
   const taken = await Promise.allSettled(
     Array.from({ length: 50 }, (_, index) =>
       inScope(laboratory, async (tx) => {

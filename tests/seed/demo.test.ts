@@ -18,7 +18,7 @@ beforeAll(async () => {
   configureSeal(sealKeyOf("only for tests, of no installation at all"));
   const seal = makeSealer(keys, () => new Date());
   await seedDemo({ databaseUrl: database.runtimeUrl, seal, log: () => {} });
-}, 120_000);
+});
 
 afterAll(async () => {
   await closeDatabase();

@@ -57,7 +57,7 @@ beforeAll(async () => {
   for (const table of evidence) await admin.query(`CREATE TABLE kept_${table} AS TABLE ${table}`);
   // As the command does it with an administrator's address.
   configureDatabase(asRuntime(database.adminUrl));
-}, 120_000);
+});
 
 afterAll(async () => {
   await closeDatabase();
@@ -87,9 +87,7 @@ const tamper = async (sql: string): Promise<Rederived> => {
   }
 };
 
-it("finds the demo laboratory as it was, two certificates of it ended, with something of every kind", {
-  timeout: 120_000,
-}, async () => {
+it("finds the demo laboratory as it was, two certificates of it ended, with something of every kind", async () => {
   const { whole, told } = await rederive();
   expect(told.map(({ step, outcome }) => [step, outcome.kind])).toEqual(
     [
@@ -115,22 +113,18 @@ it("finds the demo laboratory as it was, two certificates of it ended, with some
 });
 
 describe("names the first record that is not as it was", () => {
-  it.each([...tamperings, ...endingTamperings])(
-    "%s",
-    { timeout: 120_000 },
-    async (_name, step, record, reason, sql) => {
-      expect(await tamper(sql)).toEqual({
-        step,
-        outcome: {
-          kind: "broken",
-          record: expect.stringMatching(record),
-          reason: expect.stringMatching(reason),
-        },
-      });
-    },
-  );
+  it.each([...tamperings, ...endingTamperings])("%s", async (_name, step, record, reason, sql) => {
+    expect(await tamper(sql)).toEqual({
+      step,
+      outcome: {
+        kind: "broken",
+        record: expect.stringMatching(record),
+        reason: expect.stringMatching(reason),
+      },
+    });
+  });
 
-  it("and nothing once all is put back", { timeout: 120_000 }, async () => {
+  it("and nothing once all is put back", async () => {
     expect((await rederive()).whole).toBe(true);
   });
 });

@@ -45,7 +45,7 @@ it("ends with 0, 1 or 2, and says why in the words of the page", async () => {
   expect(other.stdout).toContain("Paper and file do not belong together");
   expect(unlisted.code).toBe(2);
   expect(unlisted.stdout).toContain("INDETERMINATE");
-}, 60_000);
+});
 
 it("writes one page that may run its own script and reach nothing", async () => {
   expect((await run("--page", at("page.html"), "--keys", at("keys.json"))).code).toBe(0);
@@ -59,7 +59,7 @@ it("writes one page that may run its own script and reach nothing", async () => 
   expect(page).toContain("as of 2026-03-02");
   expect(page).toContain("cannot be known offline");
   expect(page).toContain("can only be asked online");
-}, 60_000);
+});
 
 it("refuses what it does not understand", () => {
   for (const parameters of [

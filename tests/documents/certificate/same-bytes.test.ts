@@ -12,4 +12,4 @@ it("the same content gives the same bytes: again, in another order, and in anoth
   const first = await documentHashes(false);
   expect(await documentHashes(true)).toEqual(first);
   expect(await other).toEqual({ code: 0, stdout: `${first.join("\n")}\n`, stderr: "" });
-}, 60_000);
+});

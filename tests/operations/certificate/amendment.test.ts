@@ -42,7 +42,7 @@ beforeAll(async () => {
   built = await buildRun(world, { owners: Array.from({ length: 6 }, () => "north" as const) });
   signed = await signRun(world.people.signatory, built);
   await issueAllNow();
-}, 90_000);
+});
 afterAll(async () => {
   await closeDatabase();
   await database?.drop();

@@ -39,7 +39,7 @@ beforeAll(async () => {
   world = await buildWorld();
   const built = await buildRun(world, { owners: Array.from({ length: 8 }, () => "north" as const) });
   signed.push(...(await signRun(world.people.signatory, built)));
-}, 60_000);
+});
 afterAll(async () => {
   await closeDatabase();
   await admin?.end();

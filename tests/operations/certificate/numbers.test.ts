@@ -25,7 +25,7 @@ beforeAll(async () => {
     const { items, ...rest } = await signOffInput(built);
     for (const item of items) inputs.push({ ...rest, items: [item], act: signingAct() });
   }
-}, 120_000);
+});
 afterAll(async () => {
   await closeDatabase();
   await database?.drop();
@@ -40,9 +40,7 @@ const comeToNothing = () =>
     throw new Error("came to nothing");
   });
 
-it("are gapless after fifty sign-offs at once, with refusals and failures among them", {
-  timeout: 120_000,
-}, async () => {
+it("are gapless after fifty sign-offs at once, with refusals and failures among them", async () => {
   expect(inputs).toHaveLength(50);
   const refused = inputs.slice(0, 8).map(({ items, ...rest }) => ({
     ...rest,

@@ -70,7 +70,7 @@ beforeAll(async () => {
   [standing, withdrawn, line] = [one, three, [two, second, await amend(second, minuteLater)]];
   const ended = { certificateId: signed[2]!.id, reason: "Another sensor was measured (invented)." };
   await execute(withdrawCertificate, world.people.quality, ended, signClock);
-}, 90_000);
+});
 afterAll(async () => {
   await closeDatabase();
   await database?.drop();

@@ -94,7 +94,8 @@ const rooms = [
     [
       lib("operations", "data", "documents", "files", "domain", "metrology"),
       npm("zod", "@node-rs/argon2", "otpauth"),
-      node("crypto", "stream", "buffer"),
+      // `http` for the type of a request as it arrives, before Next has made one of its own.
+      node("crypto", "stream", "buffer", "http", "diagnostics_channel"),
     ],
   ),
   room(
@@ -111,7 +112,8 @@ const rooms = [
       lib("web", "domain", "operations", "views"),
       ["^lib/data/client", "^lib/data/public-url", "^lib/data/seal"],
       npm("next", "next-auth", "react", "@types/react", "server-only", "zod"),
-      node("crypto", "stream", "buffer"),
+      // `http` for the type of a request as it arrives, before Next has made one of its own.
+      node("crypto", "stream", "buffer", "http", "diagnostics_channel"),
     ],
   ),
   room(

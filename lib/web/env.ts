@@ -11,6 +11,8 @@ const Env = z
     /** Where people reach this laboratory, e.g. https://calibration.example or http://127.0.0.1:3000. */
     PUBLIC_URL: z.url({ protocol: /^https?$/ }),
     NODE_ENV: z.string().optional(),
+    /** How many proxies of our own each request passes before it reaches us. */
+    TRUSTED_PROXIES: z.coerce.number().int().min(0).max(9).default(0),
     /** An outside identity provider (OpenID Connect), by which linked people sign in; all three, or none. */
     OIDC_ISSUER: z.url({ protocol: /^https?$/ }).optional(),
     OIDC_CLIENT_ID: z.string().min(1).optional(),
@@ -46,6 +48,7 @@ const Env = z
       sealKey: sealKeyOf(secret),
       publicOrigin: new URL(value.PUBLIC_URL).origin,
       isHttps: new URL(value.PUBLIC_URL).protocol === "https:",
+      trustedProxies: value.TRUSTED_PROXIES,
       dccSchemaFolder: value.DCC_SCHEMA_DIR ?? null,
       isDevelopment: value.NODE_ENV === "development",
     };

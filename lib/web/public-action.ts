@@ -4,6 +4,7 @@ import { redirect } from "next/navigation";
 import type { z } from "zod";
 import { execute } from "@/lib/operations/execute";
 import type { Operation } from "@/lib/operations/operation";
+import { clientOf } from "./client-of";
 import { connectDatabase } from "./connect-database";
 import { env } from "./env";
 import { type FormAction, foreignOriginMessage, refusedState, stateOfError } from "./form-action";
@@ -44,10 +45,3 @@ export const publicWork =
     }
     redirect(to);
   };
-
-/**
- * Where a request came from, as the nearest server in front of us saw it: the last of the list. What stands before it
- * was written by whoever asked.
- */
-export const clientOf = (forwardedFor: string | null): string =>
-  forwardedFor?.split(",").at(-1)?.trim() || "unknown";

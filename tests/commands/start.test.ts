@@ -93,6 +93,7 @@ describe("npm start refuses in one line and exits with 1:", () => {
       () => ({ MAIL_FROM: "a@lab.example, b@lab.example" }),
       /^MAIL_FROM must be one address/,
     ],
+    ["proxies in words", () => ({ TRUSTED_PROXIES: "one" }), /^TRUSTED_PROXIES must be a number from 0 to 9/],
     ["a short secret", () => ({ AUTH_SECRET: "short" }), /^AUTH_SECRET must have 32 characters or more/],
     [
       "a public address that is none",

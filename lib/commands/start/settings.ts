@@ -21,6 +21,8 @@ export type Settings = {
   readonly sealKeyPassphrase: string | undefined;
   /** An RFC 3161 timestamp authority; without it, the laboratory's own clock. */
   readonly timestampUrl: string | undefined;
+  /** Proxies of the site's own before us, whose word on where a request came from is taken. */
+  readonly trustedProxies: number;
   readonly demo: "seed" | "do not seed" | "seed if the database is our own";
   readonly demoOnNetwork: boolean;
 };
@@ -55,6 +57,7 @@ export function readSettings(environment: NodeJS.ProcessEnv, args: readonly stri
     sealKeyFile: set("SEAL_KEY_FILE"),
     sealKeyPassphrase: environment.SEAL_KEY_PASSPHRASE || undefined,
     timestampUrl: timestampUrl(set("TIMESTAMP_URL")),
+    trustedProxies: trustedProxies(set("TRUSTED_PROXIES")),
     demo: args.includes("--demo")
       ? "seed"
       : args.includes("--no-demo")
@@ -62,6 +65,13 @@ export function readSettings(environment: NodeJS.ProcessEnv, args: readonly stri
         : "seed if the database is our own",
     demoOnNetwork: set("EMFOLIO_DEMO_ON_NETWORK") === "yes",
   };
+}
+
+function trustedProxies(given = "0"): number {
+  if (/^\d$/.test(given)) return Number(given);
+  throw new Failure(
+    `TRUSTED_PROXIES must be a number from 0 to 9, how many proxies stand before us, not ${given}.`,
+  );
 }
 
 function publicUrl(given: string | undefined, port: number): string {

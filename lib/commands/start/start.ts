@@ -60,6 +60,7 @@ async function bringUp(mode: "start" | "dev", settings: Settings, stop: StopRequ
     ...{ mode, host: settings.host, port: settings.port, publicUrl: settings.publicUrl },
     databaseUrl: database.runtimeUrl,
     secret,
+    environment: { TRUSTED_PROXIES: String(settings.trustedProxies) },
     onOutput: (text) => void ((ready || mode === "dev") && process.stdout.write(text)),
   });
   ready = true;

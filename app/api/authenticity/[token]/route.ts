@@ -1,7 +1,7 @@
 import { packStatus } from "@/lib/domain/authenticity/even-length";
 import { authenticityView } from "@/lib/views/authenticity";
+import { clientOf } from "@/lib/web/client-of";
 import { connectDatabase } from "@/lib/web/connect-database";
-import { clientOf } from "@/lib/web/public-action";
 
 type Context = { readonly params: Promise<{ readonly token: string }> };
 

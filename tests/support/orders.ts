@@ -51,9 +51,13 @@ export const intakeInput = (orderNumber: string, serials: string) => ({
 export const recorded = async (desk: FrontDesk, input: OrderInput, actor: Actor = desk.frontDesk) =>
   (await execute(recordOrder, actor, input, clock)).number;
 
-export const accepted = async (desk: FrontDesk, input: OrderInput) => {
+export const accepted = async (
+  desk: FrontDesk,
+  input: OrderInput,
+  more: { readonly externalProviders?: "approved" } = {},
+) => {
   const number = await recorded(desk, input);
-  await execute(acceptOrder, desk.frontDesk, { ...answers, number, toldCustomer: "on" }, clock);
+  await execute(acceptOrder, desk.frontDesk, { ...answers, ...more, number, toldCustomer: "on" }, clock);
   return number;
 };
 

@@ -137,16 +137,16 @@ const materialOf = ({ build }: ReviewSensor): Pick<CertificateParts["sensor"], "
   return said.length > 0 ? { material: sayAll(said, ", ") } : {};
 };
 
-/** 7.8.2.1 c, p: as the line says. */
-const whereAndBy = (
-  review: ReviewRun,
-  { line }: ReviewSensor,
-): Pick<CertificateParts, "site" | "provider"> => {
+/** 7.8.2.1 c: as the line says. */
+const siteOf = ({ line }: ReviewSensor): Pick<CertificateParts, "site"> =>
+  line.performedAt === "customer-site" ? { site: line.siteAddress } : {};
+
+/** 7.8.2.1 p: what our own run measured is no provider's result, and is not ours to report while the order says it is theirs. */
+const notOurs = (review: ReviewRun, { tag, line }: ReviewSensor): string | null => {
   const provider = review.providers.get(line.providerId ?? "");
-  return {
-    ...(line.performedAt === "customer-site" ? { site: line.siteAddress } : {}),
-    ...(provider ? { provider } : {}),
-  };
+  return provider
+    ? `Line ${line.position} of order ${line.order.number} is subcontracted to ${provider}, and run ${review.run.number} measured ${tag} here. Change the order to have the line done here, or put ${tag} back and record ${provider}'s certificate on its page.`
+    : null;
 };
 
 /** 7.8.7 */
@@ -165,6 +165,8 @@ export const certificateParts = (review: ReviewRun, sensorId: string): Result<Ce
   if (!sensor || !place) return refuse("not-found", "This sensor is not in this run.");
   if (!evaluation) return refuse("wrong-state", "This run has not been evaluated.");
   if (!sensor.intake) return refuse("rule", `${sensor.tag} was never taken in.`);
+  const why = notOurs(review, sensor);
+  if (why) return refuse("rule", why);
   const { customer } = sensor.line.order;
   const evaluated = evaluation.head.sensors.find(({ id }) => id === sensor.tag);
   const position = new Map(review.run.setpoints.map((setpoint) => [setpoint.id, setpoint.position]));
@@ -203,7 +205,7 @@ export const certificateParts = (review: ReviewRun, sensorId: string): Result<Ce
     anneals: review.anneals.get(sensorId) ?? [],
     ...opinionsPart(review, sensorId),
     set: asSetKind(place.setKind),
-    ...whereAndBy(review, sensor),
+    ...siteOf(sensor),
     run: runPart(review, place),
     evaluation: {
       sequence: evaluation.sequence,

@@ -4,6 +4,7 @@ import { askedTolerance, readTolerance } from "@/lib/domain/order/asked-toleranc
 import type { Protection } from "@/lib/domain/run/load-candidates";
 import { readBuild } from "@/lib/domain/sensor/build";
 import type { Tx } from "../in-scope";
+import { providersOf } from "../parts/providers-of";
 import type { Run } from "../run/load-run";
 
 const highest = (values: readonly (number | null | undefined)[]): number | null => {
@@ -37,6 +38,7 @@ export const loadGateSensors = async (tx: Tx, run: Run): Promise<readonly GateSe
     where: { id: { in: run.places.flatMap(({ sensorId }) => sensorId ?? []) } },
     include: { line: { include: { setpoints: { orderBy: { celsius: "asc" } }, order: true } } },
   });
+  const providers = await providersOf(tx, rows);
   const sensors: GateSensor[] = [];
   for (const row of run.places.flatMap(({ sensorId }) => rows.find(({ id }) => id === sensorId) ?? [])) {
     const { line } = row;
@@ -48,6 +50,7 @@ export const loadGateSensors = async (tx: Tx, run: Run): Promise<readonly GateSe
       protection: row.protection as Protection,
       orderNumber: line.order.number,
       orderState: line.order.state,
+      providerName: providers.get(line.providerId ?? "") ?? null,
       orderedCelsius: line.setpoints.map(({ celsius }) => celsius),
       maximumCelsius: line.maximumCelsius,
       use:

@@ -11,6 +11,7 @@ import type {
 import type { CreateRunInput } from "@/lib/domain/run/schema";
 import { loadFurnaceProblem } from "../equipment/furnace-problem";
 import type { Tx } from "../in-scope";
+import { providersOf } from "../parts/providers-of";
 import { setStanding } from "../parts/set-standing";
 import { lockSensors } from "../sql/lock-sensors";
 import { equipmentCandidate, referenceCandidate } from "./equipment-candidate";
@@ -33,6 +34,7 @@ const loadSensors = async (tx: Tx, tags: readonly string[]): Promise<SensorCandi
     ).map((row) => [row.id, row.state]),
   );
   const standing = await setStanding(tx, rows);
+  const providers = await providersOf(tx, rows);
   return rows.map(({ line, ...row }) => ({
     id: row.id,
     tag: row.tag,
@@ -42,6 +44,7 @@ const loadSensors = async (tx: Tx, tags: readonly string[]): Promise<SensorCandi
     state: locked.get(row.id) ?? row.state,
     orderNumber: line.order.number,
     orderState: line.order.state,
+    providerName: providers.get(line.providerId ?? "") ?? null,
     orderedCelsius: line.setpoints.map(({ celsius }) => celsius),
     maximumCelsius: line.maximumCelsius,
     nextSet: standing.get(row.id)?.next ?? null,

@@ -55,11 +55,12 @@ const conformity = (order: CertificateParts["order"]): Draft<CertificateContent[
 
 /**
  * Accreditation is claimed only where at least one result lies within the scope; the results outside are marked one by
- * one, and the statement is not dropped as a whole.
+ * one, and the statement is not dropped as a whole. Of an external provider's results our own accreditation says nothing.
  */
 const laboratorySection = (parts: CertificateParts): Draft<CertificateContent["laboratory"]> => {
   const { accreditation, accreditationNumber, accreditationMark, ...laboratory } = parts.laboratory;
-  const isClaimed = measuredOf(parts).some(({ scope }) => scope.state === "inside");
+  const isClaimed =
+    parts.provider === undefined && measuredOf(parts).some(({ scope }) => scope.state === "inside");
   return {
     ...laboratory,
     addressLines: [...laboratory.addressLines],
@@ -82,6 +83,7 @@ const statementsOf = ({ anneals = [], set, hasOtherSet }: CertificateParts): rea
     : [relatesAnnealed, ...texts.statements.slice(1)];
 
 const scopeStatement = (parts: CertificateParts): { readonly scopeStatement?: Message } => {
+  if (parts.provider !== undefined) return {};
   const states = measuredOf(parts).map(({ scope }) => scope.state);
   if (states.every((state) => state === "not-stated")) return {};
   if (!states.includes("outside")) return { scopeStatement: texts.allInScope };

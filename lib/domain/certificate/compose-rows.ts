@@ -79,7 +79,7 @@ const composeRow = (
     setpoint,
     ...printed,
     coverageProbability: String(Number(point.coverage.probability.toFixed(4))),
-    ...(point.scope.state === "not-stated" ? {} : { scope: point.scope.state }),
+    ...(isExternal || point.scope.state === "not-stated" ? {} : { scope: point.scope.state }),
     plot: {
       celsius: point.nominalCelsius,
       errorCelsius: point.errorCelsius,

@@ -22,6 +22,7 @@ import { platinumUnsheathed } from "./materials/platinum-unsheathed";
 import { sheathLimit } from "./materials/sheath-limit";
 import { wireLimit } from "./materials/wire-limit";
 import { ascendingOrder } from "./metal/ascending-order";
+import { doneHere } from "./metal/done-here";
 import { orderAccepted } from "./metal/order-accepted";
 import { usedBaseMetal } from "./metal/used-base-metal";
 import { classRange } from "./range/class-range";
@@ -67,6 +68,7 @@ export const gateChecks: readonly GateCheck[] = [
   junctionTemperature,
   inAnotherRun,
   orderAccepted,
+  doneHere,
   ascendingOrder,
   usedBaseMetal,
   procedureCurrent,

@@ -38,6 +38,7 @@ export const gateCodes = [
   "channel-in-another-run",
   "furnace-in-another-run",
   "order-not-accepted",
+  "subcontracted",
   "ascending-order",
   "used-base-metal",
   "use-not-stated",

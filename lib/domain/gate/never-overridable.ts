@@ -22,6 +22,7 @@ export const neverOverridable: ReadonlySet<GateCode> = new Set<GateCode>([
   "no-reference",
   "junction-temperature",
   "order-not-accepted",
+  "subcontracted",
   "furnace-in-service",
   "characterisation-in-date",
   "reference-in-date",

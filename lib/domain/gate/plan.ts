@@ -11,6 +11,8 @@ export type GateSensor = {
   readonly protection: Protection;
   readonly orderNumber: string;
   readonly orderState: string;
+  /** Whom its line is subcontracted to; null = done here. */
+  readonly providerName: string | null;
   /** Ascending. */
   readonly orderedCelsius: readonly number[];
   /** Agreed highest exposure; null = the highest setpoint ordered. */

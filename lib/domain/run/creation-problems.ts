@@ -8,6 +8,7 @@ import { tooManyPlaces } from "../gate/load/too-many-places";
 import { whoIsThere } from "../gate/load/who-is-there";
 import { oxidisesInAir } from "../gate/materials/oxidises-in-air";
 import { platinumUnsheathed } from "../gate/materials/platinum-unsheathed";
+import { doneHere } from "../gate/metal/done-here";
 import { orderAccepted } from "../gate/metal/order-accepted";
 import type { GatePlace } from "../gate/plan";
 import { furnaceRange } from "../gate/range/furnace-range";
@@ -48,6 +49,7 @@ const fieldOf = (found: Found, input: CreateRunInput): string => {
     case "platinum-unsheathed":
     case "oxidises-in-air":
     case "order-not-accepted":
+    case "subcontracted":
       return `places.${row}.item`;
     case "characterisation-in-date":
       return "configurationId";
@@ -88,6 +90,7 @@ export const creationProblems = (
     ...(configuration ? tooManyPlaces.assess({ ...facts, configuration }) : []),
     ...whoIsThere.assess(facts),
     ...orderAccepted.assess(facts),
+    ...doneHere.assess(facts),
     ...oxidisesInAir.assess(facts),
     ...platinumUnsheathed.assess({
       ...facts,

@@ -17,6 +17,8 @@ export type SensorCandidate = {
   readonly state: string;
   readonly orderNumber: string;
   readonly orderState: string;
+  /** Whom its line is subcontracted to; null = done here. */
+  readonly providerName: string | null;
   /** Ascending. */
   readonly orderedCelsius: readonly number[];
   /** Highest exposure that was agreed; null = the highest setpoint ordered. */

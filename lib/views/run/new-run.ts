@@ -14,10 +14,10 @@ import { problemOfUse } from "@/lib/domain/run/equipment-problem";
 import type { Actor } from "@/lib/domain/staff/actor";
 import { answer } from "@/lib/views/view";
 
-/** What is on hold is not offered. */
+/** What is on hold, or goes to an external provider, is not offered. */
 const loadWaiting = async (tx: Tx) => {
   const found = await tx.sensor.findMany({
-    where: { state: "received", line: { order: { state: "accepted" } } },
+    where: { state: "received", line: { providerId: null, order: { state: "accepted" } } },
     include: {
       line: {
         include: { setpoints: { orderBy: { celsius: "asc" } }, order: { include: { customer: true } } },

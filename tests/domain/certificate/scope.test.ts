@@ -19,12 +19,17 @@ const accredited = {
   accreditationMark: { sha256: "cd".repeat(32), mediaType: "image/png" as const },
 };
 /** The first, an invalid one, and the last, as they lie against the scope. */
-const compose = (first: EvaluatedScope | null, last: EvaluatedScope | null) => {
+const compose = (first: EvaluatedScope | null, last: EvaluatedScope | null, provider?: string) => {
   const [one, invalid, other] = inventedParts().points;
   const placed = (point: EvaluatedPoint | undefined, scope: EvaluatedScope | null) =>
     point?.state === "measured" && scope ? { ...point, scope } : point;
   const points = [placed(one, first), invalid, placed(other, last)].flatMap((point) => point ?? []);
-  return demand(composeCertificate(inventedParts({ laboratory: accredited, points }), null));
+  return demand(
+    composeCertificate(
+      inventedParts({ laboratory: accredited, points, ...(provider ? { provider } : {}) }),
+      null,
+    ),
+  );
 };
 
 describe("a certificate against the laboratory's scope", () => {
@@ -60,6 +65,15 @@ describe("a certificate against the laboratory's scope", () => {
     expect(content.laboratory.accreditation).toBe("");
     expect(content.laboratory).not.toHaveProperty("accreditationMark");
     expect(content.scopeStatement).toMatch(/^† Outside .* no result of this certificate is covered/);
+  });
+
+  it("claims nothing over results of an external provider, wherever they lie", () => {
+    const content = compose(inside, outside, "Invented Metrology");
+    expect(content.laboratory.accreditation).toBe("");
+    expect(content.laboratory).not.toHaveProperty("accreditationNumber");
+    expect(content.laboratory).not.toHaveProperty("accreditationMark");
+    expect(content).not.toHaveProperty("scopeStatement");
+    for (const row of content.rows) expect(row).not.toHaveProperty("scope");
   });
 
   it("is read as before where it says nothing of a scope", () => {

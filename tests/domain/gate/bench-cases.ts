@@ -45,6 +45,7 @@ export const benchCases: readonly GateCase[] = [
   },
   // Order and metal
   { says: "order-not-accepted refuse T-1", plan: withSensor({ orderState: "cancelled" }) },
+  { says: "subcontracted refuse T-1", plan: withSensor({ providerName: "Invented Metrology" }) },
   {
     says: "ascending-order overridable T-1",
     plan: { ...withSensor({ type: "N" }), setpointsCelsius: [300, 500, 400, 600] },

@@ -39,6 +39,7 @@ export const sensor: GateSensor = {
   protection: "metal-sheath",
   orderNumber: "O-1",
   orderState: "accepted",
+  providerName: null,
   orderedCelsius: [300, 400, 500, 600],
   maximumCelsius: null,
   use: { fromCelsius: 300, toCelsius: 600 },

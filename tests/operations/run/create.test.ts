@@ -138,6 +138,28 @@ describe("a run is refused, each reason at its field", () => {
     );
   });
 
+  it("with a sensor whose line an external provider does, on the screen, by the operation and by the database", async () => {
+    const provider = await inLaboratory((tx) => tx.provider.findFirstOrThrow());
+    const order = await accepted(
+      bench,
+      orderInput(bench.northern.customerId, {
+        lines: [{ ...lineInput, quantity: "1", providerId: provider.id }],
+      }),
+      { externalProviders: "approved" },
+    );
+    const [tag] = await received(bench, order, "OUT-1");
+    const row = { ...input.places[2]!, place: "11", channel: "111" };
+    const places = [...input.places, { ...row, item: { kind: "sensor" as const, tag: tag! } }];
+    const at = `places.${places.length - 1}.item`;
+    const refusal = await refused({ places });
+    expect(refusal.fields?.[at]).toMatch(
+      new RegExp(`${tag}: its line of order ${order} is subcontracted to ${provider.name}, .* Send it to`),
+    );
+    expect(refusal.grounds?.[at]).toBe("subcontracted");
+    const { waiting } = await newRunView(bench.technician, benchClock());
+    expect(waiting.map((sensor) => sensor.tag)).not.toContain(tag);
+  });
+
   it("at a setpoint nobody ordered, or beyond a reference's certificate", async () => {
     expect((await refused({ setpointsCelsius: [300, 850] })).fields?.setpoints).toMatch(
       /850 °C is not ordered/,

@@ -68,6 +68,22 @@ describe("a hold", () => {
     expect(await refused(`${hold()}; ${release("return-unmeasured")}; ${mine}`)).toBe(check);
   });
 
+  it("leaves its sensor's place to another only of one sensor that goes back and has no certificate", async () => {
+    const waits = (outcome: string) =>
+      release(outcome)
+        .replace("released_by_id,", "awaits_another, released_by_id,")
+        .replace(`'${world.technicianId}', now())`, `true, '${world.technicianId}', now())`);
+    expect(await refused(`${hold()}; ${waits("return-unmeasured")}`), "certified").toBe(check);
+    // Without a certificate of its own the same is let through: a second sensor of the line.
+    const another = `INSERT INTO sensor (id, tag, customer_id, order_line_id, serial, type_letter, construction, protection)
+      SELECT '${id(5)}', 'T-9', customer_id, order_line_id, 'S-9', type_letter, construction, protection
+        FROM sensor WHERE id = '${world.a.sensorId}'`;
+    const onIt = `${another}; ${hold({ sensor: id(5) })}`;
+    expect(await refused(`${onIt}; ${waits("return-unmeasured")}`)).toBeUndefined();
+    expect(await refused(`${onIt}; ${waits("go-on")}`)).toBe(check);
+    expect(await refused(`${hold({ sensor: null })}; ${waits("return-unmeasured")}`)).toBe(check);
+  });
+
   it("keeps its sensor from a certificate", async () => {
     const before = await refused(certificate(world.a.sensorId));
     expect(before).not.toBe(check);

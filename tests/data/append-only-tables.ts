@@ -72,6 +72,8 @@ export const someColumn = {
   certificate_ending: "reason = 'x'",
   seal_key: "subject = 'x'",
   seal_key_ending: "reason = 'x'",
+  provider_report: "certificate = 'x'",
+  provider_report_decision: "reason = 'x'",
 } as const satisfies Readonly<Record<string, string>>;
 
 export const evidence = Object.keys(someColumn) as readonly (keyof typeof someColumn)[];

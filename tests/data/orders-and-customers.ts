@@ -189,6 +189,25 @@ const makeParts = async (admin: pg.Client, insert: Insert, on: Customers): Promi
   });
 };
 
+/** What an external provider found; its sensor's line goes there for a moment only, other rows are of runs here. */
+const makeExternal = async (admin: pg.Client, insert: Insert, on: Customers): Promise<void> => {
+  const providerId = await insert(admin, "provider", { name: `P-${on.name}`, route: "nmi" });
+  const goesTo =
+    "UPDATE order_line SET provider_id = $1 WHERE id = (SELECT order_line_id FROM sensor WHERE id = $2)";
+  await admin.query(goesTo, [providerId, on.sensorId]);
+  const said = { provider_name: "P", certificate: "X-1", issued_on: day, results: "{}", sequence: 1 };
+  const file = { file_name: "x.pdf", media_type: "application/pdf", bytes, sha256: digest };
+  const reportId = await insert(admin, "provider_report", {
+    ...{ sensor_id: on.sensorId, customer_id: on.customerId, provider_id: providerId },
+    ...{ ...said, ...file, recorded_by_id: on.technicianId, recorded_at: now },
+  });
+  await insert(admin, "provider_report_decision", {
+    ...{ report_id: reportId, customer_id: on.customerId, decision: "accepted" },
+    ...{ decided_by_id: on.personId, decided_at: now },
+  });
+  await admin.query(goesTo, [null, on.sensorId]);
+};
+
 /** What a customer keeps, its people's ways in, and its programs'. */
 const makeAccess = async (admin: pg.Client, insert: Insert, on: Customers): Promise<void> => {
   const mine = { customer_id: on.customerId };
@@ -247,6 +266,7 @@ export const makeCustomersRecords = async (
   await makeContract(admin, insert, on);
   await makeCustody(admin, insert, on, await makeCommerce(admin, insert, on));
   await makeParts(admin, insert, on);
+  await makeExternal(admin, insert, on);
   await makeAccess(admin, insert, on);
 };
 

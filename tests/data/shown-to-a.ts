@@ -116,4 +116,7 @@ export const shownToA = {
   certificate_ending: 1,
   seal_key: 0,
   seal_key_ending: 0,
+  // what an external provider measured, once it counts
+  provider_report: 1,
+  provider_report_decision: 1,
 } as const satisfies Readonly<Record<string, number>>;

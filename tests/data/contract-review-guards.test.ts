@@ -104,6 +104,31 @@ describe("lines of an accepted order", () => {
   });
 });
 
+describe("a difference that is open", () => {
+  const gate = (run: string) =>
+    `INSERT INTO gate_outcome (run_id, verdict, rows, policy, plan_digest, assessed_by_id, assessed_at)
+     VALUES ('${run}', 'may-start', '[]', '{}', ${quoted("plan")}, '${world.technicianId}', now())`;
+
+  it("stops a change of the order, and the start of a run with a sensor of it", async () => {
+    const { a, b, sharedRun, runOfB } = world;
+    const knownToB = `INSERT INTO order_change_acknowledgment (change_id, run_id, acknowledged_by_id, acknowledged_at)
+      SELECT id, '${runOfB.id}', changed_by_id, now() FROM order_change WHERE order_id = '${b.orderId}'`;
+    for (const what of [change(a.orderId), gate(sharedRun.id)]) {
+      expect(await attempt(what)).toBeUndefined();
+      expect(await attempt(difference(a.orderId), what)).toBe(refused);
+      expect(await attempt(difference(a.orderId), settlement(), what)).toBeUndefined();
+    }
+    const ofAnother = [knownToB, difference(a.orderId), gate(runOfB.id)];
+    expect(await attempt(...ofAnother)).toBeUndefined();
+  });
+
+  it("is no more needed to stop the furnace than a change nobody acknowledged", async () => {
+    const { id } = world.sharedRun;
+    expect(await attempt(change(world.a.orderId), gate(id))).toBe(refused);
+    expect(await attempt(change(world.a.orderId), acknowledgment(id), gate(id))).toBeUndefined();
+  });
+});
+
 describe("a run with a sensor of an order that was changed", () => {
   it("takes no reading, no window and no evaluation until the change is acknowledged for it", async () => {
     const { id, setpointId } = world.sharedRun;

@@ -35,7 +35,8 @@ export type OrderChange = ReturnType<typeof read>;
 export const loadChanges = async (tx: Tx, orderId: string): Promise<OrderChange[]> =>
   (await tx.orderChange.findMany({ where: { orderId }, orderBy: { sequence: "asc" } })).map(read);
 
-const ordersInLoad = async (tx: Tx, runId: string) => {
+/** Identity and number of each order with a sensor in this run. */
+export const ordersInLoad = async (tx: Tx, runId: string) => {
   const places = await tx.loadPlace.findMany({
     where: { runId, sensorId: { not: null } },
     select: { sensorId: true },

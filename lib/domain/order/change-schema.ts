@@ -1,11 +1,12 @@
 import { z } from "zod";
 import { optionalText } from "./field";
-import { reviewFields } from "./review";
+import { reviewFields, toldCustomerField } from "./review";
 import { AmendOrderInput } from "./schema";
 
 /** Why an accepted order changes, who of the customer agreed, and the four questions again (ISO/IEC 17025:2017, 7.1.6). */
 const changeFields = {
   ...reviewFields,
+  toldCustomer: toldCustomerField,
   reason: optionalText(1000).refine((text) => text.length >= 3, "Say why it changes, in a few words."),
   agreedWith: optionalText(120).refine((text) => text.length >= 2, "Write who of the customer agreed to it."),
 };

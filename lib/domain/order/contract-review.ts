@@ -148,25 +148,39 @@ export const reviewOrder = (
   ...order.lines.flatMap((line) => lineFindings(line, furnaces)),
 ];
 
-/** Only a complete order is accepted, and only with nothing in it the customer has not heard of (7.1.4). */
-export const decideAcceptance = (
+/** Complete, and with nothing in it the customer has not heard of (7.1.4): at acceptance as at each later change. */
+const decideReviewed = (
   order: ReviewedOrder,
   furnaces: readonly FurnaceRange[],
   toldCustomer: boolean,
+  remedy: string,
 ): Result<{ readonly told: readonly string[] }> => {
-  if (!canOrderBecome(order.state, "accepted"))
-    return refuse("wrong-state", `This order is ${order.state}; only a recorded order can be accepted.`);
   const findings = reviewOrder(order, furnaces);
   const gaps = findings.filter((finding) => finding.kind === "missing");
   if (gaps.length > 0)
-    return refuse(
-      "rule",
-      `The order is not complete. ${gaps.map((gap) => gap.message).join(" ")} Amend it, then accept.`,
-    );
+    return refuse("rule", `The order is not complete. ${gaps.map((gap) => gap.message).join(" ")} ${remedy}`);
   const told = findings.map((finding) => finding.message);
   if (told.length > 0 && !toldCustomer)
-    return refuse("rule", "The customer has to hear of what is listed above first. Nothing was changed.", {
+    return refuse("rule", `The customer has to hear of this first: ${told.join(" ")} Nothing was changed.`, {
       toldCustomer: "Tick this once the customer has been told and agrees.",
     });
   return ok({ told });
 };
+
+/** Only a recorded order is accepted, once it holds the review. */
+export const decideAcceptance = (
+  order: ReviewedOrder,
+  furnaces: readonly FurnaceRange[],
+  toldCustomer: boolean,
+): Result<{ readonly told: readonly string[] }> =>
+  canOrderBecome(order.state, "accepted")
+    ? decideReviewed(order, furnaces, toldCustomer, "Amend it, then accept.")
+    : refuse("wrong-state", `This order is ${order.state}; only a recorded order can be accepted.`);
+
+/** What an accepted order is to become holds the same review as its acceptance (7.1.6). */
+export const decideChangedReview = (
+  changed: ReviewedOrder,
+  furnaces: readonly FurnaceRange[],
+  toldCustomer: boolean,
+): Result<{ readonly told: readonly string[] }> =>
+  decideReviewed(changed, furnaces, toldCustomer, "Nothing was changed; what you typed is still here.");

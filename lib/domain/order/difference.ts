@@ -35,12 +35,17 @@ export const decideSettle = (differences: readonly Difference[], id: string): Re
     : ok("settled");
 };
 
-export const decideDifferencesSettled = (differences: readonly Difference[]): Result<"settled"> => {
+/** `then`: what may be done once they are settled, as said to whoever is refused it. */
+export const decideDifferencesSettled = (
+  differences: readonly Difference[],
+  then: string,
+  orderNumber?: string,
+): Result<"settled"> => {
   const open = differences.filter(({ isSettled }) => !isSettled);
   return open.length === 0
     ? ok("settled")
     : refuse(
         "rule",
-        `${open.length === 1 ? "A difference is" : `${open.length} differences are`} not settled with the customer: ${open.map(({ text }) => `“${text}”`).join(", ")}. Settle it under “Differences”, then accept. Nothing was changed.`,
+        `${open.length === 1 ? "A difference is" : `${open.length} differences are`} not settled with the customer: ${open.map(({ text }) => `“${text}”`).join(", ")}. Settle it under “Differences” of ${orderNumber ? `order ${orderNumber}` : "the order"}, then ${then}. Nothing was changed.`,
       );
 };

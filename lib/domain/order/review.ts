@@ -32,6 +32,12 @@ export const reviewFields = {
   externalProvidersRemark: optionalText(500),
   methodSuitableRemark: optionalText(500),
 };
+/** Ticked once the customer has heard of what the review finds; asked only where it finds something. */
+export const toldCustomerField = z
+  .union([z.boolean(), z.literal("on")])
+  .default(false)
+  .transform((value) => value !== false);
+
 export type ReviewInput = z.output<z.ZodObject<typeof reviewFields>>;
 
 const StoredAnswer = z.strictObject({ answer: z.enum(["yes", "none", "approved"]), remark: z.string() });

@@ -4,7 +4,7 @@ import { decimalNumber, optionalDay, optionalDecimal, optionalText, wholeNumber 
 import { decisionRules, protections, temperatureUnits, toleranceChoices, urgencies } from "./labels";
 import { lineOptionFields, readLineOptionsDraft } from "./line-options-draft";
 import { lineProblems } from "./line-problems";
-import { reviewFields } from "./review";
+import { reviewFields, toldCustomerField } from "./review";
 import { ruleSetProblems, ruleSets } from "./rule-set";
 import { readSetpoints } from "./setpoint";
 import { intervalChoices, readUseTerms } from "./use-terms";
@@ -144,10 +144,7 @@ export const AmendOrderInput = OrderTerms.extend({
 export const AcceptOrderInput = z.object({
   number: z.string(),
   ...reviewFields,
-  toldCustomer: z
-    .union([z.boolean(), z.literal("on")])
-    .default(false)
-    .transform((value) => value !== false),
+  toldCustomer: toldCustomerField,
 });
 
 export const CancelOrderInput = z.object({

@@ -1,5 +1,7 @@
 import { loadGatePlan } from "@/lib/data/gate/load-gate-plan";
 import { planDigest } from "@/lib/data/gate/plan-digest";
+import { demandSettled } from "@/lib/data/order/demand-settled";
+import { demandUndisturbed } from "@/lib/data/order/demand-undisturbed";
 import { demandRun } from "@/lib/data/run/demand-run";
 import { canonical } from "@/lib/domain/audit/canonical";
 import { eventOf } from "@/lib/domain/audit/define-event";
@@ -20,6 +22,8 @@ export const passGate = defineOperation({
   input: PassGateInput,
   perform: async ({ actor, now, tx }, input) => {
     const run = await demandRun(tx, input.run);
+    await demandUndisturbed(tx, run);
+    await demandSettled(tx, run);
     const { plan, policy, reasons } = await loadGatePlan(tx, run, isoDay(now));
     const assessment = assessGate(plan, policy, reasons);
     demand(decideStart(run, assessment));

@@ -38,7 +38,7 @@ export const acceptOrder = defineOperation({
     const sources = await capabilitySources(tx, now);
     const { told } = demand(decideAcceptance(order, sources.furnaces, input.toldCustomer));
     demand(decideReviewAnswers(order.lines, input));
-    demand(decideDifferencesSettled(await loadDifferences(tx, order.id)));
+    demand(decideDifferencesSettled(await loadDifferences(tx, order.id), "accept"));
     const capability = orderCapability(order.lines, decisionRuleOf(order), sources);
     const openOffer = await openOfferOf(tx, order.id, isoDay(now));
     const review = await insertReview(tx, {

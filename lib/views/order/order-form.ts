@@ -1,3 +1,4 @@
+import { loadDifferences } from "@/lib/data/order/difference-store";
 import { loadOrder } from "@/lib/data/order/load-order";
 import { providerChoices } from "@/lib/data/order/provider-choices";
 import { draftOfOptions } from "@/lib/domain/order/line-options-draft";
@@ -65,6 +66,7 @@ export const orderFormView = (actor: Actor, number: string, now: Date) =>
     return {
       ...fieldsOf(order),
       customer: customer.name,
+      openDifferences: (await loadDifferences(tx, order.id)).filter(({ isSettled }) => !isSettled).length,
       providers: providersOf(providers, named),
       requested: order.state === "requested" ? requestText(orderSnapshot(stored, providers)) : "",
     };

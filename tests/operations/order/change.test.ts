@@ -1,14 +1,20 @@
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { loadOpenChanges } from "@/lib/data/order/change-store";
 import { loadOrder } from "@/lib/data/order/load-order";
+import { loadReviews } from "@/lib/data/order/review-store";
 import { execute } from "@/lib/operations/execute";
+import { passGate } from "@/lib/operations/gate/pass";
 import { changeOrder } from "@/lib/operations/order/change";
 import { acknowledgeChange } from "@/lib/operations/order/change-acknowledge";
+import { raiseDifference } from "@/lib/operations/order/difference-raise";
+import { settleDifference } from "@/lib/operations/order/difference-settle";
 import { acceptWindow } from "@/lib/operations/run/accept-window";
 import { evaluateRun } from "@/lib/operations/run/evaluate";
 import { submitRun } from "@/lib/operations/run/submit";
 import { typeReadings } from "@/lib/operations/run/type-readings";
+import { collectSensor } from "@/lib/operations/sensor/collect";
 import { orderFormView } from "@/lib/views/order/order-form";
+import { orderCommerceView } from "@/lib/views/quotation/order-commerce";
 import { auditSentences, refusalOf } from "../../support/front-desk";
 import { createFullRun, uploadSeed } from "../../support/full-run";
 import { accepted, lineInput, orderInput, received, recorded } from "../../support/orders";
@@ -37,6 +43,8 @@ const change = async (number: string, mend: (form: Form) => object, more: object
 };
 const stored = (number: string) => inLaboratory(async (tx) => (await loadOrder(tx, number)) ?? expect.fail());
 const input = (more = {}) => orderInput(bench.northern.customerId, more);
+const nobody = { decisionRuleAgreedBy: "", decisionRuleAgreedOn: "", guardBandRatio: "" };
+const plainLine = { ...lineInput, tolerance: "none" as const, setpoints: "600" };
 const withSetpoints = (setpoints: string) => (form: Form) => ({
   lines: form.lines.map((line) => ({ ...line, setpoints })),
 });
@@ -50,6 +58,7 @@ describe("changing an accepted order", () => {
         { ...form.lines[0], setpoints: "300 500 700 900 1050", groupName: "zone 3" },
         { ...form.lines[0], lineId: "", quantity: "2", setpoints: "600" },
       ],
+      toldCustomer: "on",
     }));
     const order = await stored(number);
     expect(order).toMatchObject({ state: "accepted", version: 3 });
@@ -94,6 +103,74 @@ describe("changing an accepted order", () => {
     });
   });
 
+  it("holds the review of an acceptance: what is missing, what the customer has to hear, a difference open", async () => {
+    const number = await accepted(bench, input({ decisionRule: "none", ...nobody, lines: [plainLine] }));
+    const guarded = { ...nobody, decisionRule: "guarded", guardBandRatio: "1" };
+    const withClass = (setpoints: string) => (form: Form) => ({
+      lines: form.lines.map((line) => ({ ...line, setpoints, tolerance: "1" })),
+    });
+    expect((await refusalOf(change(number, withClass(""), guarded))).message).toMatch(
+      /not complete.*write who agreed.*write the day.*no setpoints yet/,
+    );
+    const far = () => change(number, withSetpoints("300 1300"));
+    expect(await refusalOf(far())).toMatchObject({
+      message: expect.stringContaining("1300 °C cannot be reached here"),
+      fields: { toldCustomer: expect.any(String) },
+    });
+    const raised = { number, text: "1300 °C asked" };
+    const { differenceId } = await execute(raiseDifference, bench.frontDesk, raised, benchClock);
+    expect((await formOf(number)).openDifferences).toBe(1);
+    const told = () => change(number, withSetpoints("300 1300"), { toldCustomer: "on" });
+    expect((await refusalOf(told())).message).toContain("“1300 °C asked”");
+    expect(await stored(number)).toMatchObject({ version: 2, lines: [{ setpoints: [{ celsius: 600 }] }] });
+    const settled = { number, differenceId, text: "1300 °C elsewhere", agreedWith: "Nora North" };
+    await execute(settleDifference, bench.frontDesk, settled, benchClock);
+    await told();
+    const order = await stored(number);
+    const reviews = await inLaboratory((tx) => loadReviews(tx, order.id));
+    expect(reviews.at(-1)?.answers.toldCustomer).toEqual([expect.stringContaining("1300 °C cannot be")]);
+  });
+
+  it("completes an order of which nothing more is to come", async () => {
+    const number = await accepted(bench, input());
+    const [tag = "", other = ""] = await received(bench, number, "S1\nS2");
+    for (const one of [tag, other])
+      await execute(
+        collectSensor,
+        bench.frontDesk,
+        { tag: one, handedOver: "in-person", reason: "broken on the way" } as never,
+        benchClock,
+      );
+    expect((await stored(number)).state).toBe("accepted");
+    const fewer = (form: Form) => ({ lines: form.lines.map((line) => ({ ...line, quantity: "2" })) });
+    await change(number, fewer);
+    expect((await stored(number)).state).toBe("completed");
+    expect((await auditSentences()).at(-1)).toBe(
+      `order.completed: completed order ${number}: 2 sensors finished`,
+    );
+  });
+
+  it("says of a promise that it was reckoned for other work, until a day is promised anew", async () => {
+    const number = await accepted(bench, input());
+    const early = {
+      promisedOn: new Date("2026-11-30"),
+      promiseBasis: '{"reckonedAt":"2026-10-01T08:00:00Z"}',
+    };
+    await inLaboratory((tx) =>
+      tx.order.update({ where: { number }, data: { ...early, version: { increment: 1 } } }),
+    );
+    const isOfBefore = async () => (await orderCommerceView(bench.frontDesk, number)).hasPromiseOfBefore;
+    await change(number, () => ({ note: "call at the gate" }));
+    expect(await isOfBefore()).toBe(false);
+    await change(number, withSetpoints("300 500"));
+    expect(await isOfBefore()).toBe(true);
+    const promiseBasis = JSON.stringify({ reckonedAt: benchClock().toISOString() });
+    await inLaboratory((tx) =>
+      tx.order.update({ where: { number }, data: { promiseBasis, version: { increment: 1 } } }),
+    );
+    expect(await isOfBefore()).toBe(false);
+  });
+
   it("leaves what came as it came: type, how many, and the line itself", async () => {
     const number = await accepted(bench, input({ lines: [lineInput, lineInput] }));
     await received(bench, number, "B1\nB2", 2);
@@ -130,13 +207,14 @@ describe("a run whose load has a sensor of a changed order", () => {
       }),
     );
     const { number } = orders.find(({ customerId }) => customerId === bench.northern.customerId)!;
-    await change(number, withSetpoints("300 500 700 900 1100 1150"), {});
+    await change(number, withSetpoints("300 500 700 900 1100 1150"), { toldCustomer: "on" });
     expect((await auditSentences()).at(-1)).toContain(`${run} stands still until it is acknowledged`);
     const stands = expect.stringContaining(`Run ${run} stands still: order ${number} was changed`);
     const entry = [{ seconds: 0, channel: "101", microvolts: 1, polarity: 1 as const }];
     const typed = { run, startedAt: "2026-10-15T06:00:00Z", first: entry, second: entry };
     const row = await inLaboratory((tx) => tx.run.findUniqueOrThrow({ where: { number: run } }));
     const works = [
+      () => execute(passGate, bench.technician, { run }, benchClock),
       () => uploadSeed(bench, run, 1),
       () => execute(typeReadings, bench.technician, typed, benchClock),
       () =>
@@ -169,6 +247,11 @@ describe("a run whose load has a sensor of a changed order", () => {
       (await refusalOf(execute(acknowledgeChange, bench.technician, acknowledge, benchClock))).code,
     ).toBe("changed-meanwhile");
     expect(await uploadSeed(bench, run, 1)).toMatchObject({ block: 1 });
+    const raised = { number, text: "1150 °C asked again" };
+    await execute(raiseDifference, bench.frontDesk, raised, benchClock);
+    expect((await refusalOf(execute(passGate, bench.technician, { run }, benchClock))).message).toContain(
+      `Settle it under “Differences” of order ${number}, then start run ${run}.`,
+    );
   });
 
   it("is not disturbed by another order, accepted or changed meanwhile", async () => {

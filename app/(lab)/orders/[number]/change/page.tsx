@@ -1,5 +1,6 @@
 import { ActionForm } from "@/app/_ui/action-form.client";
 import { Breadcrumb } from "@/app/_ui/breadcrumb";
+import { CheckboxField } from "@/app/_ui/checkbox-field.client";
 import { FieldGroup } from "@/app/_ui/field-group";
 import { LinkButton } from "@/app/_ui/link-button";
 import { Notice } from "@/app/_ui/notice";
@@ -32,7 +33,12 @@ export default async function ChangeOrderPage({ params }: Props) {
       crumbs={<Breadcrumb trail={trail} />}
       lead={`For ${order.customer}. It was accepted: what changes is reviewed again and kept beside what was agreed (ISO/IEC 17025:2017, 7.1.6).`}
     >
-      {order.state === "accepted" ? (
+      {order.openDifferences > 0 ? (
+        <Notice kind="info" title="A difference is not settled">
+          Settle it with the customer under <a href={`${here}#differences`}>Differences</a>; then the order
+          can be changed.
+        </Notice>
+      ) : order.state === "accepted" ? (
         <ActionForm action={changeOrderAction} label="Change the order">
           <input type="hidden" name="number" value={order.number} />
           <input type="hidden" name="version" value={order.version} />
@@ -45,6 +51,11 @@ export default async function ChangeOrderPage({ params }: Props) {
           <OrderFields order={order} providers={order.providers} />
           <FieldGroup legend="Reviewed again">
             <ReviewQuestions />
+            <CheckboxField
+              name="toldCustomer"
+              label="The customer was told of what the review finds, and agrees."
+              hint="Asked where there is something to tell: a point no furnace reaches, a class that defines nothing there, work done elsewhere. What was told is kept."
+            />
           </FieldGroup>
           <div className="form-actions">
             <SubmitButton pending="Changing…">Change the order</SubmitButton>

@@ -48,6 +48,7 @@ const change = formAction(changeOrder, {
     ...reviewAnswers(data),
     reason: text(data, "reason"),
     agreedWith: text(data, "agreedWith"),
+    toldCustomer: flag(data, "toldCustomer"),
   }),
   done: toOrder,
 });

@@ -68,7 +68,7 @@ export function OrderDifferences({ contract }: { readonly contract: OrderContrac
     <Section
       title="Differences"
       id="differences"
-      note="Between what is asked and what can be done. An order is accepted once each is settled."
+      note="Between what is asked and what can be done. Until each is settled, the order is not accepted and not changed, and no run with its sensors starts."
     >
       {differences.length > 0 ? (
         <ul className="list">

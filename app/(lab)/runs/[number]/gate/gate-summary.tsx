@@ -25,7 +25,9 @@ export function GateSummary({ view }: { readonly view: RunGateView }) {
         <Figure value={String(counts.reasonsLacking)} label="Need a reason" />
         <Figure value={String(counts.warnings)} label="Warnings" />
       </div>
-      {head.mayWork ? (
+      {head.mayWork && head.orderChanges.length > 0 ? (
+        <p className="quiet">It can be started once the change above is acknowledged.</p>
+      ) : head.mayWork ? (
         <ActionForm action={passGateAction} label="Start the run">
           <input type="hidden" name="run" value={head.number} />
           <p className="quiet">

@@ -1,10 +1,10 @@
 import { loadBundle } from "@/lib/data/certificate/load-bundle";
 import { withStandings } from "@/lib/data/certificate/with-standings";
-import { loadInDoubt } from "@/lib/data/equipment/in-doubt";
 import { hex } from "@/lib/data/hex";
 import { holdsOf } from "@/lib/data/hold/holds-of";
 import type { Tx } from "@/lib/data/in-scope";
 import { type Duty, loadDuty } from "@/lib/data/review/load-duty";
+import { loadDoubts } from "@/lib/data/review/load-exceptions";
 import { loadReviewRun, type ReviewRun } from "@/lib/data/review/load-review-run";
 import { nextToOpen } from "@/lib/data/review/next-to-open";
 import { resultHref, submissionOf } from "@/lib/data/review/review-summary";
@@ -13,6 +13,7 @@ import { composeBundle } from "@/lib/domain/certificate/compose-bundle";
 import { contentHash } from "@/lib/domain/certificate/content-hash";
 import { decideNotHeld } from "@/lib/domain/hold/decide-not-held";
 import { readLineOptions } from "@/lib/domain/order/options";
+import { decideNotInDoubt, type InDoubt } from "@/lib/domain/review/decide-not-in-doubt";
 import { type Actor, actorIdOf } from "@/lib/domain/staff/actor";
 import { may } from "@/lib/domain/staff/permissions";
 import { reviewCell } from "./review-cell";
@@ -118,7 +119,7 @@ const standingOf = (
 };
 
 const exceptionLines = (review: ReviewRun, exceptions: Duty["exceptions"]) =>
-  exceptions.map(({ weight: _, point, others = [], isNote: __, ...line }) => {
+  exceptions.map(({ weight: _, point, others = [], isNote: __, href = null, ...line }) => {
     const result =
       point &&
       review.evaluation?.results.find(
@@ -127,9 +128,15 @@ const exceptionLines = (review: ReviewRun, exceptions: Duty["exceptions"]) =>
     return {
       ...line,
       results: point ? 1 + others.length : 0,
-      href: result ? resultHref(review, result.sensorId, result.setpointId) : null,
+      href: result ? resultHref(review, result.sensorId, result.setpointId) : href,
     };
   });
+
+/** In doubt; and why nothing can be signed for it now, empty where something can. */
+const doubtsOf = (inDoubt: readonly InDoubt[]) => {
+  const decided = decideNotInDoubt(inDoubt);
+  return { inDoubt, doubtObstacle: decided.ok ? "" : decided.refusal.message };
+};
 
 export const reviewRunView = (actor: Actor, number: string) =>
   answer(actor, "review.read", async (tx) => {
@@ -170,7 +177,7 @@ export const reviewRunView = (actor: Actor, number: string) =>
       remarks: duty.remarks,
       /** Certificates that are to be replaced by what was evaluated since, each with its sensors. */
       replacing: replacingOf(review),
-      inDoubt: review.run.state === "signed-off" ? [] : await loadInDoubt(tx, review.run),
+      ...doubtsOf(await loadDoubts(tx, review)),
       sensors,
       lots: await lotsOf(tx, review, sensors),
       decisions: review.decisions.map((decision) => ({

@@ -1,4 +1,5 @@
 import { randomUUID } from "node:crypto";
+import { loadAmended } from "@/lib/data/amendment/load-amended";
 import { loadBundle } from "@/lib/data/certificate/load-bundle";
 import { hex } from "@/lib/data/hex";
 import { inScope } from "@/lib/data/in-scope";
@@ -19,6 +20,15 @@ export const reviewedHash = (runId: string, ...sensorIds: readonly string[]): Pr
   inScope({ kind: "laboratory" }, async (tx) => {
     const bundle = demand(await loadBundle(tx, (await loadReviewRun(tx, runId))!, sensorIds));
     return hex(contentHash(demand(composeBundle(bundle, null)), sha256));
+  });
+
+/** The hash the page of what was asked for shows. */
+export const amendedHash = (amendmentId: string): Promise<string> =>
+  inScope({ kind: "laboratory" }, async (tx) => {
+    const amendment = await tx.amendment.findUniqueOrThrow({ where: { id: amendmentId } });
+    const certificate = await tx.certificate.findUniqueOrThrow({ where: { id: amendment.certificateId } });
+    const amended = demand(await loadAmended(tx, certificate, amendment));
+    return hex(contentHash(demand(amended.compose(null)), sha256));
   });
 
 type Built = {

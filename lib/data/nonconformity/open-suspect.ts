@@ -5,7 +5,8 @@ import { loadImpact } from "./load-impact";
 
 /**
  * ISO/IEC 17025 6.4.9: equipment in doubt is nonconforming work until its effect on earlier results was examined. What
- * stands on it is listed at once. One that is open for it already goes on instead.
+ * stands on it is listed at once. One that is open for it already goes on instead;
+ * of one that was examined, the effect was of something earlier.
  */
 export const openSuspect = async (
   tx: Tx,
@@ -14,7 +15,7 @@ export const openSuspect = async (
   by: { readonly openedById: string; readonly openedAt: Date },
 ): Promise<readonly AuditEvent[]> => {
   const known = await tx.nonconformity.findFirst({
-    where: { subjectKind: "equipment", subjectId: equipment.id, state: { not: "closed" } },
+    where: { subjectKind: "equipment", subjectId: equipment.id, state: "open" },
     select: { id: true },
   });
   if (known) return [];

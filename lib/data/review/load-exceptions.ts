@@ -1,7 +1,9 @@
+import type { InDoubt } from "@/lib/domain/review/decide-not-in-doubt";
 import type { ReviewedResult } from "@/lib/domain/review/difference-cell";
 import type { EarlierResult } from "@/lib/domain/review/earlier-result";
 import { resultKey } from "@/lib/domain/review/result-name";
 import type { ReviewException } from "@/lib/domain/review/review-exception";
+import { loadInDoubt } from "../equipment/in-doubt";
 import type { Tx } from "../in-scope";
 import { inOrder } from "./in-order";
 import { loadEarlier } from "./load-earlier";
@@ -29,10 +31,18 @@ const besideEarlier = (review: ReviewRun, earlier: readonly EarlierResult[]): re
   );
 };
 
+/** Of a run that is signed off, only while a certificate of it is to be replaced. */
+export const loadDoubts = async (tx: Tx, { run, replacing }: ReviewRun): Promise<readonly InDoubt[]> =>
+  run.state === "signed-off" && replacing.length === 0 ? [] : await loadInDoubt(tx, run);
+
 /** What stands out in the whole evaluation, also of sensors that are signed for already: what must be opened rests on it. */
 export const loadExceptions = async (
   tx: Tx,
   review: ReviewRun,
   earlier?: readonly EarlierResult[],
 ): Promise<readonly ReviewException[]> =>
-  exceptionsOf(review, besideEarlier(review, earlier ?? (await loadEarlier(tx, review))));
+  exceptionsOf(
+    review,
+    besideEarlier(review, earlier ?? (await loadEarlier(tx, review))),
+    await loadDoubts(tx, review),
+  );

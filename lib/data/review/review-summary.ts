@@ -1,3 +1,4 @@
+import type { InDoubt } from "@/lib/domain/review/decide-not-in-doubt";
 import type { ReviewedResult } from "@/lib/domain/review/difference-cell";
 import { reviewExceptions } from "@/lib/domain/review/exceptions";
 import type { ReviewException } from "@/lib/domain/review/review-exception";
@@ -8,9 +9,11 @@ import type { ReviewRun } from "./load-review-run";
 export const exceptionsOf = (
   review: ReviewRun,
   reviewed: readonly ReviewedResult[],
+  inDoubt: readonly InDoubt[],
 ): readonly ReviewException[] =>
   reviewExceptions({
     reviewed,
+    inDoubt,
     points: inOrder(review).map(({ point }) => point),
     findings: review.evaluation?.findings ?? [],
     hasTypedReadings: review.blocks.some(({ source }) => source === "typed"),

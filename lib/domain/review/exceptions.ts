@@ -1,4 +1,5 @@
 import type { EvaluatedPoint, EvidenceFinding } from "../evidence/evaluation";
+import { doubtWords, type InDoubt } from "./decide-not-in-doubt";
 import { deviationPatterns } from "./deviation-patterns";
 import type { ReviewedResult } from "./difference-cell";
 import { type ResultName, resultNameOf } from "./result-name";
@@ -94,6 +95,17 @@ const ofReferences = (points: readonly EvaluatedPoint[]): ReviewException[] => {
   });
 };
 
+/** Above whatever results show: nothing can be signed until it is settled. What was examined is still said. */
+const ofDoubt = (one: InDoubt): ReviewException => ({
+  weight: one.isExamined ? 62 : 130,
+  kind: "in-doubt",
+  subject: one.tag,
+  text: one.isExamined
+    ? `${doubtWords(one)}; what that does to results was examined there`
+    : `${doubtWords(one)}, and nobody has examined what that does to these results: nothing can be signed`,
+  href: one.report ? `/quality/${one.report}` : `/standards/${one.id}`,
+});
+
 /** One result stands for all at a setpoint: what is to be seen there is the same beside each. */
 const firstAt = (points: readonly EvaluatedPoint[], celsius: number): { readonly point?: ResultName } => {
   const first = points.find(({ nominalCelsius }) => nominalCelsius === celsius);
@@ -115,8 +127,11 @@ export const reviewExceptions = (given: {
   }[];
   /** The measured points beside the last result of each sensor, where there is one. */
   readonly reviewed?: readonly ReviewedResult[];
+  /** What the run stands on that is in doubt now. */
+  readonly inDoubt?: readonly InDoubt[];
 }): readonly ReviewException[] =>
   [
+    ...(given.inDoubt ?? []).map(ofDoubt),
     ...deviationPatterns(given.reviewed ?? []),
     ...given.findings.map((finding) => ({
       weight: 75,

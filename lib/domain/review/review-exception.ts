@@ -4,6 +4,7 @@ import type { ResultName } from "./result-name";
 export type ReviewException = {
   readonly weight: number;
   readonly kind:
+    | "in-doubt"
     | "swap"
     | "reference-shift"
     | "junction-shift"
@@ -18,6 +19,8 @@ export type ReviewException = {
     | "window";
   readonly subject: string;
   readonly text: string;
+  /** The page where it is settled, where that is not a result. */
+  readonly href?: string;
   /** The result it is about, or the first of them. */
   readonly point?: ResultName;
   /** Further results it is about. */

@@ -7,10 +7,11 @@ import { loadReviewRun } from "@/lib/data/review/load-review-run";
 import { demand } from "@/lib/domain/refusal";
 import { decideSettled } from "@/lib/domain/review/decide-settled";
 import { demandLookedAt } from "./demand-looked-at";
+import { demandNotInDoubt } from "./demand-not-in-doubt";
 
 /**
  * New results are opened by whoever signs for them, as in the review of a run, and no remark is left open on any. Results
- * that the earlier certificate stated already were opened then.
+ * that the earlier certificate stated already were opened then; what they stand on may have come into doubt since.
  */
 export const demandSuccessorLookedAt = async (
   tx: Tx,
@@ -25,6 +26,7 @@ export const demandSuccessorLookedAt = async (
     if (!review) throw new Error("the run of a certificate is not there");
     const sensorIds = own.map(({ sensorId }) => sensorId);
     if (before.has(evaluationId)) {
+      await demandNotInDoubt(tx, review);
       const tags = review.sensors.filter(({ id }) => sensorIds.includes(id)).map(({ tag }) => tag);
       demand(decideSettled(await loadRemarks(tx, review), tags));
     } else await demandLookedAt(tx, review, personId, sensorIds);

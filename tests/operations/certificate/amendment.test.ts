@@ -1,5 +1,4 @@
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { loadAmended } from "@/lib/data/amendment/load-amended";
 import { loadStanding } from "@/lib/data/certificate/standing";
 import { closeDatabase, configureDatabase } from "@/lib/data/client";
 import { hex } from "@/lib/data/hex";
@@ -9,7 +8,6 @@ import { sha256 } from "@/lib/data/sha256";
 import { CertificateContent } from "@/lib/domain/certificate/content";
 import { contentHash } from "@/lib/domain/certificate/content-hash";
 import { reviewedForm } from "@/lib/domain/certificate/reviewed-form";
-import { demand } from "@/lib/domain/refusal";
 import type { Actor } from "@/lib/domain/staff/actor";
 import { askAmendment } from "@/lib/operations/certificate/ask-amendment";
 import { fetchDocuments } from "@/lib/operations/certificate/download";
@@ -17,13 +15,15 @@ import { dropAmendment } from "@/lib/operations/certificate/drop-amendment";
 import { signOffAmendment } from "@/lib/operations/certificate/sign-off-amendment";
 import { withdrawCertificate } from "@/lib/operations/certificate/withdraw";
 import { execute } from "@/lib/operations/execute";
+import { stateEffect } from "@/lib/operations/nonconformity/state-effect";
 import { addEvaluation, buildRun } from "../../support/build-run";
 import { buildWorld, type World } from "../../support/build-world";
 import { codeOf } from "../../support/code-of";
 import { type TestDatabase, testDatabase } from "../../support/database";
+import { inService, suspect } from "../../support/in-service";
 import { issueAllNow } from "../../support/issue-now";
 import { contentOf, rederived } from "../../support/parts-seen";
-import { signClock, signingAct, signRun } from "../../support/sign-run";
+import { amendedHash, signClock, signingAct, signRun } from "../../support/sign-run";
 import { signedWithWorkingStandard } from "../../support/working-standard";
 import { openNew } from "./open-new";
 
@@ -56,20 +56,11 @@ const ask = (
   kind: "amendment" | "replacement" = "amendment",
 ) => execute(askAmendment, actor, { certificateId, kind, reason, corrections }, signClock);
 
-/** What the page of what was asked for shows. */
-const hashShown = (amendmentId: string) =>
-  inScope(laboratory, async (tx) => {
-    const amendment = await tx.amendment.findUniqueOrThrow({ where: { id: amendmentId } });
-    const certificate = await tx.certificate.findUniqueOrThrow({ where: { id: amendment.certificateId } });
-    const amended = demand(await loadAmended(tx, certificate, amendment));
-    return hex(contentHash(demand(amended.compose(null)), sha256));
-  });
-
 const sign = async (actor: Actor, amendmentId: string) =>
   execute(
     signOffAmendment,
     actor,
-    { amendmentId, reviewedHash: await hashShown(amendmentId), act: signingAct() },
+    { amendmentId, reviewedHash: await amendedHash(amendmentId), act: signingAct() },
     signClock,
   );
 const standingOf = (id: string) => inScope(laboratory, (tx) => loadStanding(tx, id));
@@ -164,10 +155,21 @@ describe("an amendment", () => {
     const { id } = await ask(quality, signed[2]!, { purchaseOrder: "PO-CORRECTED-1" });
     const input = { amendmentId: id, reviewedHash: "0".repeat(64), act: signingAct() };
     expect(await codeOf(execute(signOffAmendment, signatory, input, signClock))).toBe("changed-meanwhile");
-    const right = { amendmentId: id, reviewedHash: await hashShown(id) };
+    const right = { amendmentId: id, reviewedHash: await amendedHash(id) };
     const wrong = { ...right, act: { ...signingAct(), password: "not this one" } };
     expect(await codeOf(execute(signOffAmendment, signatory, wrong, signClock))).toBe("invalid");
     expect(await standingOf(signed[2]!.id)).toEqual({ kind: "valid" });
+    // What its results stand on came into doubt, and nobody has examined them for it.
+    await suspect(quality, world.voltmeter.id, signClock);
+    await inService(quality, world.voltmeter.id, signClock);
+    await expect(sign(signatory, id)).rejects.toThrow("V-1 is in doubt");
+    const { number, version } = await inScope(laboratory, (tx) => tx.nonconformity.findFirstOrThrow());
+    await execute(
+      stateEffect,
+      quality,
+      { number, version, text: "No effect on them (invented)." },
+      signClock,
+    );
     const both = await Promise.allSettled([sign(signatory, id), sign(signatory, id)]);
     expect(both.map(({ status }) => status).toSorted()).toEqual(["fulfilled", "rejected"]);
     expect(await inScope(laboratory, (tx) => tx.certificateEnding.count())).toBe(3);

@@ -15,11 +15,14 @@ import { reopenNonconformity } from "@/lib/operations/nonconformity/reopen";
 import { resumeWork } from "@/lib/operations/nonconformity/resume";
 import { stateEffect } from "@/lib/operations/nonconformity/state-effect";
 import { tellCustomers } from "@/lib/operations/nonconformity/tell-customers";
+import { reviewQueueView } from "@/lib/views/review-queue";
+import { reviewRunView } from "@/lib/views/review-run";
 import { buildRun } from "../../support/build-run";
 import { buildWorld, type World } from "../../support/build-world";
 import { type TestDatabase, testDatabase } from "../../support/database";
 import { refusalOf } from "../../support/front-desk";
-import { signClock, signOffInput, signRun } from "../../support/sign-run";
+import { inService, suspect } from "../../support/in-service";
+import { signClock, signingAct, signOffInput, signRun } from "../../support/sign-run";
 
 let database: TestDatabase;
 let world: World;
@@ -53,6 +56,8 @@ const enter = async (
   number: string,
   kind: "note" | "correction" | "cause" | "corrective-action",
 ) => execute(enterNonconformity, actor, { ...(await which(number)), kind }, signClock);
+const examine = async (number: string) =>
+  execute(stateEffect, world.people.signatory, await which(number), signClock);
 const close = async (actor: Actor, number: string) =>
   execute(closeNonconformity, actor, await which(number), signClock);
 const open = (
@@ -109,6 +114,7 @@ describe("nonconforming work", () => {
     expect((await refusalOf(enter(world.people.signatory, number, "cause"))).code).toBe("wrong-state");
     await execute(reopenNonconformity, world.people.signatory, await which(number), signClock);
     expect((await stored(number)).state).toBe("open");
+    await examine(number);
   });
 
   it("is not written over by two at once", async () => {
@@ -118,6 +124,7 @@ describe("nonconforming work", () => {
     expect((await refusalOf(execute(enterNonconformity, world.people.desk, seen, signClock))).code).toBe(
       "changed-meanwhile",
     );
+    await examine(number);
   });
 
   it("stops unissued work until somebody authorises that it resumes", async () => {
@@ -202,7 +209,6 @@ describe("a complaint", () => {
   });
 });
 
-// Last, since nothing can be measured against it afterwards.
 describe("equipment in doubt", () => {
   it("opens by itself with equipment in doubt, listing what stands on it", async () => {
     const { id, version } = world.references[1];
@@ -217,5 +223,33 @@ describe("equipment in doubt", () => {
       description: "fell to the floor",
     });
     expect(readFigures(opened.entries[0]!.figures).certificates?.length).toBeGreaterThan(0);
+    await examine(opened.number);
+    await inService(world.people.quality, id, signClock);
+  });
+
+  it("stops each signature on what stands on it, until somebody examined that", async () => {
+    const { signatory, quality } = world.people;
+    const built = await buildRun(world, { owners: ["north"] });
+    const input = await signOffInput(built);
+    // After the submission, and after the signatory's page was loaded.
+    await suspect(quality, world.voltmeter.id, signClock);
+    const { number } = await inScope(laboratory, (tx) =>
+      tx.nonconformity.findFirstOrThrow({ where: { subjectId: world.voltmeter.id, state: "open" } }),
+    );
+    const sign = () => execute(signOff, signatory, { ...input, act: signingAct() }, signClock);
+    const refused = await refusalOf(sign());
+    expect(refused).toMatchObject({ code: "rule", message: expect.stringContaining("V-1 is in doubt") });
+    expect(refused.message).toContain(`record in ${number} what that does`);
+    const queued = (await reviewQueueView(signatory)).waiting.find((one) => one.number === built.run.number);
+    expect(queued?.gravest).toContain("V-1 is in doubt");
+    const page = await reviewRunView(signatory, built.run.number);
+    expect(page.exceptions[0]).toMatchObject({ kind: "in-doubt", href: `/quality/${number}` });
+    expect(page.doubtObstacle).toBe(refused.message);
+
+    // Back in service it is sound again; what it did before is not examined by that.
+    await inService(quality, world.voltmeter.id, signClock);
+    expect((await refusalOf(sign())).message).toContain("V-1 is in doubt");
+    await examine(number);
+    expect((await sign()).certificates).toHaveLength(1);
   });
 });

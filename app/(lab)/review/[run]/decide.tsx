@@ -46,6 +46,7 @@ async function SignOffForm({ review }: Props) {
   );
   if (open.length + lots.length === 0)
     return <p>No certificate can be signed off here. Return the run with a reason.</p>;
+  if (review.doubtObstacle) return <Notice kind="caution">{review.doubtObstacle}</Notice>;
   if (!canSign(standing)) return <SigningObstacle standing={standing} />;
   return (
     <ActionForm action={signOffAction} label="Sign off">

@@ -14,6 +14,7 @@ type Props = {
 };
 
 const tones: Readonly<Record<string, "bad" | "rest">> = {
+  "in-doubt": "bad",
   swap: "bad",
   "reference-shift": "bad",
   "junction-shift": "bad",

@@ -1,7 +1,6 @@
 import type { Metadata } from "next";
 import Link from "next/link";
 import { Breadcrumb } from "@/app/_ui/breadcrumb";
-import { InDoubtNotice } from "@/app/_ui/in-doubt-notice";
 import { KeyHint } from "@/app/_ui/key-hint";
 import { Page } from "@/app/_ui/page";
 import { Section } from "@/app/_ui/section";
@@ -54,7 +53,6 @@ export default async function ReviewRunPage({ params }: Props) {
       }
     >
       <StepKeys steps pages={{ n: review.duty.next }} />
-      <InDoubtNotice equipment={review.inDoubt} />
       <ExceptionList
         exceptions={review.exceptions}
         settled={review.settledExceptions}

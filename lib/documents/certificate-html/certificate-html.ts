@@ -2,6 +2,7 @@ import { createHash } from "node:crypto";
 import type { CertificateContent } from "@/lib/domain/certificate/content";
 import { inLine } from "../certificate/words";
 import { all, el, type Html } from "./html";
+import { rolls } from "./section-of-rolls";
 import { closing, traceability } from "./sections-of-closing";
 import { itemsOf, methodAndConditions, particulars } from "./sections-of-item";
 import { budgets, changes, functions, lot } from "./sections-of-more";
@@ -63,6 +64,7 @@ const main = (page: Spoken): Html =>
     results(page),
     changes(page),
     lot(page),
+    rolls(page),
     conformity(page),
     functions(page),
     budgets(page),

@@ -9,6 +9,7 @@ import { MethodAndConditions } from "./method-and-conditions";
 import { isSimplified, type OnPaper, type Paper } from "./paper";
 import { Particulars } from "./particulars";
 import { ResultNotes, ResultTables } from "./results";
+import { RollSummary } from "./rolls";
 import { Changes, LotSummary, type ResultTable, tablesOf } from "./sets";
 import { Standards } from "./standards";
 
@@ -66,6 +67,7 @@ const ofMany = (paper: Paper, opening: ReactNode): readonly Part[] => {
         <>
           {opening}
           <LotSummary paper={paper} />
+          <RollSummary paper={paper} />
         </>
       ),
     },
@@ -109,6 +111,7 @@ const ofFew = (paper: Paper, opening: ReactNode): Part => {
       <ResultNotes paper={paper} />
       <Changes paper={paper} />
       <LotSummary paper={paper} />
+      <RollSummary paper={paper} />
       {isSimplified(paper) ? <RuleAlone paper={paper} /> : <StatementsAndFigure paper={paper} />}
     </>
   );

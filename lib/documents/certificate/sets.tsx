@@ -5,15 +5,10 @@ import type { OnPaper } from "./paper";
 import { Say } from "./say";
 import { styles } from "./styles";
 import { type Column, Table } from "./table";
-import { type Said, together, type Words } from "./words";
+import { lowered, type Said, together, type Words } from "./words";
 
 type Change = NonNullable<CertificateContent["changes"]>[number];
 type LotRow = NonNullable<CertificateContent["lot"]>["rows"][number];
-
-const lowered = (said: Said): Said => {
-  const [leading, ...further] = said.map((text) => text.replace(/^./u, (letter) => letter.toLowerCase()));
-  return [leading ?? "", ...further];
-};
 
 /** Over each table: which item, which set, which run. */
 export const setHeading = (set: CertificateSet, words: Words): Said => {

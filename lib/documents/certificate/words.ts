@@ -26,6 +26,12 @@ export const together = (glue: string, ...parts: readonly Said[]): Said => {
   return [...new Set(lines)] as unknown as Said;
 };
 
+/** Within a line, and not at its beginning. */
+export const lowered = (said: Said): Said => {
+  const [leading, ...further] = said.map((text) => text.replace(/^./u, (letter) => letter.toLowerCase()));
+  return [leading ?? "", ...further];
+};
+
 const filled = (text: string, places: Places): string =>
   text.replaceAll(/\{(\w+)\}/g, (whole, name: string) => places[name] ?? whole);
 

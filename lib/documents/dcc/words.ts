@@ -142,6 +142,8 @@ const table = {
   smallest: { en: "Smallest error", de: "Kleinste Messabweichung" },
   largest: { en: "Largest error", de: "Größte Messabweichung" },
   halfRange: { en: "Half range", de: "Halbe Spannweite" },
+  firstEnd: { en: "Error at the first end", de: "Messabweichung am ersten Ende" },
+  secondEnd: { en: "Error at the second end", de: "Messabweichung am zweiten Ende" },
   budget: { en: "Uncertainty budget", de: "Unsicherheitsbudget" },
   standardUncertainty: {
     en: "Standard uncertainty on the error",

@@ -79,6 +79,42 @@ const lotTable = (voice: Voice, rows: readonly LotRow[]): Xml =>
     ),
   ]);
 
+type Roll = NonNullable<CertificateContent["rolls"]>["of"][number];
+
+const rollColumns: readonly (readonly [Word, keyof Roll["rows"][number]["celsius"]])[] = [
+  ["firstEnd", "firstEnd"],
+  ["secondEnd", "secondEnd"],
+  ["average", "average"],
+  ["halfRange", "halfRange"],
+];
+
+const rolls = (voice: Voice, { rolls: of }: CertificateContent): readonly Xml[] =>
+  (of?.of ?? []).map(({ roll, firstEnd, secondEnd, rows }) =>
+    element(
+      "dcc:result",
+      [
+        nameOf(composed(voice, (say) => `${say(roll)}: ${firstEnd.join(", ")} / ${secondEnd.join(", ")}`)),
+        rich("dcc:description", [voice.contents(of?.statement ?? "")]),
+        element("dcc:data", [
+          element("dcc:list", [
+            setpoints(voice, rows),
+            ...rollColumns.map(([word, key]) =>
+              quantity(
+                own("lot"),
+                caption(voice, word),
+                column(
+                  rows.map(({ celsius }) => plainNumber(celsius[key])),
+                  kelvin,
+                ),
+              ),
+            ),
+          ]),
+        ]),
+      ],
+      { refType: own("lot") },
+    ),
+  );
+
 const lot = (voice: Voice, { lot: summary }: CertificateContent): readonly Xml[] =>
   summary
     ? [
@@ -158,7 +194,7 @@ export const derived = (voice: Voice, content: CertificateContent): readonly Xml
   (
     [
       ["changeByAnnealing", changes(voice, content)],
-      ["lot", lot(voice, content)],
+      ["lot", [...lot(voice, content), ...rolls(voice, content)]],
       ["budget", budgets(voice, content)],
     ] as const
   )

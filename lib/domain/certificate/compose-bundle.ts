@@ -7,9 +7,12 @@ import { composeBudgets } from "./compose-budgets";
 import { composeCertificate } from "./compose-certificate";
 import { composeChanges } from "./compose-changes";
 import { composeLot } from "./compose-lot";
+import { composeRolls } from "./compose-rolls";
 import type { CertificateContent, CertificateSet, CertificateStandard } from "./content";
 import { type HowWritten, howWritten, inLanguages } from "./how-written";
 import type { CertificateIssue } from "./parts";
+import { decidePrintable } from "./printable/decide-printable";
+import { rollsOf } from "./rolls-of";
 import { evidenceOnRequest, setsStatement } from "./texts-of-parts";
 
 const measuredOf = ({ parts }: BundleMember): readonly MeasuredPoint[] =>
@@ -85,7 +88,7 @@ type Written = { readonly issue: CertificateIssue | null; readonly how: HowWritt
 
 /** What is said of the whole, beside what each member's content says. */
 const furtherDraft = (
-  { members, repeats, asks, amends }: CertificateBundle,
+  { members, filedUnder, repeats, asks, amends }: CertificateBundle,
   { how }: Written,
   statements: readonly string[],
 ) => {
@@ -93,12 +96,16 @@ const furtherDraft = (
   const isOne = members.length === 1;
   const changes = isOne ? [] : composeChanges(members);
   const lot = isOne ? null : composeLot(members);
+  const rolls = isOne
+    ? null
+    : composeRolls(members, rollsOf(members), filedUnder.parts.order.temperatureUnit);
   const budgets =
     asks.budget && isFull ? members.flatMap((one) => composeBudgets(one.parts, measuredOf(one))) : [];
   return {
     statements: [...statements, ...(isOne ? [] : [setsStatement])],
     ...(changes.length > 0 ? { changes } : {}),
     ...(lot ? { lot } : {}),
+    ...(rolls ? { rolls } : {}),
     ...(repeats.length > 0 ? { repeats: repeats.map(lineOf) } : {}),
     ...(budgets.length > 0 ? { budgets } : {}),
     ...(asks.evidence ? { evidenceStatement: evidenceOnRequest } : {}),
@@ -124,7 +131,8 @@ const composeMembers = (
 
 /**
  * What a certificate says that may carry several sensors, sets and runs. Of one measurement of one sensor it says what
- * `composeCertificate` does, to the byte. `how`: as the order asks, unless given.
+ * `composeCertificate` does, to the byte. `how`: as the order asks, unless given. What no document could print is refused
+ * here, where it is shown, reviewed and signed.
  */
 export const composeBundle = (
   bundle: CertificateBundle,
@@ -155,5 +163,5 @@ export const composeBundle = (
     ...further.value.value,
   };
   const translations = [...contents, all.value].flatMap((one) => one.translations ?? []);
-  return ok(inLanguages(content, how, [...translations, ...further.value.translations]));
+  return decidePrintable(inLanguages(content, how, [...translations, ...further.value.translations]));
 };

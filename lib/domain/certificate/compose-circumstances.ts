@@ -35,6 +35,9 @@ export const composeDeviations = (parts: CertificateParts): Message[] => [
     ? [say("deviation.condition", { note: conditionNote(parts.intake) })]
     : []),
   ...(parts.disclaimers ?? []).map(givenWhole),
+  ...(parts.oneEndAgreed === undefined
+    ? []
+    : [say("deviation.one-end", { tag: parts.sensor.tag, agreement: given(parts.oneEndAgreed) })]),
   ...parts.run.gateDeviations.map(givenWhole),
   ...missingSetpoints(parts).map((setpoint) => say("deviation.not-in-run", { setpoint })),
   ...parts.points.flatMap((point) =>

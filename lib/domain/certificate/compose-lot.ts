@@ -6,17 +6,10 @@ import type { Draft } from "./catalogue/message";
 import { setpointText } from "./compose-rows";
 import type { CertificateContent } from "./content";
 import type { DerivedMember } from "./derived-member";
+import { lastSets } from "./last-sets";
 import { lotStatement } from "./texts-of-parts";
 
 type Lot = NonNullable<CertificateContent["lot"]>;
-
-/** Of each sensor its last set alone: a lot is described as it leaves. */
-const lastSets = (members: readonly DerivedMember[]): readonly DerivedMember[] => {
-  const annealed = new Set(
-    members.filter(({ kind }) => kind === "after-anneal").map(({ sensorId }) => sensorId),
-  );
-  return members.filter(({ kind, sensorId }) => kind === "after-anneal" || !annealed.has(sensorId));
-};
 
 /** Decimals of the coarsest error printed: an average of the items claims no digit that one of them lacks. */
 const decimalsOf = (points: readonly MeasuredPoint[]): number =>

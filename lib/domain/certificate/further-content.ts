@@ -5,6 +5,33 @@ import { DocumentLanguage, FurtherLanguage } from "./document-language";
 const text = z.string().min(1);
 const hash = z.string().regex(/^[0-9a-f]{64}$/);
 
+const rollFigures = z.strictObject({ firstEnd: text, secondEnd: text, average: text, halfRange: text });
+
+/** Of each roll of which both ends stand on the certificate: the errors of its ends, their average, the spread. */
+export const CertificateRolls = z.strictObject({
+  of: z
+    .array(
+      z.strictObject({
+        roll: text,
+        /** Labels of the pieces cut from each end. */
+        firstEnd: z.array(text).min(1),
+        secondEnd: z.array(text).min(1),
+        rows: z
+          .array(
+            z.strictObject({
+              setpoint: text,
+              celsius: rollFigures,
+              /** The same in °F, where it was ordered in °F: rounded once from the unrounded figures. */
+              fahrenheit: rollFigures.optional(),
+            }),
+          )
+          .min(1),
+      }),
+    )
+    .min(1),
+  statement: text,
+});
+
 /**
  * What a content may carry beyond what every certificate said before it could. All optional: a content without them
  * stays valid, and its bytes and hash stay as they were.
@@ -28,6 +55,7 @@ export const furtherContent = {
     .array(z.strictObject({ language: FurtherLanguage, texts: z.record(text, text) }))
     .min(1)
     .optional(),
+  rolls: CertificateRolls.optional(),
   /** What heat each item has seen: as told at intake, and here. */
   thermalHistory: z.array(text).min(1).optional(),
   /** n: readings and measurements set aside, and rules of the gate set aside, with their reasons. */

@@ -74,6 +74,8 @@ export type CertificateParts = {
   }[];
   /** 7.4.3: what has to be said because the customer insisted, composed when the hold ended. None: left out. */
   readonly disclaimers?: readonly string[];
+  /** By what the customer agreed that of its roll this end alone is reported; left out: both are, or it is of no roll. */
+  readonly oneEndAgreed?: string;
   /** 7.8.4.1 d: annealed here, in the order of time. None: left out. */
   readonly anneals?: readonly Anneal[];
   /** The set these points belong to; left out: as received. */

@@ -31,6 +31,7 @@ export const relatesAnnealed = say("relates.annealed");
 export const setsStatement = say("sets.each");
 export const changeStatement = say("change.statement");
 export const lotStatement = say("lot.statement");
+export const rollsStatement = say("rolls.statement");
 export const evidenceOnRequest = say("evidence.on-request");
 
 export const atCustomerSite = (address: string): Message =>

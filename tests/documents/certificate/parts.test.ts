@@ -2,6 +2,7 @@ import { expect, it } from "vitest";
 import { hex } from "@/lib/data/hex";
 import { sha256 } from "@/lib/data/sha256";
 import { renderCertificate } from "@/lib/documents/certificate/render-certificate";
+import { certificateHtml } from "@/lib/documents/certificate-html/certificate-html";
 import type { BundleMember, CertificateBundle } from "@/lib/domain/certificate/bundle";
 import { composeBundle } from "@/lib/domain/certificate/compose-bundle";
 import { composeCertificate } from "@/lib/domain/certificate/compose-certificate";
@@ -96,6 +97,56 @@ it("prints a lot: each item, average and half range, and nothing beyond what was
   expect(text).toMatch(/1000 °C 3 0\.7 0\.2 1\.3 0\.[56]/);
   expect(text).toContain("nothing is stated of the rest of the lot or roll");
   for (const item of items) expect(text).toContain(`Serial S-${item.sensorId} (${item.sensorId})`);
+});
+
+it("prints of each roll both ends, their average and spread, in the unit ordered", async () => {
+  const fahrenheit = {
+    order: { ...order, temperatureUnit: "F" as const, setpoints: [{ typed: "1832", celsius: 1000 }] },
+  };
+  const piece = (tag: string, error: number, roll: string, end?: "first" | "second") =>
+    member(tag, "as-received", error, {
+      ...fahrenheit,
+      build: { lot: "7", roll, ...(end ? { end } : {}) },
+      points: pointsOf(tag, error).slice(1),
+    });
+  const items = [
+    piece("T-1", 0.2, "12", "first"),
+    piece("T-2", 0.4, "12", "first"),
+    piece("T-3", 1.3, "12", "second"),
+    piece("T-4", 3.1, "13", "first"),
+    piece("T-5", 0.9, "14"),
+  ];
+  const of = bundle(items, { filedUnder: items[0] as BundleMember });
+  const { rolls } = demand(composeBundle(of, null));
+  // Ends 0.3 and 1.3: average 0.8, half range (1.3 − 0.2) / 2; in °F 1.8 times the unrounded. One end alone: no row.
+  expect(rolls?.of).toEqual([
+    {
+      roll: "Lot 7, roll 12",
+      firstEnd: ["T-1", "T-2"],
+      secondEnd: ["T-3"],
+      rows: [
+        {
+          setpoint: "1832 °F",
+          celsius: { firstEnd: "0.3", secondEnd: "1.3", average: "0.8", halfRange: "0.6" },
+          fahrenheit: { firstEnd: "0.5", secondEnd: "2.3", average: "1.4", halfRange: "1.0" },
+        },
+      ],
+    },
+  ]);
+  const text = await textOf(of);
+  expect(text).toContain("Rolls: average and spread of both ends");
+  expect(text).toContain("Lot 7, roll 12 · first end T-1, T-2 · second end T-3");
+  expect(text).toMatch(/1832 °F 0\.5 2\.3 1\.4 1\.0/);
+  const html = certificateHtml(demand(composeBundle(of, null)), "0".repeat(64));
+  expect(html).toContain("second end T-3");
+});
+
+it("says where the customer agreed that one end of a roll is enough", async () => {
+  const text = await textOf(
+    bundle([member("T-1", "as-received", 0.7, { oneEndAgreed: "letter of 2026-02-20" })]),
+  );
+  expect(text).toContain("of its roll this end alone is reported, as agreed with the customer");
+  expect(text).toContain("letter of 2026-02-20");
 });
 
 it("prints a repeat, the budgets, the evidence, the site and the provider where they are asked for", async () => {

@@ -230,6 +230,12 @@ export const everyContent: Readonly<Record<string, CertificateContent>> = {
     member("T-1", "as-received", 0.7, both),
     member("T-1", "after-anneal", 0.9, both),
   ]),
+  "a lot of one roll, in two languages": bundled(
+    (["first", "second"] as const).map((end, at) =>
+      member(`T-${end}`, "as-received", at, { build: { lot: "7", roll: "12", end } }),
+    ),
+    { asks: { budget: false, evidence: false, language: "en-de" } },
+  ),
   "a lot with budgets": bundled(
     [0.2, 0.6, 1.1].map((error, at) => member(`T-${at}`, "as-received", error)),
     { asks: { budget: true, evidence: true }, repeats: ["T-1: Measured twice, and so on."] },

@@ -151,6 +151,17 @@ describe("what a kind of content adds", () => {
     expect(budgets).toHaveLength(content.budgets?.length ?? -1);
   });
 
+  it("a roll bears both its ends, their average and half range, by name in each language", () => {
+    const certificate = readBack(contentOf("a lot of one roll, in two languages"));
+    const [, roll] = certificate.results.filter(({ refTypes }) => refTypes.includes("emfolio_lot"));
+    expect(roll?.data.tables[0]?.quantities.map(({ columns }) => columns[0]?.numbers[1])).toEqual([
+      1273.15, 0, 1, 0.5, 0.5,
+    ]);
+    expect(writeDcc(contentOf("a lot of one roll, in two languages"), hash)).toContain(
+      "Los 7, Rolle 12: T-first / T-second",
+    );
+  });
+
   it("budgets stand in columns, with their lines named in each language", () => {
     const content = contentOf("composed in two languages, with budgets and a signature's meaning");
     const certificate = readBack(content);

@@ -1,6 +1,7 @@
 import { composeBudgets } from "../compose-budgets";
 import { composeChanges } from "../compose-changes";
 import { composeLot } from "../compose-lot";
+import { composeRolls } from "../compose-rolls";
 import type { CertificateContent } from "../content";
 import type { DerivedMember } from "../derived-member";
 import { type Comparison, compareFigures } from "./comparison";
@@ -25,6 +26,29 @@ const compareLot = (
     return compareFigures({ table: "Lot", row: setpoint }, figuresOf(row), figuresOf(computed));
   });
 };
+
+/** Of the pieces that the document names for each end. */
+const compareRolls = (
+  { of }: NonNullable<CertificateContent["rolls"]>,
+  members: readonly DerivedMember[],
+): readonly Comparison[] =>
+  of.flatMap((roll) => {
+    const again = composeRolls(members, [roll], "F")?.of[0];
+    return roll.rows.flatMap(({ setpoint, celsius, fahrenheit }, at) => {
+      const place = { table: `Rolls, ${roll.roll}`, row: setpoint };
+      const computed = again?.rows[at];
+      return [
+        ...compareFigures(place, figuresOf(celsius), figuresOf(computed?.celsius ?? {})),
+        ...(fahrenheit
+          ? compareFigures(
+              { ...place, row: `${setpoint}, °F` },
+              figuresOf(fahrenheit),
+              figuresOf(computed?.fahrenheit ?? {}),
+            )
+          : []),
+      ];
+    });
+  });
 
 const compareChanges = (
   changes: NonNullable<CertificateContent["changes"]>,
@@ -93,10 +117,11 @@ const compareBudgets = (
 
 /** Figures that rest on several results: of a lot, of annealing, and the budgets. */
 export const compareDerived = (
-  { lot, changes, budgets }: CertificateContent,
+  { lot, rolls, changes, budgets }: CertificateContent,
   members: readonly DerivedMember[],
 ): readonly Comparison[] => [
   ...(lot ? compareLot(lot, members) : []),
+  ...(rolls ? compareRolls(rolls, members) : []),
   ...(changes ? compareChanges(changes, members) : []),
   ...(budgets ? compareBudgets(budgets, members) : []),
 ];

@@ -1,6 +1,7 @@
 import { loadFurnaceBoard } from "@/lib/data/board/load-furnaces";
 import { loadOutlooks, type PromisedOrder } from "@/lib/data/board/load-outlooks";
 import type { Tx } from "@/lib/data/in-scope";
+import { loadPromisePolicy } from "@/lib/data/promise/policy-store";
 import { orderCount } from "@/lib/data/sql/order-count";
 import { stateCounts } from "@/lib/data/sql/state-counts";
 import { isoDay } from "@/lib/domain/calibration/due";
@@ -76,10 +77,11 @@ export const boardView = (actor: Actor, now: Date) =>
     const outlooks = await loadOutlooks(tx, today);
     const orders = await orderNumbers(tx, today, outlooks);
     const sensors = await stateCounts(tx, "sensor", inTheHouse);
-    const runs = await stateCounts(tx, "run", ["measuring", "submitted"]);
+    const runs = await stateCounts(tx, "run", ["submitted"]);
     const from = new Date(`${today}T00:00:00Z`);
     const until = new Date(`${dayAfter(today, furnaceDays)}T00:00:00Z`);
-    const furnaces = furnaceRows(await loadFurnaceBoard(tx, from, until));
+    const { policy } = await loadPromisePolicy(tx);
+    const furnaces = furnaceRows(await loadFurnaceBoard(tx, from, now, policy), until);
     const here: BoardNumber = {
       key: "here",
       label: "Sensors here",
@@ -89,8 +91,9 @@ export const boardView = (actor: Actor, now: Date) =>
     const hot: BoardNumber = {
       key: "hot",
       label: "Furnaces hot",
-      count: runs.get("measuring") ?? 0,
-      href: "/runs?show=measuring",
+      // As the table below says of each: a characterisation is hot as well as a run.
+      count: furnaces.filter((furnace) => furnace.hot !== null).length,
+      href: "#furnaces",
     };
     const review: BoardNumber = {
       key: "review",

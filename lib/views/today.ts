@@ -2,7 +2,7 @@ import type { Tx } from "@/lib/data/in-scope";
 import type { Actor } from "@/lib/domain/staff/actor";
 import { may, type Permission } from "@/lib/domain/staff/permissions";
 import {
-  hotRuns,
+  hotFurnaces,
   plannedRuns,
   resultsToReview,
   returnedRuns,
@@ -60,17 +60,17 @@ const told: readonly Told[] = [
   ["receive", "Orders with sensors to take in", "/orders?only=expected", "sensor.receive", ordersToReceive],
   ["waiting", "Waiting for the customer", "/orders?only=waiting", "order.accept", ordersWaiting],
   ["held", "On hold", "/orders?only=held", "hold.release", ordersHeld],
-  ["hot", "Furnaces hot now", "/runs?show=measuring", "run.perform", hotRuns],
+  ["hot", "Furnaces hot now", "/board#furnaces", "run.perform", hotFurnaces],
   ["returned", "Returned runs", "/runs?show=returned", "run.perform", returnedRuns],
   ["runs", "Planned runs", "/runs?show=planned", "run.perform", plannedRuns],
   ["gate", "Stopped at the gate", "/runs?show=planned", "run.perform", runsAtTheGate],
-  ["load", "Sensors to load", "/sensors?show=received", "run.perform", sensorsToLoad],
+  ["load", "Sensors to load", "/sensors?only=load", "run.perform", sensorsToLoad],
   ["review", "Results to review", "/review", "review.decide", resultsToReview],
   ["remarks", "Remarks to answer", "/review", "run.perform", remarksOpen],
   ["amendments", "Certificates to amend or replace", "/review", "review.decide", amendmentsAsked],
   ["pending", "Certificates being made", "/certificates", "review.decide", certificatesPending],
   ["second-look", "Second looks owed", "/review", "review.second-look", secondLooksOwed],
-  ["hand-back", "Sensors to hand back", "/sensors?show=issued", "sensor.release", sensorsToHandBack],
+  ["hand-back", "Sensors to hand back", "/sensors?only=hand-back", "sensor.release", sensorsToHandBack],
   [
     "nonconforming",
     "Nonconforming work open",

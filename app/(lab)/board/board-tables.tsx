@@ -36,9 +36,6 @@ export function DoubtfulTable({ orders }: { readonly orders: BoardView["doubtful
   );
 }
 
-const runText = (sensors: number, celsius: number | null): string =>
-  `${sensors} sensor${sensors === 1 ? "" : "s"}${celsius === null ? "" : `, up to ${Number(celsius.toFixed(1))} °C`}`;
-
 /** What each furnace does now, and what is planned in it. */
 export function FurnaceTable({ furnaces }: { readonly furnaces: BoardView["furnaces"] }) {
   return (
@@ -48,7 +45,7 @@ export function FurnaceTable({ furnaces }: { readonly furnaces: BoardView["furna
       columns={[
         { key: "furnace", header: "Furnace" },
         { key: "now", header: "Now" },
-        { key: "queue", header: "Planned runs, in order" },
+        { key: "queue", header: "Planned, in order" },
       ]}
       rows={furnaces.map(({ id, tag, name, hot, queue }) => ({
         key: id,
@@ -60,21 +57,20 @@ export function FurnaceTable({ furnaces }: { readonly furnaces: BoardView["furna
           ),
           now: hot ? (
             <>
-              <StateMark state="active" label="Hot" /> <Link href={`/runs/${hot.number}`}>{hot.number}</Link>{" "}
-              <span className="quiet">{runText(hot.sensors, hot.highestCelsius)}</span>
+              <StateMark state="active" label="Hot" /> <Link href={hot.href}>{hot.number}</Link>{" "}
+              <span className="quiet">{hot.what}</span>
             </>
           ) : (
-            <StateMark state="waiting" label="No run measuring" tone="rest" />
+            <StateMark state="waiting" label="Not hot" tone="rest" />
           ),
           queue:
             queue.length === 0 ? (
               <span className="quiet">none</span>
             ) : (
               <ul className="plain-list">
-                {queue.map((run) => (
-                  <li key={run.number}>
-                    <Link href={`/runs/${run.number}`}>{run.number}</Link>{" "}
-                    <span className="quiet">{runText(run.sensors, run.highestCelsius)}</span>
+                {queue.map((one) => (
+                  <li key={one.number}>
+                    <Link href={one.href}>{one.number}</Link> <span className="quiet">{one.what}</span>
                   </li>
                 ))}
               </ul>

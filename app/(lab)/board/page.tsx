@@ -50,7 +50,12 @@ export default async function BoardPage() {
           />
         ))}
       </div>
-      <Section title="Furnaces" note="Reserved and running, ten days." wide>
+      <Section
+        id="furnaces"
+        title="Furnaces"
+        note="Ten days: reserved for promised orders, and the hours of runs and characterisations, as reckoned."
+        wide
+      >
         {board.furnaces.length === 0 ? (
           <EmptyState title="No furnace yet">A furnace appears here once it is recorded.</EmptyState>
         ) : (

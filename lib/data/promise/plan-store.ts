@@ -3,7 +3,9 @@ import type { Tx } from "@/lib/data/in-scope";
 import { isoDay } from "@/lib/domain/calibration/due";
 import { readLineOptions } from "@/lib/domain/order/options";
 import type { PlannedFurnace, PlannedGroup } from "@/lib/domain/promise/furnace-hours";
+import type { PromisePolicy } from "@/lib/domain/promise/policy";
 import type { PlannedOrder, ProposedSlot, Taken } from "@/lib/domain/promise/propose-promise";
+import { loadFurnaceLoad } from "./furnace-load";
 
 /** Furnaces that may be used, each with its roomiest configuration. */
 export const loadPlannedFurnaces = async (tx: Tx, now: Date): Promise<readonly PlannedFurnace[]> => {
@@ -34,7 +36,7 @@ const planned = {
     select: {
       ...{ quantity: true, options: true, performedAt: true, providerId: true },
       setpoints: { orderBy: { position: "asc" }, select: { celsius: true } },
-      sensors: { select: { state: true } },
+      sensors: { select: { id: true, customerId: true, state: true } },
     },
   },
 } as const;
@@ -42,27 +44,62 @@ const planned = {
 type Row = NonNullable<Awaited<ReturnType<typeof findPlanned>>>;
 const findPlanned = (tx: Tx, number: string) => tx.order.findUnique({ where: { number }, select: planned });
 
-/** What still waits for a furnace of the laboratory: not what is in one, is done, or is measured elsewhere. */
-const groupsOf = (row: Row): readonly PlannedGroup[] =>
-  row.lines
-    .filter(({ performedAt, providerId }) => performedAt === "laboratory" && providerId === null)
-    .map((line) => ({
-      setpointsCelsius: line.setpoints.map(({ celsius }) => celsius),
-      sensors: line.quantity - line.sensors.filter(({ state }) => state !== "received").length,
-      sets: readLineOptions(line.options).sets === "both" ? (2 as const) : (1 as const),
-    }))
-    .filter(({ sensors, setpointsCelsius }) => sensors > 0 && setpointsCelsius.length > 0);
+/** Of sensors that are measured twice: how often each was in a run that was not abandoned, or is in one. */
+const loadedSets = async (tx: Tx, rows: readonly Row[]): Promise<ReadonlyMap<string, number>> => {
+  const twice = rows.flatMap(({ lines }) =>
+    lines.flatMap(({ options, sensors }) => (readLineOptions(options).sets === "both" ? sensors : [])),
+  );
+  if (twice.length === 0) return new Map();
+  const places = await tx.loadPlace.findMany({
+    where: {
+      customerId: { in: [...new Set(twice.map(({ customerId }) => customerId))] },
+      sensorId: { in: twice.map(({ id }) => id) },
+      run: { state: { not: "abandoned" } },
+    },
+    distinct: ["sensorId", "setKind"],
+    select: { sensorId: true },
+  });
+  const counts = new Map<string, number>();
+  for (const { sensorId } of places)
+    if (sensorId !== null) counts.set(sensorId, (counts.get(sensorId) ?? 0) + 1);
+  return counts;
+};
 
-const orderOf = (row: Row): PlannedOrder => ({
-  number: row.number,
-  urgency: row.urgency === "express" ? "express" : "standard",
-  since: (row.acceptedAt ?? row.recordedAt).getTime(),
-  groups: groupsOf(row),
-});
+type Line = Row["lines"][number];
+
+/** What of a line waits: not what is in a furnace or was in one, a second set of results besides. */
+const waitingOf = (line: Line, loaded: ReadonlyMap<string, number>): readonly PlannedGroup[] => {
+  const setpointsCelsius = line.setpoints.map(({ celsius }) => celsius);
+  if (readLineOptions(line.options).sets !== "both") {
+    const gone = line.sensors.filter(({ state }) => state !== "received").length;
+    return [{ setpointsCelsius, sensors: line.quantity - gone, sets: 1 }];
+  }
+  const done = ({ id, state }: Line["sensors"][number]): number =>
+    state === "issued" || state === "collected" ? 2 : Math.min(2, loaded.get(id) ?? 0);
+  const times = line.sensors.map(done);
+  return [
+    { setpointsCelsius, sensors: line.quantity - times.filter((count) => count > 0).length, sets: 2 },
+    { setpointsCelsius, sensors: times.filter((count) => count === 1).length, sets: 1 },
+  ];
+};
+
+const ordersOf = async (tx: Tx, rows: readonly Row[]): Promise<readonly PlannedOrder[]> => {
+  const loaded = await loadedSets(tx, rows);
+  return rows.map((row) => ({
+    number: row.number,
+    urgency: row.urgency === "express" ? "express" : "standard",
+    since: (row.acceptedAt ?? row.recordedAt).getTime(),
+    groups: row.lines
+      // Not what is measured elsewhere.
+      .filter(({ performedAt, providerId }) => performedAt === "laboratory" && providerId === null)
+      .flatMap((line) => waitingOf(line, loaded))
+      .filter(({ sensors, setpointsCelsius }) => sensors > 0 && setpointsCelsius.length > 0),
+  }));
+};
 
 export const loadPlannedOrder = async (tx: Tx, number: string): Promise<PlannedOrder | null> => {
   const row = await findPlanned(tx, number);
-  return row && orderOf(row);
+  return row && ((await ordersOf(tx, [row]))[0] ?? null);
 };
 
 /** Accepted orders nobody promised a day for, as far as they wait for a furnace. */
@@ -72,34 +109,32 @@ export const loadWaitingOrders = async (tx: Tx): Promise<readonly PlannedOrder[]
     orderBy: [{ acceptedAt: "asc" }, { number: "asc" }],
     select: planned,
   });
-  return rows.map(orderOf).filter(({ groups }) => groups.length > 0);
+  return (await ordersOf(tx, rows)).filter(({ groups }) => groups.length > 0);
 };
 
-/** Hours that are taken and not over, of an order other than this one, each with whose they are. */
+/** Hours that are taken and not over, reserved for another order than this one or of a run, each with whose they are. */
 export const loadTaken = async (
   tx: Tx,
   now: Date,
-  exceptOrderId: string | null,
+  policy: PromisePolicy,
+  exceptOrderId: string,
 ): Promise<readonly Taken[]> => {
-  const rows = await tx.furnaceSlot.findMany({
-    where: { isReleased: false, endsAt: { gt: now } },
-    orderBy: [{ startsAt: "asc" }, { id: "asc" }],
-  });
-  const ids = (of: (row: (typeof rows)[number]) => string | null) => rows.flatMap((row) => of(row) ?? []);
-  const numbered = { id: true, number: true } as const;
-  const named = [
-    ...(await tx.order.findMany({ where: { id: { in: ids((row) => row.orderId) } }, select: numbered })),
-    ...(await tx.run.findMany({ where: { id: { in: ids((row) => row.runId) } }, select: numbered })),
+  const { reserved, placed } = await loadFurnaceLoad(tx, now, now, policy);
+  return [
+    ...reserved
+      .filter(({ orderId }) => orderId !== exceptOrderId)
+      .map(({ furnaceId, startsAt, endsAt, order }) => ({ furnaceId, startsAt, endsAt, of: order ?? "" })),
+    ...placed.map(({ work, hours }) => ({ ...hours, of: work.number, orders: work.orders })),
   ];
-  const numbers = new Map(named.map(({ id, number }) => [id, number]));
-  return rows
-    .filter(({ orderId }) => orderId === null || orderId !== exceptOrderId)
-    .map((row) => ({
-      of: numbers.get(row.orderId ?? row.runId ?? "") ?? "",
-      furnaceId: row.furnaceId,
-      startsAt: row.startsAt.getTime(),
-      endsAt: row.endsAt.getTime(),
-    }));
+};
+
+/** Gives back hours whose sensors are in a run: the database would still refuse them to others. */
+export const releaseUsedUp = async (tx: Tx, now: Date, policy: PromisePolicy): Promise<void> => {
+  const { usedUp } = await loadFurnaceLoad(tx, now, now, policy);
+  await tx.furnaceSlot.updateMany({
+    where: { id: { in: usedUp }, isReleased: false },
+    data: { isReleased: true, version: { increment: 1 } },
+  });
 };
 
 /** Gives back the hours of orders that are cancelled or complete, and those this one had. */

@@ -32,7 +32,7 @@ export const proposeFor = async (
         order: planned,
         waiting: await loadWaitingOrders(tx),
         furnaces: await loadPlannedFurnaces(tx, now),
-        taken: await loadTaken(tx, now, order.id),
+        taken: await loadTaken(tx, now, policy, order.id),
         from: fromDay(now, arrivesOn),
         policy,
       })

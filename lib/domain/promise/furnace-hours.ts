@@ -41,7 +41,7 @@ export const loadsOf = (group: PlannedGroup, furnace: PlannedFurnace, policy: Pr
 /** One load: in, up through its setpoints with a dwell at each, and down until it may be opened. */
 export const loadHours = (
   { setpointsCelsius }: PlannedGroup,
-  furnace: PlannedFurnace,
+  furnace: Pick<PlannedFurnace, "rampUpCelsiusPerHour" | "rampDownCelsiusPerHour">,
   policy: PromisePolicy,
 ): LoadHours => {
   const up = furnace.rampUpCelsiusPerHour ?? policy.rampUpCelsiusPerHour;

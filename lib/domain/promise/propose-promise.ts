@@ -1,4 +1,5 @@
-import { afterWork, nextWork, workingDayAfter } from "./calendar";
+import { workingDayAfter } from "./calendar";
+import { firstGap, type Hours } from "./first-gap";
 import {
   loadHours,
   loadsOf,
@@ -9,10 +10,12 @@ import {
 } from "./furnace-hours";
 import type { PromisePolicy } from "./policy";
 
-type Hours = { readonly furnaceId: string; readonly startsAt: number; readonly endsAt: number };
-
-/** Hours of a furnace that are somebody's: the number of the order or run; empty = of neither. */
-export type Taken = Hours & { readonly of: string };
+/** Hours of a furnace that are somebody's: the number of the order, run or characterisation; empty = of none. */
+export type Taken = Hours & {
+  readonly of: string;
+  /** Of a run: the numbers of the orders whose sensors are in it. */
+  readonly orders?: readonly string[];
+};
 
 export type PlannedOrder = {
   readonly number: string;
@@ -51,24 +54,6 @@ export type Plan = {
 };
 
 const hour = 3_600_000;
-
-/** The first gap of a furnace, from a moment on, that a load fits into: begun in working hours. */
-const firstGap = (
-  furnaceId: string,
-  hours: { readonly attended: number; readonly cooling: number },
-  from: number,
-  taken: readonly Hours[],
-  policy: PromisePolicy,
-): Hours => {
-  const busy = taken.filter((slot) => slot.furnaceId === furnaceId);
-  let startsAt = nextWork(from, policy);
-  for (;;) {
-    const endsAt = afterWork(startsAt, hours.attended, policy) + hours.cooling * hour;
-    const clash = busy.find((slot) => slot.startsAt < endsAt && startsAt < slot.endsAt);
-    if (!clash) return { furnaceId, startsAt, endsAt };
-    startsAt = nextWork(clash.endsAt, policy);
-  }
-};
 
 const inFurnace = (
   group: PlannedGroup,
@@ -153,7 +138,9 @@ export const proposePromise = (plan: Plan): PromiseProposal => {
       };
     slots.push(...found);
   }
-  const readyAt = slots.reduce((latest, { endsAt }) => Math.max(latest, endsAt), plan.from);
+  // What of it is in a furnace already is ready when that is.
+  const own = plan.taken.filter(({ orders }) => orders?.includes(order.number));
+  const readyAt = [...slots, ...own].reduce((latest, { endsAt }) => Math.max(latest, endsAt), plan.from);
   const milliseconds = slots.reduce((sum, { startsAt, endsAt }) => sum + endsAt - startsAt, 0);
   return {
     kind: "proposed",

@@ -1,5 +1,5 @@
 import { demandOrder } from "@/lib/data/order/demand-order";
-import { releaseSlots, savePromise, takeSlots } from "@/lib/data/promise/plan-store";
+import { releaseSlots, releaseUsedUp, savePromise, takeSlots } from "@/lib/data/promise/plan-store";
 import { proposeFor } from "@/lib/data/promise/propose";
 import { lockName } from "@/lib/data/sql/lock-name";
 import { canonical } from "@/lib/domain/audit/canonical";
@@ -33,6 +33,7 @@ export const givePromise = defineOperation({
       });
     demand(decidePromise(order.state, proposal, input, isoDay(now)));
     await releaseSlots(tx, order.id);
+    await releaseUsedUp(tx, now, policy);
     const slots = proposal.kind === "proposed" ? proposal.slots : [];
     await takeSlots(tx, order.id, slots, { takenById: personIdOf(actor), takenAt: now });
     const proposedOn = proposal.kind === "proposed" ? proposal.promisedOn : null;

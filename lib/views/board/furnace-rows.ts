@@ -12,57 +12,60 @@ export type FurnaceRow = {
   readonly id: string;
   readonly tag: string;
   readonly name: string;
-  /** The run that is hot now; null = none is. */
-  readonly hot: RunLine | null;
-  /** Planned runs in the order they were planned. */
-  readonly queue: readonly RunLine[];
+  /** The run or characterisation that is hot now; null = none is. */
+  readonly hot: WorkLine | null;
+  /** What is planned, in its order. */
+  readonly queue: readonly WorkLine[];
   readonly bars: readonly FurnaceBar[];
 };
 
-export type RunLine = {
+export type WorkLine = {
   readonly number: string;
-  readonly sensors: number;
-  readonly highestCelsius: number | null;
-  readonly since: string | null;
+  readonly href: string;
+  readonly what: string;
 };
 
 type Furnace = FurnaceBoard[number];
+type Placed = Furnace["placed"][number];
 
-const lineOf = (run: Furnace["runs"][number]): RunLine => ({
-  number: run.number,
-  sensors: run.sensors,
-  highestCelsius: run.setpoints.reduce<number | null>(
-    (highest, { celsius }) => (highest === null || celsius > highest ? celsius : highest),
-    null,
-  ),
-  since: run.startedAt?.toISOString() ?? null,
-});
-
-const barOf = (furnaceId: string, slot: Furnace["slots"][number]): FurnaceBar => {
-  const label = slot.run?.number ?? slot.order?.number ?? (slot.note || "Taken");
+const lineOf = ({ work }: Placed): WorkLine => {
+  const { furnaceId, highestCelsius, id, kind, number, sensors } = work;
+  const upTo = highestCelsius === null ? "" : `, up to ${Number(highestCelsius.toFixed(1))} °C`;
   return {
-    label,
-    detail: slot.order ? `${slot.order.number}, ${slot.order.customer.name}` : slot.note,
-    href: slot.run
-      ? `/runs/${slot.run.number}`
-      : slot.order
-        ? `/orders/${slot.order.number}`
-        : `/furnaces/${furnaceId}`,
-    startsAt: slot.startsAt.toISOString(),
-    endsAt: slot.endsAt.toISOString(),
+    number,
+    href: kind === "run" ? `/runs/${number}` : `/furnaces/${furnaceId}/characterisations/${id}`,
+    what: kind === "run" ? `${sensors} sensor${sensors === 1 ? "" : "s"}${upTo}` : `characterisation${upTo}`,
   };
 };
 
-/** What each furnace does now, what waits for it, and for what it is taken. */
-export const furnaceRows = (furnaces: FurnaceBoard): readonly FurnaceRow[] =>
-  furnaces.map(({ id, tag, name, runs, slots }) => {
-    const hot = runs.find(({ state }) => state === "measuring");
+const iso = (at: number): string => new Date(at).toISOString();
+
+const reservedBar = (slot: Furnace["reserved"][number]): FurnaceBar => ({
+  label: slot.order ?? (slot.note || "Taken"),
+  detail: slot.order ? `reserved for ${slot.order}, ${slot.customer}` : slot.note,
+  href: slot.order ? `/orders/${slot.order}` : `/furnaces/${slot.furnaceId}`,
+  ...{ startsAt: iso(slot.startsAt), endsAt: iso(slot.endsAt) },
+});
+
+const workBar = (placed: Placed): FurnaceBar => {
+  const { href, number, what } = lineOf(placed);
+  return {
+    ...{ label: number, href },
+    detail: `${placed.work.isMeasuring ? "hot" : "planned"}, ${what}`,
+    ...{ startsAt: iso(placed.hours.startsAt), endsAt: iso(placed.hours.endsAt) },
+  };
+};
+
+/** What each furnace does now, what waits for it, and for what it is taken up to a moment. */
+export const furnaceRows = (furnaces: FurnaceBoard, until: Date): readonly FurnaceRow[] =>
+  furnaces.map(({ id, tag, name, placed, reserved }) => {
+    const hot = placed.find(({ work }) => work.isMeasuring);
     return {
-      id,
-      tag,
-      name,
+      ...{ id, tag, name },
       hot: hot ? lineOf(hot) : null,
-      queue: runs.filter((run) => run !== hot).map(lineOf),
-      bars: slots.map((slot) => barOf(id, slot)),
+      queue: placed.filter((one) => one !== hot).map(lineOf),
+      bars: [...reserved.map(reservedBar), ...placed.map(workBar)]
+        .filter(({ startsAt }) => Date.parse(startsAt) < until.getTime())
+        .toSorted((left, right) => (left.startsAt < right.startsAt ? -1 : 1)),
     };
   });

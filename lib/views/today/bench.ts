@@ -1,13 +1,16 @@
 import type { Tx } from "@/lib/data/in-scope";
 import { firstSensors } from "@/lib/data/sql/first-sensors";
+import { furnaceWork } from "@/lib/data/sql/furnace-work";
 import { gateProblems } from "@/lib/data/sql/gate-problems";
+import { sensorCount } from "@/lib/data/sql/sensor-count";
 import { stateCounts } from "@/lib/data/sql/state-counts";
 import { asRunState, type RunState, runStateLabels } from "@/lib/domain/run/states";
 import { todayShown, type Waiting } from "./waiting";
 
-export const sensorsToLoad = async (tx: Tx): Promise<Waiting> => ({
-  count: (await stateCounts(tx, "sensor", ["received"])).get("received") ?? 0,
-  items: (await firstSensors(tx, "received", todayShown)).map((sensor) => ({
+/** What is on hold, goes back unmeasured or is of a cancelled order is not loaded, and not counted here. */
+export const sensorsToLoad = async (tx: Tx, today: string): Promise<Waiting> => ({
+  count: await sensorCount(tx, { query: { only: "load" }, today }),
+  items: (await firstSensors(tx, { query: { only: "load" }, today }, todayShown)).map((sensor) => ({
     key: sensor.id,
     label: sensor.tag,
     detail: `type ${sensor.typeLetter}, ${sensor.serial}, order ${sensor.order}`,
@@ -41,7 +44,18 @@ const runsIn = async (tx: Tx, states: readonly RunState[], page: string): Promis
 };
 
 export const returnedRuns = (tx: Tx): Promise<Waiting> => runsIn(tx, ["returned"], "/runs");
-export const hotRuns = (tx: Tx): Promise<Waiting> => runsIn(tx, ["measuring"], "/runs");
+/** Runs and characterisations: a furnace is hot for either. */
+export const hotFurnaces = async (tx: Tx): Promise<Waiting> => {
+  const hot = (await furnaceWork(tx)).filter(({ isMeasuring }) => isMeasuring);
+  return {
+    count: new Set(hot.map(({ furnaceId }) => furnaceId)).size,
+    items: hot.slice(0, todayShown).map(({ id, furnace, furnaceId, kind, number, sensors }) => ({
+      ...{ key: id, label: number },
+      detail: `${furnace}, ${kind === "run" ? `${sensors} sensor${sensors === 1 ? "" : "s"}` : "characterisation"}`,
+      href: kind === "run" ? `/runs/${number}` : `/furnaces/${furnaceId}/characterisations/${id}`,
+    })),
+  };
+};
 export const plannedRuns = (tx: Tx): Promise<Waiting> => runsIn(tx, ["planned"], "/runs");
 /** The longest planned first: what was submitted first is looked at first. */
 export const resultsToReview = (tx: Tx): Promise<Waiting> => runsIn(tx, ["submitted"], "/review");

@@ -155,6 +155,13 @@ describe("the day an order can be promised for", () => {
     });
   });
 
+  it("is not before what of the order is in a furnace already is through", () => {
+    const hours = { furnaceId: "a", startsAt: at("2026-03-06T08:00:00"), endsAt: at("2026-03-12T09:00:00") };
+    const taken = [{ ...hours, of: "R-1", orders: ["O-9"] }];
+    const own = proposed({ order: order("O-9", { groups: [] }), taken });
+    expect([own.slots, own.promisedOn]).toEqual([[], "2026-03-16"]);
+  });
+
   it("never takes an hour twice, begins in working hours, and holds every sensor, whatever waits", () => {
     const anyGroup = fc.record({
       setpointsCelsius: fc.array(fc.integer({ min: 200, max: 1200 }), { minLength: 1, maxLength: 8 }),

@@ -1,13 +1,19 @@
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { inScope } from "@/lib/data/in-scope";
+import { loadTaken } from "@/lib/data/promise/plan-store";
+import { defaultPromisePolicy } from "@/lib/domain/promise/policy";
 import type { Refused } from "@/lib/domain/refusal";
 import type { Actor } from "@/lib/domain/staff/actor";
 import { execute } from "@/lib/operations/execute";
 import { cancelOrder } from "@/lib/operations/order/cancel";
 import { givePromise } from "@/lib/operations/promise/give";
+import { createRun } from "@/lib/operations/run/create";
+import { boardView } from "@/lib/views/board";
 import { furnaceQueueView } from "@/lib/views/promise/furnace-queue";
 import { orderPromiseView } from "@/lib/views/promise/order-promise";
+import { todayView } from "@/lib/views/today";
 import { auditSentences, refusalOf } from "../../support/front-desk";
+import { fullRunInput } from "../../support/full-run";
 import { accepted, lineInput, orderInput, recorded } from "../../support/orders";
 import { benchClock as clock, openRunBench, type RunBench } from "../../support/run-bench";
 
@@ -124,7 +130,61 @@ describe("a promised day", () => {
     await give(gone);
     const { id } = await inScope(laboratory, (tx) => tx.order.findUniqueOrThrow({ where: { number: gone } }));
     await execute(cancelOrder, desk.frontDesk, { number: gone, reason: "Not wanted any more" }, clock);
-    await give(await order());
     expect((await slots()).some(({ orderId }) => orderId === id)).toBe(false);
+  });
+
+  it("reckons with runs and characterisations as with what is reserved, and never counts a sensor twice", async () => {
+    const input = await fullRunInput(desk);
+    const loaded = await inScope(laboratory, (tx) =>
+      tx.order.findMany({
+        where: { lines: { some: { sensors: { some: { state: "received" } } } } },
+        orderBy: { number: "asc" },
+        select: { id: true, number: true },
+      }),
+    );
+    const [first, second] = loaded.map(({ number }) => number);
+    await give(first!);
+    const bars = async () =>
+      (await furnaceQueueView(desk.technician, clock())).furnaces.flatMap((one) => one.slots);
+    expect((await bars()).some(({ order: of }) => of === first)).toBe(true);
+    const { number: run } = await execute(createRun, desk.technician, input, clock);
+    const now = await bars();
+    expect(now.filter(({ order: of }) => of === first)).toEqual([]);
+    expect(now.map(({ note }) => note)).toContain(`Run ${run}, planned, for ${first}, ${second}`);
+    // Nothing of it is left to plan, and it is ready no sooner than its run.
+    const running = now.find(({ note }) => note.includes(run))!;
+    const { proposal } = await page(second!);
+    expect(proposal).toMatchObject({ kind: "proposed", slots: [] });
+    expect(proposal.kind === "proposed" && proposal.promisedOn > running.endsAt.slice(0, 10)).toBe(true);
+    const next = await order();
+    const taken = await inScope(laboratory, (tx) => loadTaken(tx, clock(), defaultPromisePolicy, next));
+    expect(taken.find(({ of }) => of === run)?.orders).toEqual([first, second]);
+    await give(next);
+    expect((await slots()).some(({ orderId }) => orderId === loaded[0]?.id)).toBe(false);
+
+    const hot = async () =>
+      (await boardView(desk.technician, clock())).numbers.find(({ key }) => key === "hot")?.count;
+    expect(await hot()).toBe(0);
+    const plan = JSON.stringify({
+      ...{ temperatures: [300, 700], fromMillimetre: 300, toMillimetre: 400, windowMinutes: 20 },
+      ...{ probe: "REF-02", probeType: "S", monitor: "REF-01", monitorType: "S" },
+      ...{ probeInhomogeneityPercent: 0.02, meterMicrovolt: 1 },
+    });
+    const { configurationId } = desk;
+    await inScope(laboratory, (tx) =>
+      tx.characterisationRun.create({
+        data: { number: "CH-2026-0900", configurationId, plan, state: "measuring", createdAt: clock() },
+      }),
+    );
+    expect(await hot()).toBe(1);
+    const [furnace] = (await boardView(desk.technician, clock())).furnaces.filter((one) => one.hot);
+    expect(furnace).toMatchObject({
+      hot: { number: "CH-2026-0900", what: "characterisation, up to 700 °C" },
+      queue: [{ number: run, what: "6 sensors, up to 1100 °C" }],
+    });
+    expect(furnace?.bars.map(({ label }) => label)).toEqual(
+      expect.arrayContaining(["CH-2026-0900", run, next]),
+    );
+    expect((await todayView(desk.technician, "2026-10-15")).find(({ key }) => key === "hot")?.count).toBe(1);
   });
 });

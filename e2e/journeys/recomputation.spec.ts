@@ -1,4 +1,4 @@
-import { readFile } from "node:fs/promises";
+import { readFile, writeFile } from "node:fs/promises";
 import type { Download, Page } from "@playwright/test";
 import { violations } from "../axe";
 import { expect, test } from "../fixtures";
@@ -30,8 +30,9 @@ const chooseEvidence = (page: Page, evidence: Buffer | object) =>
 test("every printed number is computed again from the customer's evidence, and a changed reading is found", async ({
   page,
   context,
+  baseURL,
   signInAs,
-}) => {
+}, testInfo) => {
   await signInAs("Brandt");
   const { document, evidence } = await fetchBoth(page);
   // Whoever checks has no account.
@@ -77,4 +78,17 @@ test("every printed number is computed again from the customer's evidence, and a
 
   // Nothing was uploaded.
   expect(sent.filter((method) => method !== "GET")).toEqual([]);
+
+  // The page to keep does the same, without a network.
+  const kept = testInfo.outputPath("check.html");
+  await writeFile(kept, await (await fetch(`${baseURL}/authenticity/keep`)).text());
+  await context.setOffline(true);
+  await page.goto(`file://${kept}`);
+  await page
+    .getByLabel(/Drop the certificate/)
+    .setInputFiles({ name: "certificate.pdf", mimeType: "application/pdf", buffer: document });
+  await chooseEvidence(page, changed);
+  await expect(numbers).toContainText(/\d+ of \d+ printed figures come out otherwise/);
+  await chooseEvidence(page, evidence);
+  await expect(numbers).toContainText(/All \d+ printed figures come out again/);
 });

@@ -1,12 +1,12 @@
 "use client";
 import { sha256, toHex } from "@/lib/documents/authenticity/bytes";
+import { type CarriedEvidence, carriedEvidence } from "@/lib/documents/authenticity/numbers/carried-evidence";
 import type { FileVerdict } from "@/lib/documents/authenticity/verdict";
 import { type WholeVerdict, wholeVerdict } from "@/lib/documents/authenticity/whole-verdict";
 import { unpackStatus } from "@/lib/domain/authenticity/even-length";
 import type { PaperHash } from "@/lib/domain/authenticity/paper-hash";
 import type { PublicStatus } from "@/lib/domain/authenticity/public-status";
 import { readAddress } from "@/lib/domain/authenticity/token";
-import { evidenceSumName, readEvidenceSum } from "@/lib/domain/certificate/evidence-file/evidence-sum";
 import { KeyList } from "@/lib/domain/seal/key-list";
 import { checkBeside } from "./check-beside.client";
 
@@ -16,21 +16,6 @@ export type CheckedFile = {
   readonly verdict: FileVerdict;
   readonly whole: WholeVerdict;
   readonly evidence: CarriedEvidence;
-};
-
-/** The evidence under the seal; where it was not ordered, which file it is, lower-case hex. */
-export type CarriedEvidence =
-  | { readonly kind: "attached"; readonly bytes: Uint8Array }
-  | { readonly kind: "named"; readonly sha256: string }
-  | { readonly kind: "none" };
-
-const evidenceIn = ({ attachments }: FileVerdict): CarriedEvidence => {
-  const bytesOf = (wanted: string) => attachments.find(({ name }) => name === wanted)?.bytes;
-  const bytes = bytesOf("evidence.json");
-  if (bytes) return { kind: "attached", bytes };
-  const sum = bytesOf(evidenceSumName);
-  const sha256 = sum ? readEvidenceSum(new TextDecoder().decode(sum)) : null;
-  return sha256 === null ? { kind: "none" } : { kind: "named", sha256 };
 };
 
 type Given = {
@@ -72,7 +57,7 @@ export const checkDropped = async (file: File, given: Given): Promise<CheckedFil
   const fileSha256 = toHex(await sha256(bytes));
   return {
     verdict,
-    evidence: evidenceIn(verdict),
+    evidence: carriedEvidence(verdict),
     whole: wholeVerdict(verdict, { ...given, status, fileSha256, keys }),
   };
 };

@@ -1,90 +1,21 @@
 "use client";
-import { sha256, toHex } from "@/lib/documents/authenticity/bytes";
+import type { CarriedEvidence } from "@/lib/documents/authenticity/numbers/carried-evidence";
+import type { ComputedNumbers } from "@/lib/documents/authenticity/numbers/compute-numbers";
 import type { CertificateContent } from "@/lib/domain/certificate/content";
-import type { EvidenceFile } from "@/lib/domain/certificate/evidence-file/evidence-file";
-import type { Progress, Recomputation } from "@/lib/domain/certificate/recompute/recompute";
-import type { CarriedEvidence } from "./check-dropped.client";
-
-export type Recomputed = Recomputation & {
-  /** Of each part: what its readings are not, where its blocks do not prove them. */
-  readonly unproved: readonly string[];
-  readonly readings: number;
-  /** Whether the sealed document speaks of this very file: unsaid where it was sealed before it named one. */
-  readonly file: "sealed" | "another" | "unsaid";
-  /** Versions of the engine: the printed figures', and this browser's. */
-  readonly engine: { readonly printed: string; readonly here: string };
-};
-
-const joined = (parts: readonly Uint8Array[]): Uint8Array<ArrayBuffer> => {
-  const bytes = new Uint8Array(parts.reduce((sum, { length }) => sum + length, 0));
-  let at = 0;
-  for (const part of parts) {
-    bytes.set(part, at);
-    at += part.length;
-  }
-  return bytes;
-};
+import type { Progress } from "@/lib/domain/certificate/recompute/recompute";
 
 /** Lets the page draw and answer between two tables. */
 const breathe = (): Promise<void> => new Promise((resolve) => setTimeout(resolve, 0));
 
-const readFile = async (bytes: Uint8Array): Promise<EvidenceFile> => {
-  const { EvidenceFile } = await import("@/lib/domain/certificate/evidence-file/evidence-file");
-  let json: unknown;
-  try {
-    json = JSON.parse(new TextDecoder("utf-8", { fatal: true }).decode(bytes));
-  } catch {
-    throw new Error("the file is no JSON. Choose the evidence file that belongs to this certificate.");
-  }
-  const parsed = EvidenceFile.safeParse(json);
-  if (parsed.success) return parsed.data;
-  const [issue] = parsed.error.issues;
-  throw new Error(
-    `the file is no evidence of a certificate: ${issue?.path.join(".") || "its form"}: ${issue?.message}`,
-  );
-};
-
-const unprovedOf = async (file: EvidenceFile): Promise<readonly string[]> => {
-  const { proveReadings } = await import("@/lib/domain/certificate/evidence-file/prove-readings");
-  const told: string[] = [];
-  for (const part of file.parts) {
-    const problem = await proveReadings(part, (parts) => sha256(joined(parts)));
-    if (problem) told.push(`Run ${part.run}: ${problem}`);
-  }
-  return told;
-};
-
-const fileStanding = async (evidence: CarriedEvidence, bytes: Uint8Array): Promise<Recomputed["file"]> => {
-  if (evidence.kind === "attached") return "sealed";
-  if (evidence.kind === "none") return "unsaid";
-  return toHex(await sha256(Uint8Array.from(bytes))) === evidence.sha256 ? "sealed" : "another";
-};
-
-/** Computes every printed figure again, here in the browser. Throws, in words for its reader, where the file is none. */
+/** Computes every printed figure again, here in the browser; what computes is fetched when it is asked for. */
 export const runRecomputation = async (
-  { content, evidence }: { readonly content: CertificateContent; readonly evidence: CarriedEvidence },
+  document: { readonly content: CertificateContent; readonly evidence: CarriedEvidence },
   bytes: Uint8Array,
   onProgress: (progress: Progress) => void,
-): Promise<Recomputed> => {
-  const file = await readFile(bytes);
-  const [{ recomputing }, { engineVersion }] = await Promise.all([
-    import("@/lib/domain/certificate/recompute/recompute"),
-    import("@/lib/metrology/engine-version"),
-  ]);
-  const steps = recomputing(content, file);
-  let step = steps.next();
-  while (!step.done) {
-    onProgress(step.value);
-    await breathe();
-    step = steps.next();
-  }
-  return {
-    ...step.value,
-    unproved: await unprovedOf(file),
-    file: await fileStanding(evidence, bytes),
-    readings: file.parts
-      .flatMap(({ evidence }) => evidence.scans.channels)
-      .reduce((sum, { seconds }) => sum + seconds.length, 0),
-    engine: { printed: content.evidence.engineVersion, here: engineVersion },
-  };
+): Promise<ComputedNumbers> => {
+  const { computeNumbers } = await import("@/lib/documents/authenticity/numbers/compute-numbers");
+  return computeNumbers(document, bytes, (progress) => {
+    onProgress(progress);
+    return breathe();
+  });
 };

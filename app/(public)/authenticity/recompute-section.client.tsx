@@ -1,11 +1,12 @@
 "use client";
 import { useState } from "react";
 import { Section } from "@/app/_ui/section";
+import type { CarriedEvidence } from "@/lib/documents/authenticity/numbers/carried-evidence";
+import type { ComputedNumbers } from "@/lib/documents/authenticity/numbers/compute-numbers";
 import type { CertificateContent } from "@/lib/domain/certificate/content";
 import type { Progress } from "@/lib/domain/certificate/recompute/recompute";
-import type { CarriedEvidence } from "./check-dropped.client";
 import { RecomputeResult } from "./recompute-result.client";
-import { type Recomputed, runRecomputation } from "./recompute-run.client";
+import { runRecomputation } from "./recompute-run.client";
 
 type Props = {
   /** Of the file that has just passed its check. */
@@ -17,7 +18,7 @@ type State =
   | { readonly kind: "waiting" }
   | { readonly kind: "computing"; readonly progress: Progress | null }
   | { readonly kind: "problem"; readonly text: string }
-  | { readonly kind: "done"; readonly result: Recomputed };
+  | { readonly kind: "done"; readonly result: ComputedNumbers };
 
 const progressText = (progress: Progress | null): string =>
   progress ? `Computing: table ${progress.done} of ${progress.of}` : "Computing";

@@ -10,9 +10,11 @@ export type AuthenticityArguments =
       readonly file: string;
       readonly keys: string | null;
       readonly paperHash: PaperHash;
+      /** The evidence to compute the numbers from, where it is not in the document. */
+      readonly evidence: string | null;
     };
 
-const options = ["--keys", "--hash", "--page"] as const;
+const options = ["--keys", "--hash", "--evidence", "--page"] as const;
 type Option = (typeof options)[number];
 const isOption = (text: string): text is Option => (options as readonly string[]).includes(text);
 
@@ -39,7 +41,7 @@ export const authenticityArguments = (parameters: readonly string[]): Authentici
   const keys = given.get("--keys") ?? null;
   const out = given.get("--page");
   if (out !== undefined)
-    return files.length > 0 || given.has("--hash")
+    return files.length > 0 || given.has("--hash") || given.has("--evidence")
       ? refused("--page writes the page to keep, and checks no file: give it alone or with --keys.")
       : { kind: "page", out, keys };
   const [file] = files;
@@ -53,5 +55,5 @@ export const authenticityArguments = (parameters: readonly string[]): Authentici
     return refused(
       "--hash takes what stands behind # in the code on paper: 64 hexadecimal digits, or 43 signs.",
     );
-  return { kind: "check", file, keys, paperHash };
+  return { kind: "check", file, keys, paperHash, evidence: given.get("--evidence") ?? null };
 };

@@ -5,6 +5,10 @@ import { beforeAll, expect, it } from "vitest";
 import { authenticityArguments } from "@/lib/commands/authenticity/authenticity-arguments";
 import { ended, spawnNode } from "@/tests/support/spawn-node";
 import { temporaryFolder } from "@/tests/support/temporary-folder";
+import {
+  file as evidence,
+  content as measured,
+} from "../../domain/certificate/recompute/certificate-with-evidence";
 import { makeKeys, sampleContentAt, sampleToken, sealedSample } from "./sealed-sample";
 
 const folder = temporaryFolder();
@@ -18,6 +22,14 @@ beforeAll(async () => {
   const sample = await sealedSample(keys, sampleContentAt(sampleToken));
   contentHash = sample.contentHash;
   writeFileSync(at("good.pdf"), sample.file);
+  writeFileSync(at("measured.pdf"), (await sealedSample(keys, measured)).file);
+  writeFileSync(at("evidence.json"), JSON.stringify(evidence));
+  const [part] = evidence.parts;
+  const warmer = structuredClone(part!.evidence);
+  for (const { microvolts } of warmer.scans.channels.slice(0, 1))
+    for (const n of microvolts.keys()) microvolts[n]! += 50;
+  writeFileSync(at("changed.json"), JSON.stringify({ ...evidence, parts: [{ ...part, evidence: warmer }] }));
+  writeFileSync(at("no.json"), "no JSON");
   writeFileSync(at("keys.json"), JSON.stringify(keys.list));
   writeFileSync(at("no-keys.json"), JSON.stringify({ ...keys.list, keys: [] }));
 });
@@ -47,6 +59,19 @@ it("ends with 0, 1 or 2, and says why in the words of the page", async () => {
   expect(unlisted.stdout).toContain("INDETERMINATE");
 });
 
+it("computes the numbers again from the evidence, and names each that comes out otherwise", async () => {
+  const from = (file: string) => run(at("measured.pdf"), "--keys", at("keys.json"), "--evidence", at(file));
+  const [again, changed, none] = await Promise.all(["evidence.json", "changed.json", "no.json"].map(from));
+  // This invented evidence brings no blocks, and so does not prove its readings: that is said, and is no success.
+  expect(again).toMatchObject({ code: 1, stderr: "" });
+  expect(again!.stdout).toContain("The figures come out again, but not all readings are those");
+  expect(changed!.code).toBe(1);
+  expect(changed!.stdout).toMatch(/\d+ of \d+ printed figures come out otherwise/);
+  expect(changed!.stdout).toMatch(/Results, .*, Error, °C: printed \S+, computed again \S+/);
+  expect(none!.code).toBe(2);
+  expect(none!.stdout).toContain("Nothing was computed again: the file is no JSON");
+});
+
 it("writes one page that may run its own script and reach nothing", async () => {
   expect((await run("--page", at("page.html"), "--keys", at("keys.json"))).code).toBe(0);
   const page = readFileSync(at("page.html"), "utf8");
@@ -69,12 +94,13 @@ it("refuses what it does not understand", () => {
       ["a.pdf", "--hash", `https://calibration.example/authenticity/${sampleToken}`],
       ["--page", "o.html", "a.pdf"],
       ["--page", "o.html", "--hash", "1"],
+      ["--page", "o.html", "--evidence", "e.json"],
     ],
   ])
     expect([parameters, authenticityArguments(parameters).kind]).toEqual([parameters, "refused"]);
   expect(authenticityArguments(["--help", "a.pdf"]).kind).toBe("help");
   expect(authenticityArguments(["a.pdf"])).toEqual({
     ...{ kind: "check", file: "a.pdf", keys: null },
-    paperHash: { kind: "absent" },
+    ...{ paperHash: { kind: "absent" }, evidence: null },
   });
 });

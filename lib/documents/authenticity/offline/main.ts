@@ -2,8 +2,10 @@ import { readTypedHash } from "@/lib/domain/authenticity/typed-hash";
 import { KeyList } from "@/lib/domain/seal/key-list";
 import { sha256, toHex } from "../bytes";
 import { checkFile } from "../check-file";
+import { carriedEvidence } from "../numbers/carried-evidence";
 import { wholeVerdict } from "../whole-verdict";
 import { element } from "./element";
+import { numbersPart } from "./numbers-part";
 import { showVerdict } from "./show-verdict";
 
 /** The script of the page that somebody keeps: no network, no laboratory, the keys as they were when it was made. */
@@ -20,7 +22,7 @@ const typedHash = part("hash") as HTMLInputElement;
 const chosen = part("file") as HTMLInputElement;
 const frame = part("drop");
 
-const check = async (file: File): Promise<HTMLElement> => {
+const check = async (file: File): Promise<readonly HTMLElement[]> => {
   if (!globalThis.crypto?.subtle)
     throw new Error("this browser offers no cryptography to pages opened from a file; use another one.");
   const bytes = new Uint8Array(await file.arrayBuffer());
@@ -33,7 +35,10 @@ const check = async (file: File): Promise<HTMLElement> => {
     status: null,
     keys,
   });
-  return showVerdict(file.name, whole, verdict);
+  const shown = showVerdict(file.name, whole, verdict);
+  return verdict.verdict === "total-passed" && verdict.content
+    ? [shown, numbersPart(verdict.content, carriedEvidence(verdict))]
+    : [shown];
 };
 
 let last: File | undefined;
@@ -42,10 +47,10 @@ const take = async (file: File | undefined): Promise<void> => {
   if (!file) return;
   last = file;
   answer.replaceChildren(element("p", {}, `Checking ${file.name} …`));
-  const shown = await check(file).catch((error: unknown) =>
+  const shown = await check(file).catch((error: unknown) => [
     element("p", { class: "problem" }, `${file.name} could not be checked: ${String(error)}`),
-  );
-  answer.replaceChildren(shown);
+  ]);
+  answer.replaceChildren(...shown);
 };
 
 chosen.addEventListener("change", () => void take(chosen.files?.[0]));

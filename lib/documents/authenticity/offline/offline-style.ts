@@ -11,6 +11,9 @@ p,dl,dd,ul{margin:0}
 label{font-weight:600;display:block}
 input{font:inherit;color:inherit;background:var(--surface);border:1px solid var(--rule);border-radius:3px;padding:.4rem .5rem;width:100%;min-height:2.2rem}
 :focus-visible{outline:2px solid currentColor;outline-offset:2px}
+button{font:inherit;font-weight:600;color:inherit;background:var(--surface);border:1px solid var(--rule);border-radius:3px;padding:.4rem .9rem;min-height:2.2rem;cursor:pointer}
+#answer,.numbers,.numbers div{display:grid;gap:1rem;justify-items:start}
+#answer>*,.numbers div>*{width:100%}
 #drop{display:grid;gap:.75rem;padding:1.5rem;border:1px dashed var(--rule);background:var(--surface)}
 .verdict{--state:var(--look);--wash:var(--lookwash);display:grid;gap:.75rem;padding:1rem 1.25rem 1.25rem;border-left:4px solid var(--state);background:var(--wash)}
 .verdict[data-kind=good]{--state:var(--good);--wash:var(--goodwash)}

@@ -1,6 +1,5 @@
 import { describe, expect, it } from "vitest";
 import { composeBundle } from "@/lib/domain/certificate/compose-bundle";
-import { composeCertificate } from "@/lib/domain/certificate/compose-certificate";
 import type { CertificateContent } from "@/lib/domain/certificate/content";
 import type { EvidenceFile } from "@/lib/domain/certificate/evidence-file/evidence-file";
 import { recompute } from "@/lib/domain/certificate/recompute/recompute";
@@ -8,58 +7,9 @@ import { evaluateEvidence } from "@/lib/domain/evidence/evaluate";
 import { evidenceOfSensors } from "@/lib/domain/evidence/evidence-of-sensors";
 import { Evidence } from "@/lib/domain/evidence/schema";
 import { demand } from "@/lib/domain/refusal";
-import { askFunction, lineThroughZero } from "@/tests/domain/evidence/ask-function";
 import { buildEvidence } from "@/tests/domain/evidence/build-evidence";
-import { inventedParts } from "@/tests/support/certificate-parts";
+import { base, content, evidence, file, number } from "./certificate-with-evidence";
 
-const over = [300, 500, 700, 900];
-const asked = askFunction({
-  over,
-  choice: { ...lineThroughZero, table: { unit: "celsius", step: 100 } },
-});
-const evidence = Evidence.parse({
-  ...asked,
-  states: [{ sensor: "X1", setpoint: "500", state: "invalid", reason: "open for a while" }],
-});
-const outcome = evaluateEvidence(evidence);
-if (!outcome.ok) throw new Error(JSON.stringify(outcome.problems));
-const { points, functions } = outcome.evaluation;
-const base = inventedParts();
-const number = "C-2026-0001";
-
-/** As it would be signed off: composed from what the evidence gives. */
-const content = demand(
-  composeCertificate(
-    {
-      ...base,
-      order: {
-        ...base.order,
-        temperatureUnit: "C",
-        setpoints: over.map((celsius) => ({ typed: `${celsius}`, celsius })),
-      },
-      sensor: { ...base.sensor, tag: "X1", typeLetter: "N" },
-      points,
-      deviationFunction: { ok: true, value: functions[0]! },
-    },
-    { number, issuedOn: "2026-06-02", signatory: { name: "Sam Signer", role: "Signatory" }, exception: "" },
-  ),
-);
-const file: EvidenceFile = {
-  format: "emfolio-certificate-evidence",
-  version: 1,
-  certificate: number,
-  parts: [
-    {
-      ...{
-        items: [{ tag: "X1", set: "as-received" }],
-        run: content.run.number,
-        evaluation: content.evidence.evaluation,
-      },
-      ...{ engineVersion: "1", inputsDigest: content.evidence.inputsDigest, evidence },
-      ...{ blocksDigest: "0".repeat(64), blocks: [] },
-    },
-  ],
-};
 const changed = (work: (copy: CertificateContent) => void): CertificateContent => {
   const copy = structuredClone(content);
   work(copy);
@@ -180,6 +130,7 @@ describe("a lot annealed between two sets, with its budgets", () => {
         sensor: { ...base.sensor, tag, typeLetter: "N" },
         order: { ...base.order, setpoints: [{ typed: "1112", celsius: 600 }] },
         run: { ...base.run, number: run },
+        build: { lot: "7", roll: "12", end: tag === "X1" ? ("first" as const) : ("second" as const) },
         set: kind,
         hasOtherSet: true,
         points: points.filter(({ sensor }) => sensor === tag),
@@ -221,12 +172,19 @@ describe("a lot annealed between two sets, with its budgets", () => {
     // Two items, the change and its U; one setpoint of the lot with its five figures.
     expect(of("Change by annealing")).toBe(2 * 2);
     expect(of("Lot")).toBe(5);
+    // One roll, both its ends, their average and half range, in °C and in °F.
+    expect(of("Rolls, Lot 7, roll 12")).toBe(4 + 4);
     expect(of("Budget, ")).toBe(lot.budgets!.reduce((sum, { lines }) => sum + 3 + 2 * lines.length, 0));
     expect(lot.budgets).toHaveLength(4);
   });
 
   it.each([
     ["the average", "Lot", (c: CertificateContent) => (c.lot!.rows[0]!.averageErrorCelsius = "5")],
+    [
+      "a roll's average in °F",
+      "Rolls, Lot 7, roll 12",
+      (c: CertificateContent) => (c.rolls!.of[0]!.rows[0]!.fahrenheit!.average = "5"),
+    ],
     [
       "a change",
       "Change by annealing, X2",

@@ -88,7 +88,7 @@ it("knows every table that grants the product neither UPDATE nor DELETE", async 
        AND NOT has_any_column_privilege('emfolio_runtime', oid, 'UPDATE')
        AND NOT has_table_privilege('emfolio_runtime', oid, 'DELETE')`,
   );
-  const others = ["audit_head", "sign_in_attempt"];
+  const others = ["audit_head", "certificate_pending", "sign_in_attempt"];
   expect(rows.map((row) => row.relname).sort()).toEqual([...evidence, ...others].sort());
 });
 
@@ -116,6 +116,8 @@ describe("the product's sign-in", () => {
     "DELETE FROM person",
     "DELETE FROM customer",
     "DELETE FROM sign_in_attempt",
+    "INSERT INTO certificate_pending SELECT id FROM certificate",
+    "DELETE FROM certificate_pending",
     "CREATE TABLE mine ()",
     "CREATE TEMPORARY TABLE audit_head ()",
     "CREATE FUNCTION mine() RETURNS int LANGUAGE sql RETURN 1",
@@ -168,7 +170,10 @@ it("runs what has the owner's rights with a fixed search path, and not for every
        WHERE pronamespace = 'public'::regnamespace AND proowner = 'emfolio_owner'::regrole`,
   );
   const definers = rows.filter((row) => row.prosecdef).map((row) => row.proname);
-  expect(definers.sort()).toEqual(["audit_append", "authenticity", "next_number"]);
+  expect(definers.sort()).toEqual([
+    ...["audit_append", "authenticity", "mark_made", "mark_pending", "next_number"],
+    "sensors_with_serial_part",
+  ]);
   for (const row of rows) {
     expect([row.proname, row.config]).toEqual([row.proname, '{"search_path=pg_catalog, pg_temp"}']);
     // An entry that begins with "=" is a grant to PUBLIC.

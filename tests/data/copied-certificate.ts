@@ -1,4 +1,4 @@
-/** What a certificate is written with; where its log stood, the database makes of its content. */
+/** What a certificate is written with; where its log stood and when it was measured, the database makes of its content. */
 const columns =
   "id, number, customer_id, order_id, sensor_id, run_id, evaluation_id, content, content_hash, token, signed_by_id, signed_at";
 

@@ -33,6 +33,7 @@ export const shownToA = {
   review_decision: 0,
   certificate: 1,
   certificate_file: 1,
+  certificate_pending: 0,
   audit_event: 0,
   audit_head: 0,
   equipment_entry: 0,

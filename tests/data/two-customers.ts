@@ -244,6 +244,8 @@ const makeEvaluation = async (
       renderer_version: "1",
       rendered_at: now,
     });
+    // As if the file were still to come: a row of this table stands no longer than that.
+    await admin.query("INSERT INTO certificate_pending VALUES ($1)", [certificateId]);
   }
   return evaluationId;
 };

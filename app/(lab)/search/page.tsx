@@ -16,7 +16,7 @@ type Props = {
 };
 
 const hint =
-  "A serial, an order, certificate, run or purchase order number, a customer, a tag, equipment, or the number of nonconforming work: from its beginning or, for serials and purchase orders, from its end.";
+  "A serial, an order, certificate, run or purchase order number, a customer, a tag, equipment, or the number of nonconforming work: from its beginning; a purchase order also from its end, a serial by any three characters or more.";
 
 export default async function SearchPage({ searchParams }: Props) {
   const actor = await requireStaff();

@@ -23,8 +23,7 @@ export default async function PortalPage() {
   const waiting = await load(portalWaitingView(actor, now));
   const { orders: open, next } = await load(portalOrdersView(actor, { onlyOpen: true }));
   const { certificates } = await load(portalCertificatesView(actor));
-  const { sensors } = await load(portalSensorsView(actor, now));
-  const due = sensors.filter(({ stage }) => stage === "due" || stage === "overdue").length;
+  const { due } = await load(portalSensorsView(actor, now));
   return (
     <Page
       title="Your calibrations"

@@ -90,6 +90,13 @@ const work = (size: Size): readonly string[] => [
    SELECT md5('hold ' || number)::uuid, customer_id, id, 'question', 'Which end?', ${id("person", "1")}, recorded_at FROM customer_order WHERE right(number, 1) = '7'`,
   `INSERT INTO hold_release (hold_id, customer_id, outcome, reason, released_at)
    SELECT h.id, h.customer_id, 'go-on', 'answered', now() FROM hold h JOIN customer_order o ON o.id = h.order_id WHERE o.state = 'completed'`,
+  // Every order was offered; of those that are recorded and not accepted, half were declined.
+  `INSERT INTO quotation (id, number, order_id, customer_id, order_version, content, content_hash, total_amount, currency, valid_until, made_by_id, made_at)
+   SELECT md5('quotation ' || number)::uuid, 'Q-2026-' || right(number, 5), id, customer_id, 1, '[]', sha256(number::bytea), 42000, 'EUR', current_date + 30, ${id("person", "1")}, recorded_at
+     FROM customer_order WHERE state <> 'requested'`,
+  `INSERT INTO agreement (quotation_id, order_id, customer_id, answer, content_hash, purchase_order, remark, came_by, said_by_name, said_at)
+   SELECT q.id, o.id, o.customer_id, CASE WHEN o.state = 'recorded' THEN 'declined' ELSE 'agreed' END, q.content_hash, '', '', 'link', 'C', q.made_at
+     FROM quotation q JOIN customer_order o ON o.id = q.order_id WHERE o.state <> 'recorded' OR right(o.number, 2)::int % 16 = 1`,
   `INSERT INTO nonconformity (number, kind, state, title, description, subject_kind, subject_name, customer_id, opened_at)
    SELECT 'N-2026-' || lpad(n::text, 4, '0'), CASE WHEN n % 3 = 0 THEN 'complaint' ELSE 'nonconforming-work' END,
           CASE WHEN n > ${Math.ceil(size.orders / 20)} - 4 THEN 'open' ELSE 'closed' END, 'Title', 'What', 'laboratory', 'laboratory', ${id("customer", "1")}, now()
@@ -105,8 +112,11 @@ const papers = (content: string): readonly string[] => [
           sha256(n::text::bytea), translate(encode(sha256(n::text::bytea), 'base64'), '+/=', '-_'), ${id("person", "3")}, now() - interval '1 minute' * (total - n)
      FROM (SELECT (row_number() OVER (ORDER BY s.tag))::int AS n, (count(*) OVER ())::int AS total, s.id, s.customer_id, l.order_id
              FROM sensor s JOIN order_line l ON l.id = s.order_line_id WHERE s.state IN ('issued', 'collected')) AS s`,
+  // The document of the newest three is still to be made. Triggers are off here.
+  "INSERT INTO certificate_pending (certificate_id) SELECT id FROM certificate ORDER BY signed_at DESC LIMIT 3",
   `INSERT INTO certificate_file (certificate_id, customer_id, media_type, bytes, sha256, renderer_version, rendered_at)
-   SELECT id, customer_id, 'application/pdf', '\\x25', content_hash, '1', now() FROM certificate`,
+   SELECT id, customer_id, 'application/pdf', '\\x25', content_hash, '1', now() FROM certificate
+    WHERE id NOT IN (SELECT certificate_id FROM certificate_pending)`,
   `INSERT INTO mail_message (id, kind, message_id, recipient, subject, body, enqueued_at)
    SELECT md5('mail ' || o.number || k)::uuid, 'due-digest', '<' || o.number || '.' || k || '@example.org>', 'c@example.org', 'About ' || o.number, 'Text', o.recorded_at + interval '1 second' * k
      FROM customer_order o CROSS JOIN generate_series(1, 4) AS k`,

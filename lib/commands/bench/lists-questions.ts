@@ -1,4 +1,5 @@
 import { isoDay } from "@/lib/domain/calibration/due";
+import type { Program } from "@/lib/domain/machine/program";
 import type { Actor } from "@/lib/domain/staff/actor";
 import type { Role } from "@/lib/domain/staff/roles";
 import { boardView } from "@/lib/views/board";
@@ -7,9 +8,13 @@ import { storageView } from "@/lib/views/custody/storage";
 import { customersView } from "@/lib/views/customers";
 import { openHoldsView } from "@/lib/views/hold/open-holds";
 import { invoicingView } from "@/lib/views/invoicing/invoicing";
+import { wireCertificatesView } from "@/lib/views/machine/wire-certificates";
+import { wireOrdersView } from "@/lib/views/machine/wire-orders";
 import { mailView } from "@/lib/views/mail";
 import { nonconformitiesView } from "@/lib/views/nonconformity/nonconformities";
 import { ordersView } from "@/lib/views/order/orders";
+import { portalCertificateSumView } from "@/lib/views/portal/certificate-sum";
+import { portalSensorsView } from "@/lib/views/portal/sensors";
 import { portalCertificatesView } from "@/lib/views/portal-certificates";
 import { portalOrdersView } from "@/lib/views/portal-orders";
 import { runsView } from "@/lib/views/run/runs";
@@ -34,6 +39,12 @@ const full =
     if ((await ask(actor)).length === 0) throw new Error(`nothing was found: ${ask.toString()}`);
   };
 
+/** A program of the laboratory, or of the customer who is asked. */
+const programOf = (actor: Actor): Program => ({
+  ...{ tokenId: "bench", scopes: [] },
+  customerId: actor.kind === "customer" ? actor.customerId : null,
+});
+
 /** The lists of orders and customers, search and boards, as their pages ask for them. */
 export const listQuestions = (size: Size): readonly ListQuestion[] => {
   const today = isoDay(new Date());
@@ -45,6 +56,10 @@ export const listQuestions = (size: Size): readonly ListQuestion[] => {
   const sensors = (query: Parameters<typeof sensorsView>[1]) =>
     full(async (actor) => (await sensorsView(actor, query, today)).sensors);
   const search = (text: string) => full((actor) => searchView(actor, text));
+  const wireOrders = full(async (actor) => (await wireOrdersView(programOf(actor), null)).orders);
+  const wireCertificates = full(
+    async (actor) => (await wireCertificatesView(programOf(actor), null)).certificates,
+  );
   return [
     { name: "orders in work", as: desk, ask: orders({}) },
     { name: "orders, all", as: desk, ask: orders({ show: "all" }) },
@@ -54,6 +69,9 @@ export const listQuestions = (size: Size): readonly ListQuestion[] => {
     { name: "orders, late", as: desk, ask: orders({ only: "late" }) },
     { name: "orders, at risk", as: desk, ask: orders({ only: "risk" }) },
     { name: "orders, waiting for the customer", as: desk, ask: orders({ only: "waiting" }) },
+    { name: "orders, sensors still to come", as: desk, ask: orders({ only: "expected" }) },
+    { name: "orders, offer declined", as: desk, ask: orders({ only: "declined" }) },
+    { name: "orders, on hold", as: desk, ask: orders({ only: "held" }) },
     { name: "orders, something to send", as: desk, ask: orders({ only: "send" }) },
     { name: "orders, by their number", as: desk, ask: orders({ show: "all", q: `PO ${400_000 + middle}` }) },
     { name: "orders, a page in the middle", as: desk, ask: orders({ show: "all", after: order }) },
@@ -61,7 +79,9 @@ export const listQuestions = (size: Size): readonly ListQuestion[] => {
     { name: "sensors, all", as: desk, ask: sensors({ show: "all" }) },
     { name: "sensors, issued", as: desk, ask: sensors({ show: "issued" }) },
     { name: "sensors, of late orders", as: desk, ask: sensors({ only: "late" }) },
+    { name: "sensors, on hold", as: desk, ask: sensors({ only: "held" }) },
     { name: "sensors, by the end of a serial", as: desk, ask: sensors({ show: "all", find: `-${middle}` }) },
+    { name: "sensors, by the middle of a serial", as: desk, ask: sensors({ show: "all", find: "191" }) },
     {
       name: "customers",
       as: desk,
@@ -71,6 +91,11 @@ export const listQuestions = (size: Size): readonly ListQuestion[] => {
       name: "certificates",
       as: desk,
       ask: full(async (actor) => (await certificateListView(actor, {})).certificates),
+    },
+    {
+      name: "certificates, document still to be made",
+      as: desk,
+      ask: full(async (actor) => (await certificateListView(actor, { only: "pending" })).certificates),
     },
     { name: "runs", as: "technician", ask: full(async (actor) => (await runsView(actor, {})).runs) },
     {
@@ -85,6 +110,7 @@ export const listQuestions = (size: Size): readonly ListQuestion[] => {
     },
     { name: "search, serial", as: desk, ask: search(`-${middle}`) },
     { name: "search, what begins so: SN 0", as: desk, ask: search("SN 0") },
+    { name: "search, middle of a serial", as: desk, ask: search(`-${middle}`.slice(0, -1)) },
     { name: "search, order", as: desk, ask: search(order) },
     { name: "search, purchase order", as: desk, ask: search(`PO ${400_000 + middle}`) },
     { name: "search, customer", as: desk, ask: search("Hazel") },
@@ -100,6 +126,23 @@ export const listQuestions = (size: Size): readonly ListQuestion[] => {
       as: "customer",
       ask: full(async (actor) => (await portalCertificatesView(actor)).certificates),
     },
+    {
+      name: "portal, sensors",
+      as: "customer",
+      ask: full(async (actor) => (await portalSensorsView(actor, now)).sensors),
+    },
+    {
+      name: "portal, all certificates in one",
+      as: "customer",
+      ask: full(async (actor) => {
+        const { count } = await portalCertificateSumView(actor);
+        return count > 0 ? [count] : [];
+      }),
+    },
+    { name: "programs of the laboratory, orders", as: desk, ask: wireOrders },
+    { name: "programs of the laboratory, certificates", as: desk, ask: wireCertificates },
+    { name: "programs of a customer, orders", as: "customer", ask: wireOrders },
+    { name: "programs of a customer, certificates", as: "customer", ask: wireCertificates },
     {
       name: "holds, the longest first",
       as: desk,

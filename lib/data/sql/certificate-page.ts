@@ -2,7 +2,7 @@ import type { CertificateQuery } from "@/lib/domain/certificate/list-query";
 import { pageSize, type Turn } from "@/lib/domain/list/page";
 import { Prisma } from "@/lib/generated/prisma/client";
 import type { Tx } from "../in-scope";
-import { allOf, beginsWith, direction, keyOf, onThisSide, tailOf } from "./page-fragments";
+import { allOf, beginsWith, direction, keyOf, onThisSide, serialHolds, tailOf } from "./page-fragments";
 
 type NamedRow = { readonly id: string; readonly number: string };
 
@@ -15,6 +15,10 @@ const found = (text: string): Prisma.Sql => {
     SELECT n.id FROM sensor s JOIN certificate n ON n.sensor_id = s.id
      WHERE ${beginsWith(Prisma.sql`s.serial_key`, keyOf(text))}
         OR ${beginsWith(Prisma.sql`s.serial_tail`, tailOf(text))} OR ${beginsWith(Prisma.sql`s.tag`, upper)}
+    UNION ALL
+    SELECT n.id FROM certificate n WHERE ${serialHolds(Prisma.sql`n.sensor_id`, text)}
+    UNION ALL
+    SELECT p.certificate_id FROM certificate_part p WHERE ${serialHolds(Prisma.sql`p.sensor_id`, text)}
     UNION ALL
     SELECT p.certificate_id FROM sensor s JOIN certificate_part p ON p.sensor_id = s.id
      WHERE ${beginsWith(Prisma.sql`s.serial_key`, keyOf(text))} OR ${beginsWith(Prisma.sql`s.tag`, upper)}
@@ -31,7 +35,7 @@ const conditions = (query: CertificateQuery): readonly Prisma.Sql[] => [
   ...(query.from ? [Prisma.sql`c.signed_at >= ${query.from}::date`] : []),
   ...(query.to ? [Prisma.sql`c.signed_at < ${query.to}::date + 1`] : []),
   ...(query.only === "pending"
-    ? [Prisma.sql`NOT EXISTS (SELECT FROM certificate_file f WHERE f.certificate_id = c.id)`]
+    ? [Prisma.sql`c.id IN (SELECT p.certificate_id FROM certificate_pending p)`]
     : []),
   ...(query.q ? [found(query.q)] : []),
 ];

@@ -23,21 +23,22 @@ export const lastCertificateRows = (tx: Tx, customerId: string): Promise<LastCer
       SELECT sensor_id, id FROM certificate WHERE customer_id = ${customerId}::uuid
       UNION
       SELECT sensor_id, certificate_id FROM certificate_part WHERE customer_id = ${customerId}::uuid
-    ), corrected AS (${correctedSerials(customerId)})
+    ), corrected AS (${correctedSerials(customerId)}),
+    here AS (
+      SELECT DISTINCT serial, type_letter FROM sensor
+       WHERE customer_id = ${customerId}::uuid AND state NOT IN ('issued', 'collected')
+    )
     SELECT DISTINCT ON (named.serial, sensor.type_letter)
            named.serial, sensor.type_letter, sensor.tag, certificate.number,
-           certificate.content::json ->> 'performedTo' AS performed_to, customer_order.number AS order_number,
-           sensor.state NOT IN ('issued', 'collected') OR EXISTS (
-             SELECT FROM sensor again
-              WHERE again.customer_id = ${customerId}::uuid AND again.serial = named.serial
-                AND again.type_letter = sensor.type_letter AND again.state NOT IN ('issued', 'collected')
-           ) AS is_here,
+           certificate.performed_to, customer_order.number AS order_number,
+           sensor.state NOT IN ('issued', 'collected') OR here.serial IS NOT NULL AS is_here,
            ending.id IS NULL AS stands
       FROM spoken
       JOIN certificate ON certificate.id = spoken.id
       JOIN sensor ON sensor.id = spoken.sensor_id
       LEFT JOIN corrected ON corrected.sensor_id = sensor.id
      CROSS JOIN LATERAL (SELECT coalesce(corrected.serial, sensor.serial) AS serial) AS named
+      LEFT JOIN here ON here.serial = named.serial AND here.type_letter = sensor.type_letter
       JOIN customer_order ON customer_order.id = certificate.order_id
       LEFT JOIN certificate_ending ending ON ending.certificate_id = certificate.id
-     ORDER BY named.serial, sensor.type_letter, stands DESC, certificate.content::json ->> 'performedTo' DESC, certificate.number DESC`;
+     ORDER BY named.serial, sensor.type_letter, stands DESC, certificate.performed_to DESC, certificate.number DESC`;

@@ -1,7 +1,7 @@
 import type { Hit, HitKind } from "@/lib/domain/search/group-hits";
 import { Prisma } from "@/lib/generated/prisma/client";
 import type { Tx } from "../in-scope";
-import { beginsWith, keyOf, tailOf } from "./page-fragments";
+import { beginsWith, keyOf, serialHolds, tailOf } from "./page-fragments";
 
 /** A handful of each way of finding: each by an index and in its order, so that the size of the table does not matter. */
 const few = 9;
@@ -41,6 +41,7 @@ const sensors = (text: string, upper: Prisma.Sql): readonly Prisma.Sql[] =>
     [
       ...ways(Prisma.sql`x.tag`, upper),
       ...ways(Prisma.sql`x.serial_key`, keyOf(text), Prisma.sql`x.serial_tail`, tailOf(text)),
+      { rank: 3, where: serialHolds(Prisma.sql`x.id`, text, few), order: Prisma.empty },
     ],
     {
       columns: Prisma.sql`x.tag AS key, x.serial || ', ' || x.tag AS label,

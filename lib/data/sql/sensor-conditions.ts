@@ -1,6 +1,7 @@
 import { type SensorFilter, type SensorQuery, shownSensors } from "@/lib/domain/sensor/list-query";
 import { Prisma } from "@/lib/generated/prisma/client";
-import { beginsWith, keyOf, tailOf } from "./page-fragments";
+import { toHandBack, toLoad } from "./hand-back";
+import { beginsWith, keyOf, serialHolds, tailOf } from "./page-fragments";
 
 export type SensorAsked = { readonly query: SensorQuery; readonly today: string };
 
@@ -10,8 +11,20 @@ const stateCondition = (filter: SensorFilter): readonly Prisma.Sql[] => {
   return [filter === "here" ? Prisma.sql`s.state <> 'collected'` : Prisma.sql`s.state = ${filter}`];
 };
 
+const open = Prisma.sql`NOT EXISTS (SELECT FROM hold_release r WHERE r.hold_id = h.id)`;
+
+/** From the few holds that stand, by key, to their orders' sensors or their one: a join would walk all lines. */
+const held = Prisma.sql`(
+  s.id = ANY (ARRAY(SELECT h.sensor_id FROM hold h WHERE h.sensor_id IS NOT NULL AND ${open}))
+  OR s.order_line_id = ANY (ARRAY(SELECT l.id FROM order_line l WHERE l.order_id = ANY (
+       ARRAY(SELECT h.order_id FROM hold h WHERE h.sensor_id IS NULL AND ${open})))))`;
+
 const onlyCondition = ({ query, today }: SensorAsked): readonly Prisma.Sql[] => {
   switch (query.only) {
+    case "load":
+      return [toLoad];
+    case "hand-back":
+      return [toHandBack];
     case "late":
       return [
         Prisma.sql`s.state NOT IN ('issued', 'collected') AND s.order_line_id IN (
@@ -19,20 +32,17 @@ const onlyCondition = ({ query, today }: SensorAsked): readonly Prisma.Sql[] => 
            WHERE o.state = 'accepted' AND o.promised_on < ${today}::date)`,
       ];
     case "held":
-      return [
-        Prisma.sql`EXISTS (SELECT FROM order_line l JOIN hold h ON h.order_id = l.order_id
-           WHERE l.id = s.order_line_id AND (h.sensor_id IS NULL OR h.sensor_id = s.id)
-             AND NOT EXISTS (SELECT FROM hold_release r WHERE r.hold_id = h.id))`,
-      ];
+      return [held];
     default:
       return [];
   }
 };
 
-/** A serial by its beginning or its end, without regard to case, spaces and dashes; a tag by its beginning. */
+/** A serial by any part of it, without regard to case, spaces and dashes; a tag by its beginning. */
 const wordCondition = (text: string): Prisma.Sql => Prisma.sql`(
   ${beginsWith(Prisma.sql`s.serial_key`, keyOf(text))}
   OR ${beginsWith(Prisma.sql`s.serial_tail`, tailOf(text))}
+  OR ${serialHolds(Prisma.sql`s.id`, text)}
   OR ${beginsWith(Prisma.sql`s.tag`, Prisma.sql`upper(${text}::text)`)})`;
 
 /** What a sensor must be to stand in the list; `s` is the sensor. */

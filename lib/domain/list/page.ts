@@ -55,6 +55,26 @@ export const cutPage = <R>(
   };
 };
 
+/**
+ * Cuts a page from rows that are all there, in an order of their own. Where the anchor has gone since, the first page
+ * is shown.
+ */
+export const cutSorted = <R>(
+  sorted: readonly R[],
+  turn: Turn,
+  nameOf: (row: R) => string,
+  size = pageSize,
+): Page<R> => {
+  const at = turn.kind === "first" ? -1 : sorted.findIndex((row) => nameOf(row) === turn.anchor);
+  if (turn.kind === "first" || at === -1)
+    return cutPage(sorted.slice(0, size + 1), { kind: "first" }, nameOf, size);
+  const nearest =
+    turn.kind === "after"
+      ? sorted.slice(at + 1, at + size + 2)
+      : sorted.slice(Math.max(0, at - size - 1), at).reverse();
+  return cutPage(nearest, turn, nameOf, size);
+};
+
 /** "12", and past the limit "more than 500". */
 export const countText = (count: number): string =>
   count > countedUpTo ? `more than ${countedUpTo}` : String(count);

@@ -67,6 +67,9 @@ const order: Readonly<Record<DueStage, number>> = {
   "no-interval": 5,
 };
 
+/** Made once: a list of years is compared thousands of times. */
+const alphabetical = new Intl.Collator("en");
+
 /**
  * When each of a customer's sensors comes due by the customer's own interval, counted from the last day it was measured
  * on. What has no certificate any more comes first, without a day; then what is overdue, then by day.
@@ -87,9 +90,12 @@ export const sensorsDue = (
     .toSorted(
       (a, b) =>
         order[a.stage] - order[b.stage] ||
-        (a.dueOn ?? "").localeCompare(b.dueOn ?? "", "en") ||
-        a.serial.localeCompare(b.serial, "en"),
+        alphabetical.compare(a.dueOn ?? "", b.dueOn ?? "") ||
+        alphabetical.compare(a.serial, b.serial),
     );
+
+/** Within the customer's own notice, or past the day. */
+export const isDueNow = ({ stage }: SensorDue): boolean => stage === "due" || stage === "overdue";
 
 /** What a reminder has to tell: due or overdue, and not told of that day yet. */
 export const toRemind = (
@@ -97,11 +103,10 @@ export const toRemind = (
   told: readonly { readonly serial: string; readonly dueOn: string }[],
 ): readonly { readonly serial: string; readonly dueOn: string }[] => {
   const known = new Set(told.map(({ serial, dueOn }) => `${dueOn} ${serial}`));
-  const open = due.flatMap(({ serial, dueOn, stage }) =>
-    dueOn !== null && (stage === "due" || stage === "overdue") && !known.has(`${dueOn} ${serial}`)
-      ? [{ serial, dueOn }]
-      : [],
-  );
+  const open = due.flatMap((sensor) => {
+    const { serial, dueOn } = sensor;
+    return dueOn !== null && isDueNow(sensor) && !known.has(`${dueOn} ${serial}`) ? [{ serial, dueOn }] : [];
+  });
   // Two sensors of one serial and one day are one line of the list of reminders.
   return [...new Map(open.map((one) => [`${one.dueOn} ${one.serial}`, one])).values()];
 };

@@ -1,5 +1,6 @@
 import { inScope, type Tx } from "@/lib/data/in-scope";
 import { certificatesOfSensors } from "@/lib/data/parts/certificates-of-sensors";
+import { type OrderSensors, orderSensorStates } from "@/lib/data/sql/order-sensor-states";
 import { type Program, programScope } from "@/lib/domain/machine/program";
 import type { WireOrder, WireOrderPage } from "@/lib/domain/machine/wire/order";
 import type { OrderState } from "@/lib/domain/order/transitions";
@@ -7,58 +8,76 @@ import { isDone, type SensorState } from "@/lib/domain/sensor/transitions";
 
 export const pageSize = 50;
 
-const select = {
+const summed = {
   id: true,
   number: true,
   state: true,
   purchaseOrder: true,
   recordedAt: true,
   promisedOn: true,
-  lines: {
-    orderBy: { position: "asc" },
-    include: { setpoints: { orderBy: { position: "asc" } }, sensors: { orderBy: { tag: "asc" } } },
-  },
 } as const;
 
-type Row = Awaited<ReturnType<typeof loadRows>>[number];
+/**
+ * Rows of a page. A customer's program sees its customer's rows alone; they are named all the same, since by the policies
+ * alone every row would be looked at.
+ */
+export const ofThese = ({ customerId }: Program, after: string | null) => ({
+  ...(after === null ? {} : { number: { lt: after } }),
+  ...(customerId === null ? {} : { customerId }),
+});
 
-const loadRows = (
-  tx: Tx,
-  where: { readonly number: string | { readonly lt: string } } | undefined,
-  take: number,
-) => tx.order.findMany({ ...(where ? { where } : {}), select, orderBy: { number: "desc" }, take });
+const lines = {
+  orderBy: { position: "asc" },
+  include: { setpoints: { orderBy: { position: "asc" } }, sensors: { orderBy: { tag: "asc" } } },
+} as const;
 
-const summaryOf = (row: Row): WireOrderPage["orders"][number] => {
-  const sensors = row.lines.flatMap((line) => line.sensors);
-  return {
-    number: row.number,
-    state: row.state as OrderState,
-    purchaseOrder: row.purchaseOrder ?? "",
-    recordedAt: row.recordedAt.toISOString(),
-    promisedOn: row.promisedOn?.toISOString().slice(0, 10) ?? null,
-    quantity: row.lines.reduce((sum, line) => sum + line.quantity, 0),
-    certified: sensors.filter((sensor) => isDone(sensor.state as SensorState)).length,
-  };
-};
+const loadPage = (tx: Tx, program: Program, after: string | null) =>
+  tx.order.findMany({
+    where: ofThese(program, after),
+    select: summed,
+    orderBy: { number: "desc" },
+    take: pageSize + 1,
+  });
+
+type Summed = Awaited<ReturnType<typeof loadPage>>[number];
+
+const summaryOf = (
+  row: Summed,
+  { quantity, states }: OrderSensors = { quantity: 0, states: [] },
+): WireOrderPage["orders"][number] => ({
+  number: row.number,
+  state: row.state as OrderState,
+  purchaseOrder: row.purchaseOrder ?? "",
+  recordedAt: row.recordedAt.toISOString(),
+  promisedOn: row.promisedOn?.toISOString().slice(0, 10) ?? null,
+  quantity,
+  certified: states.filter((state) => isDone(state as SensorState)).length,
+});
 
 /** A page of the orders a program may see; row-level security shows it no others. */
 export const wireOrdersView = (program: Program, after: string | null): Promise<WireOrderPage> =>
   inScope(programScope(program), async (tx) => {
-    const rows = await loadRows(tx, after === null ? undefined : { number: { lt: after } }, pageSize + 1);
-    const orders = rows.slice(0, pageSize).map(summaryOf);
+    const rows = await loadPage(tx, program, after);
+    const shown = rows.slice(0, pageSize);
+    const sensors = await orderSensorStates(
+      tx,
+      shown.map(({ id }) => id),
+    );
+    const orders = shown.map((row) => summaryOf(row, sensors.get(row.id)));
     return { orders, next: rows.length > pageSize ? (orders.at(-1)?.number ?? null) : null };
   });
 
 /** One order, or null: not there, or not theirs. */
 export const wireOrderView = (program: Program, number: string): Promise<WireOrder | null> =>
   inScope(programScope(program), async (tx) => {
-    const [row] = await loadRows(tx, { number }, 1);
+    const row = await tx.order.findUnique({ where: { number }, select: { ...summed, lines } });
     if (!row) return null;
+    const sensors = await orderSensorStates(tx, [row.id]);
     const certificates = await certificatesOfSensors(
       tx,
       row.lines.flatMap(({ sensors }) => sensors.map(({ id }) => id)),
     );
-    const lines = row.lines.map((line) => ({
+    const told = row.lines.map((line) => ({
       position: line.position,
       typeLetter: line.typeLetter,
       construction: line.construction,
@@ -72,5 +91,5 @@ export const wireOrderView = (program: Program, number: string): Promise<WireOrd
         certificates: certificates.filter(({ sensorId }) => sensorId === id).map(({ number: own }) => own),
       })),
     }));
-    return { ...summaryOf(row), lines };
+    return { ...summaryOf(row, sensors.get(row.id)), lines: told };
   });

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { countedUpTo, countText, cutPage, shortCount, turnOf } from "@/lib/domain/list/page";
+import { countedUpTo, countText, cutPage, cutSorted, shortCount, turnOf } from "@/lib/domain/list/page";
 import { addressOf, changed, dayField, oneOf, readQuery, textField } from "@/lib/domain/list/query";
 
 const name = (row: string) => row;
@@ -20,6 +20,35 @@ describe("a page", () => {
     const before = turnOf({ before: "b" });
     expect(cutPage(["c", "d", "e"], before, name, 2)).toEqual({ rows: ["d", "c"], next: "c", previous: "d" });
     expect(cutPage(["d", "e"], before, name, 2)).toEqual({ rows: ["e", "d"], next: "d", previous: null });
+  });
+
+  it("of rows that are all there is the same page, there and back; a lost anchor begins anew", () => {
+    const rows = ["e", "d", "c", "b", "a"];
+    const first = { rows: ["e", "d"], next: "d", previous: null };
+    expect(cutSorted(rows, turnOf({}), name, 2)).toEqual(first);
+    expect(cutSorted(rows, turnOf({ after: "d" }), name, 2)).toEqual({
+      rows: ["c", "b"],
+      next: "b",
+      previous: "c",
+    });
+    expect(cutSorted(rows, turnOf({ after: "b" }), name, 2)).toEqual({
+      rows: ["a"],
+      next: null,
+      previous: "a",
+    });
+    expect(cutSorted(rows, turnOf({ before: "a" }), name, 2)).toEqual({
+      rows: ["c", "b"],
+      next: "b",
+      previous: "c",
+    });
+    expect(cutSorted(rows, turnOf({ before: "c" }), name, 2)).toEqual(first);
+    expect(cutSorted(rows, turnOf({ before: "e" }), name, 2)).toEqual({
+      rows: [],
+      next: null,
+      previous: null,
+    });
+    for (const lost of [turnOf({ after: "x" }), turnOf({ before: "x" })])
+      expect(cutSorted(rows, lost, name, 2)).toEqual(first);
   });
 
   it("is counted to a limit", () => {

@@ -13,6 +13,7 @@ import { downloadEvidence } from "@/lib/operations/certificate/download-evidence
 import { issueCertificate } from "@/lib/operations/certificate/issue";
 import { type IssueSteps, issueSteps } from "@/lib/operations/certificate/issue-steps";
 import { execute } from "@/lib/operations/execute";
+import { certificateListView } from "@/lib/views/certificate-list";
 import { certificatePageView } from "@/lib/views/certificate-page";
 import { buildRun } from "../../support/build-run";
 import { buildWorld, type World } from "../../support/build-world";
@@ -70,11 +71,18 @@ const jobOf = async (id: string) =>
     ])
   ).rows[0];
 
+/** As the list of what is still to be made says it. */
+const isListed = async (number: string): Promise<boolean> =>
+  (await certificateListView(world.people.signatory, { only: "pending" })).certificates.some(
+    (listed) => listed.number === number,
+  );
+
 const demandPending = async ({ id, number, token }: Signed) => {
   expect(await filesOf(id)).toEqual([]);
   expect(await issuedEvents(id)).toEqual([]);
   const page = await certificatePageView(world.people.signatory, number);
   expect(page.file).toBeNull();
+  expect(await isListed(number)).toBe(true);
   expect(await codeOf(fetchDocuments(world.people.north, [token], signClock))).toBe("wrong-state");
 };
 
@@ -84,6 +92,7 @@ const demandIssuedOnce = async ({ id, number, token }: Signed) => {
   for (const file of files) expect(hex(file.sha256)).toBe(hex(sha256(file.bytes)));
   const events = await issuedEvents(id);
   expect(events).toHaveLength(1);
+  expect(await isListed(number)).toBe(false);
   const [pdf, dcc] = files;
   expect(JSON.parse(events[0]!.payload)).toEqual({
     number,

@@ -9,6 +9,7 @@ import { portalOffersView } from "@/lib/views/agreement/portal-offers";
 import { customerPartsView } from "@/lib/views/order/parts";
 import { portalAddressesView } from "@/lib/views/portal/addresses";
 import { portalCertificateSetView } from "@/lib/views/portal/certificate-set";
+import { portalCertificateSumView } from "@/lib/views/portal/certificate-sum";
 import { portalColleaguesView } from "@/lib/views/portal/colleagues";
 import { portalComplaintsView } from "@/lib/views/portal/complaints";
 import { requestFormView } from "@/lib/views/portal/request-form";
@@ -129,6 +130,11 @@ it("hands out certificates light enough for mail, of a size said before, and eac
     signClock,
   ))
     taken.push(...batch.map(({ number, bytes }) => ({ name: `${number}.pdf`, size: bytes.length })));
+  for (const person of [world.people.north, world.people.south]) {
+    const own = await portalCertificateSetView(person, null);
+    const size = own.reduce((sum, one) => sum + (one.size ?? 0), 0);
+    expect(await portalCertificateSumView(person)).toEqual({ count: own.length, size });
+  }
   for (const { size } of taken) expect(size).toBeLessThan(300_000);
   expect(taken.map(({ size }) => size)).toEqual(set.map(({ size }) => size));
   const events = await inScope({ kind: "laboratory" }, (tx) =>

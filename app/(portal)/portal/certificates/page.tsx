@@ -2,7 +2,7 @@ import type { Metadata } from "next";
 import { LinkButton } from "@/app/_ui/link-button";
 import { Page } from "@/app/_ui/page";
 import { PageTurns } from "@/app/_ui/page-turns";
-import { portalCertificateSetView } from "@/lib/views/portal/certificate-set";
+import { portalCertificateSumView } from "@/lib/views/portal/certificate-sum";
 import { portalCertificatesView } from "@/lib/views/portal-certificates";
 import { requireCustomer } from "@/lib/web/auth";
 import { load } from "@/lib/web/load";
@@ -19,8 +19,7 @@ export default async function PortalCertificatesPage({ searchParams }: Props) {
   const actor = await requireCustomer();
   const query = turnIn(await searchParams);
   const { certificates, next, previous } = await load(portalCertificatesView(actor, query));
-  const set = await load(portalCertificateSetView(actor, null));
-  const megabytes = set.reduce((sum, { size }) => sum + (size ?? 0), 0) / 1_000_000;
+  const { count, size } = await load(portalCertificateSumView(actor));
   return (
     <Page
       title="Your certificates"
@@ -29,7 +28,7 @@ export default async function PortalCertificatesPage({ searchParams }: Props) {
         certificates.length > 0 ? (
           <>
             <LinkButton href="/api/portal/certificates" download>
-              All {set.length} of them (ZIP, {megabytes.toFixed(1)} MB)
+              All {count} of them (ZIP, {(size / 1_000_000).toFixed(1)} MB)
             </LinkButton>
             <LinkButton href="/api/portal/results" download>
               All results as a table (CSV)

@@ -29,13 +29,19 @@ const wanted: readonly DueStage[] = ["withdrawn", "due", "overdue"];
 export function DueList({
   sensors,
   mayOrder,
+  isPart,
 }: {
   readonly sensors: readonly PortalSensor[];
   readonly mayOrder: boolean;
+  /** A page of several: what is ticked on another one is not asked for from here. */
+  readonly isPart: boolean;
 }) {
+  const hint = isPart
+    ? "Tick what of this page is to be calibrated again."
+    : "Tick what is to be calibrated again.";
   return (
     <form action="/portal/request" method="get">
-      <FieldGroup legend="Sensors" hint={mayOrder ? "Tick what is to be calibrated again." : undefined}>
+      <FieldGroup legend="Sensors" hint={mayOrder ? hint : undefined}>
         <ul className="stack plain-list">
           {sensors.map((sensor) => {
             const { serial, typeLetter, stage } = sensor;

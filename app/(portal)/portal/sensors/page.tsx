@@ -1,19 +1,26 @@
 import type { Metadata } from "next";
 import { EmptyState } from "@/app/_ui/empty-state";
 import { Page } from "@/app/_ui/page";
+import { PageTurns } from "@/app/_ui/page-turns";
 import { Section } from "@/app/_ui/section";
 import { may } from "@/lib/domain/staff/permissions";
 import { portalSensorsView } from "@/lib/views/portal/sensors";
 import { requireCustomer } from "@/lib/web/auth";
 import { load } from "@/lib/web/load";
+import { turnIn } from "../turn-in";
 import { DueList } from "./due-list";
 import { IntervalForm } from "./interval-form";
 
 export const metadata: Metadata = { title: "Your sensors" };
 
-export default async function PortalSensorsPage() {
+type Props = {
+  readonly searchParams: Promise<Readonly<Record<string, string | string[] | undefined>>>;
+};
+
+export default async function PortalSensorsPage({ searchParams }: Props) {
   const actor = await requireCustomer();
-  const { sensors, forAll } = await load(portalSensorsView(actor, new Date()));
+  const query = turnIn(await searchParams);
+  const { sensors, count, next, previous, forAll } = await load(portalSensorsView(actor, new Date(), query));
   return (
     <Page
       title="Your sensors"
@@ -21,10 +28,22 @@ export default async function PortalSensorsPage() {
     >
       <Section title="Calibrated here">
         {sensors.length > 0 ? (
-          <DueList sensors={sensors} mayOrder={may(actor.roles, "portal.order")} />
+          <DueList
+            sensors={sensors}
+            mayOrder={may(actor.roles, "portal.order")}
+            isPart={sensors.length < count}
+          />
         ) : (
           <EmptyState title="None yet">A sensor is here from its first certificate on.</EmptyState>
         )}
+        <PageTurns
+          path="/portal/sensors"
+          query={query}
+          next={next}
+          previous={previous}
+          of="sensors"
+          {...(count > sensors.length ? { total: `${count} sensors` } : {})}
+        />
       </Section>
       <Section
         title="How often"

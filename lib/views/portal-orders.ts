@@ -1,7 +1,7 @@
 import { loadStandings } from "@/lib/data/certificate/standing";
 import type { Tx } from "@/lib/data/in-scope";
 import { certificatesOfSensors } from "@/lib/data/parts/certificates-of-sensors";
-import { heldSensorIds } from "@/lib/data/portal/held-sensors";
+import { type AsideSensors, asideSensors } from "@/lib/data/portal/aside-sensors";
 import { loadOpenQuestions } from "@/lib/data/portal/open-questions";
 import { orderSensorStates } from "@/lib/data/sql/order-sensor-states";
 import type { Standing } from "@/lib/domain/certificate/standing";
@@ -101,17 +101,19 @@ const sensorOf = (
     readonly token: string;
     readonly standing: Standing;
   }[],
-  held: ReadonlySet<string>,
+  aside: AsideSensors,
 ) => ({
   tag: sensor.tag,
   serial: sensor.serial,
   typeLetter: sensor.typeLetter,
   state: sensor.state,
-  where: held.has(sensor.id)
+  where: aside.held.has(sensor.id)
     ? "Stands still until something is settled"
-    : isSensorState(sensor.state)
-      ? plainSensorStates[sensor.state]
-      : "",
+    : aside.goingBack.has(sensor.id)
+      ? "Not measured, goes back to you"
+      : isSensorState(sensor.state)
+        ? plainSensorStates[sensor.state]
+        : "",
   /** What was found when it came: empty where it came as described. */
   remark: sensor.intake?.condition === "deviates" ? sensor.intake.conditionNote : "",
   certificates: certificates
@@ -134,8 +136,17 @@ const lineOf = (line: Row["lines"][number]) => ({
   tolerance: tolerancePhrase(line),
 });
 
+/** As far as the order is: what another sensor is awaited for takes no place in it. */
+const withoutReplaced = (row: Row, { replaced }: AsideSensors): Row => ({
+  ...row,
+  lines: row.lines.map((line) => ({
+    ...line,
+    sensors: line.sensors.filter(({ id }) => !replaced.has(id)),
+  })),
+});
+
 /** "20 ordered, 18 have come, 3 certified, 1 stands still": an order is done in parts, and this says how far. */
-const countsOf = (row: Row, held: ReadonlySet<string>): string => {
+const countsOf = (row: Row, { held }: AsideSensors): string => {
   const { quantity, certified } = wholeSummaryOf(row);
   const come = row.lines.reduce((sum, line) => sum + line.sensors.length, 0);
   return [
@@ -176,12 +187,13 @@ export const portalOrderView = (actor: Actor, number: string) =>
     );
     const standingOf = ({ id }: { readonly id: string }) => standings.get(id) ?? ({ kind: "valid" } as const);
     const shown = certificates.map((one) => ({ ...one, standing: standingOf(one) }));
-    const held = await heldSensorIds(tx, ids);
+    const aside = await asideSensors(tx, row.id, sensors);
+    const counted = withoutReplaced(row, aside);
     return {
-      ...wholeSummaryOf(row),
-      counts: countsOf(row, held),
+      ...wholeSummaryOf(counted),
+      counts: countsOf(counted, aside),
       lines: row.lines.map(lineOf),
-      sensors: sensors.map((sensor) => sensorOf(sensor, shown, held)),
+      sensors: sensors.map((sensor) => sensorOf(sensor, shown, aside)),
       questions: (await loadOpenQuestions(tx, { orderId: row.id })).map(({ id, text, choices, serial }) => ({
         ...{ id, text, choices, serial },
       })),

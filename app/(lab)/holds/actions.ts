@@ -56,6 +56,7 @@ const release = formAction(releaseHold, {
     outcome: text(data, "outcome"),
     reason: text(data, "reason"),
     disclaimer: text(data, "disclaimer"),
+    ...(text(data, "awaitsAnother") === "" ? {} : { awaitsAnother: text(data, "awaitsAnother") }),
   }),
   done: ({ tag }) => (tag === "" ? "The hold has ended." : `The hold of ${tag} has ended.`),
 });

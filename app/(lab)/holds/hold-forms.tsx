@@ -3,11 +3,10 @@ import { ChoiceField } from "@/app/_ui/choice-field.client";
 import { SubmitButton } from "@/app/_ui/submit-button.client";
 import { TextArea } from "@/app/_ui/text-area.client";
 import { TextField } from "@/app/_ui/text-field.client";
-import { proposeDisclaimer } from "@/lib/domain/hold/decide-release";
-import { holdKindLabels, holdOutcomeLabels, holdOutcomes } from "@/lib/domain/hold/labels";
+import { holdKindLabels } from "@/lib/domain/hold/labels";
 import { conditionChoices } from "@/lib/domain/question/labels";
 import type { HoldView } from "@/lib/views/hold/holds";
-import { answerAtDeskAction, askAboutHoldAction, placeHoldAction, releaseHoldAction } from "./actions";
+import { answerAtDeskAction, askAboutHoldAction, placeHoldAction } from "./actions";
 
 const choices = conditionChoices.join("\n");
 
@@ -97,41 +96,6 @@ export function DeskAnswerForm({ question }: { readonly question: HoldView["ques
       <TextField name="saidByName" label="Who said it" maxLength={120} autoComplete="off" />
       <div className="form-actions">
         <SubmitButton kind="quiet">Record the answer</SubmitButton>
-      </div>
-    </ActionForm>
-  );
-}
-
-export function ReleaseForm({ hold }: { readonly hold: HoldView }) {
-  const answered = hold.questions.findLast(({ answer }) => answer !== null)?.answer;
-  const outcomes = holdOutcomes.filter((outcome) =>
-    hold.nonconformity ? outcome === "return-unmeasured" : outcome !== "go-on" || !hold.isInsisted,
-  );
-  return (
-    <ActionForm action={releaseHoldAction} label="End the hold">
-      <input type="hidden" name="holdId" value={hold.id} />
-      <ChoiceField
-        name="outcome"
-        legend="How it goes on"
-        defaultValue={outcomes[0]}
-        choices={outcomes.map((value) => ({ value, label: holdOutcomeLabels[value] }))}
-      />
-      <TextArea name="reason" label="Why the hold ends" rows={2} defaultValue={answered?.choice ?? ""} />
-      {hold.nonconformity ? null : (
-        <TextArea
-          name="disclaimer"
-          label="Disclaimer on the certificate"
-          hint="Only where it goes on with one. The certificate says it in these words."
-          rows={3}
-          maxLength={1000}
-          defaultValue={
-            hold.isInsisted && answered ? proposeDisclaimer(hold.reason, answered.saidAt.slice(0, 10)) : ""
-          }
-          optional
-        />
-      )}
-      <div className="form-actions">
-        <SubmitButton>End the hold</SubmitButton>
       </div>
     </ActionForm>
   );

@@ -5,9 +5,16 @@ import { Timestamp } from "@/app/_ui/timestamp";
 import { holdKindLabels, holdOutcomeLabels } from "@/lib/domain/hold/labels";
 import { answerWayLabels } from "@/lib/domain/question/labels";
 import type { HoldView } from "@/lib/views/hold/holds";
-import { AskForm, DeskAnswerForm, ReleaseForm } from "./hold-forms";
+import { DisposeForm } from "../storage/dispose-form";
+import { AskForm, DeskAnswerForm } from "./hold-forms";
+import { ReleaseForm } from "./release-form";
 
-type Props = { readonly hold: HoldView; readonly mayPlace: boolean; readonly mayRelease: boolean };
+type Props = {
+  readonly hold: HoldView;
+  readonly mayPlace: boolean;
+  readonly mayRelease: boolean;
+  readonly mayDispose?: boolean;
+};
 
 const mark = (hold: HoldView) => {
   if (hold.release) return <StateMark state="done" label={holdOutcomeLabels[hold.release.outcome]} />;
@@ -41,7 +48,7 @@ const QuestionItem = ({ question }: { readonly question: HoldView["questions"][n
   </li>
 );
 
-const NextStep = ({ hold, mayPlace, mayRelease }: Props) => {
+const NextStep = ({ hold, mayPlace, mayRelease }: Omit<Props, "mayDispose">) => {
   const open = hold.questions.find(({ answer }) => answer === null);
   return (
     <>
@@ -59,6 +66,42 @@ const NextStep = ({ hold, mayPlace, mayRelease }: Props) => {
         <Disclosure summary="End the hold">
           <ReleaseForm hold={hold} />
         </Disclosure>
+      ) : null}
+    </>
+  );
+};
+
+/** The customer's answer as it is kept with a disposal: what they said, when and how. */
+const instructionOf = (hold: HoldView): string => {
+  const answer = hold.questions.findLast((one) => one.answer !== null)?.answer;
+  if (!answer) return "";
+  const words = [answer.choice, answer.text].filter(Boolean).join(". ");
+  return `“${words}”, ${answerWayLabels[answer.cameBy]}, ${answer.saidAt.slice(0, 10)}`.slice(0, 400);
+};
+
+/** How it ended, and what is left to do with a sensor that is not measured. */
+const Ended = ({ hold, mayDispose }: Pick<Props, "hold" | "mayDispose">) => {
+  const { release } = hold;
+  if (release === null) return null;
+  return (
+    <>
+      <p>
+        Ended by {release.releasedBy}, <Timestamp at={release.releasedAt} />: {release.reason}
+        {release.disclaimer ? ` The certificate says: ${release.disclaimer}` : null}
+        {release.awaitsAnother ? " Another sensor is awaited in its place." : null}
+      </p>
+      {release.outcome === "return-unmeasured" && hold.isOnShelf ? (
+        <>
+          <p>
+            It waits to go back: <Link href={`/sensors/${hold.tag}#hand-back`}>hand {hold.tag} back</Link> or{" "}
+            <Link href={`/orders/${hold.orderNumber}/ship`}>send it with a parcel</Link>.
+          </p>
+          {mayDispose ? (
+            <Disclosure summary="Dispose of it, as the customer asked">
+              <DisposeForm tag={hold.tag} instruction={instructionOf(hold)} />
+            </Disclosure>
+          ) : null}
+        </>
       ) : null}
     </>
   );
@@ -90,15 +133,7 @@ export function HoldItem(props: Props) {
           ))}
         </ul>
       )}
-      {hold.release ? (
-        <p>
-          Ended by {hold.release.releasedBy}, <Timestamp at={hold.release.releasedAt} />:{" "}
-          {hold.release.reason}
-          {hold.release.disclaimer ? ` The certificate says: ${hold.release.disclaimer}` : null}
-        </p>
-      ) : (
-        <NextStep {...props} />
-      )}
+      {hold.release ? <Ended hold={hold} mayDispose={props.mayDispose} /> : <NextStep {...props} />}
     </article>
   );
 }

@@ -19,7 +19,13 @@ export async function HoldSection(props: Props) {
   return (
     <Section title="Holds and questions" id="holds">
       {on.holds.map((hold) => (
-        <HoldItem key={hold.id} hold={hold} mayPlace={on.mayPlace} mayRelease={on.mayRelease} />
+        <HoldItem
+          key={hold.id}
+          hold={hold}
+          mayPlace={on.mayPlace}
+          mayRelease={on.mayRelease}
+          mayDispose={on.mayDispose}
+        />
       ))}
       {mayBegin ? (
         <Disclosure summary={on.tag === "" ? "Put the whole order on hold" : "Put this sensor on hold"}>

@@ -14,20 +14,30 @@ export default async function ShipmentsPage() {
   const view = await load(shipmentListView(await requireStaff()));
   return (
     <Page title="Shipments" lead="What can be sent back, and what was.">
-      <Section title="Finished and still here">
+      <Section title="To be sent back">
         <DataTable
-          caption="Orders with finished sensors here"
+          caption="Orders of which sensors are to be handed back"
           captionUnseen
           columns={[
             { key: "order", header: "Order" },
             { key: "customer", header: "Customer" },
-            { key: "sensors", header: "Sensors", align: "number" },
+            { key: "finished", header: "Finished", align: "number" },
+            { key: "unmeasured", header: "Unmeasured", align: "number" },
           ]}
-          rows={view.ready.map(({ number, customer, sensors }) => ({
+          rows={view.ready.map(({ number, customer, sensors, unmeasured }) => ({
             key: number,
-            cells: { order: <Link href={`/orders/${number}/ship`}>{number}</Link>, customer, sensors },
+            cells: {
+              order: <Link href={`/orders/${number}/ship`}>{number}</Link>,
+              customer,
+              finished: sensors - unmeasured,
+              unmeasured,
+            },
           }))}
-          empty={<EmptyState title="Nothing waits to be sent">Finished sensors stand here.</EmptyState>}
+          empty={
+            <EmptyState title="Nothing waits to be sent">
+              Finished sensors stand here, and those that go back unmeasured.
+            </EmptyState>
+          }
         />
       </Section>
       <Section title="Sent" wide>

@@ -41,7 +41,7 @@ const change = formAction(changePlace, {
 
 const retention = formAction(setRetention, {
   parse: (data) => ({ version: number(data, "version"), days: number(data, "days") }),
-  done: ({ days }) => `Sensors are listed ${days} days after their certificate.`,
+  done: ({ days }) => `Sensors are listed ${days} days after they could go back.`,
 });
 
 const dispose = formAction(disposeSensor, {

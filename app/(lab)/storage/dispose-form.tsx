@@ -4,7 +4,13 @@ import { TextArea } from "@/app/_ui/text-area.client";
 import { disposeSensorAction } from "./actions";
 
 /** Only on the customer's word, which is kept: what was disposed of does not come back. */
-export function DisposeForm({ tag }: { readonly tag: string }) {
+export function DisposeForm({
+  tag,
+  instruction = "",
+}: {
+  readonly tag: string;
+  readonly instruction?: string;
+}) {
   return (
     <ActionForm action={disposeSensorAction} label={`Dispose of ${tag}`}>
       <input type="hidden" name="tag" value={tag} />
@@ -12,6 +18,7 @@ export function DisposeForm({ tag }: { readonly tag: string }) {
         name="instruction"
         label="The customer’s instruction"
         hint="When and how it came: “letter of 2026-03-03”. It stands in the log."
+        defaultValue={instruction}
         rows={2}
         maxLength={400}
       />

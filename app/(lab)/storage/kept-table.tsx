@@ -7,7 +7,8 @@ import { DisposeForm } from "./dispose-form";
 const columns = [
   { key: "tag", header: "Sensor" },
   { key: "order", header: "Order" },
-  { key: "issued", header: "Certificate of" },
+  { key: "why", header: "Why it goes back" },
+  { key: "since", header: "Since" },
   { key: "days", header: "Kept", unit: "days", align: "number" as const },
   { key: "where", header: "Where" },
   { key: "do", header: "Return or dispose" },
@@ -27,7 +28,8 @@ export function KeptTable({ storage }: { readonly storage: StorageView }) {
         cells: {
           tag: <Link href={`/sensors/${sensor.tag}`}>{sensor.tag}</Link>,
           order: <Link href={`/orders/${sensor.orderNumber}`}>{sensor.orderNumber}</Link>,
-          issued: sensor.issuedOn,
+          why: sensor.why,
+          since: sensor.since,
           days: sensor.days,
           where: sensor.where,
           do: storage.mayDispose ? (

@@ -55,7 +55,7 @@ export default async function StoragePage() {
       ) : null}
       <Section
         title="Kept too long"
-        note={`More than ${retention.days} days after the certificate${
+        note={`More than ${retention.days} days after they could go back${
           keptCount > kept.length ? `; the first ${kept.length} of ${keptCount}` : ""
         }.`}
         wide

@@ -56,7 +56,12 @@ export function RetentionForm({ retention }: { readonly retention: StorageView["
   return (
     <ActionForm action={setRetentionAction} label="How long sensors are kept">
       <input type="hidden" name="version" value={retention.version} />
-      <NumberField name="days" label="Days after the certificate" unit="days" defaultValue={retention.days} />
+      <NumberField
+        name="days"
+        label="Days after they could go back"
+        unit="days"
+        defaultValue={retention.days}
+      />
       <div className="form-actions">
         <SubmitButton kind="quiet">Set</SubmitButton>
       </div>

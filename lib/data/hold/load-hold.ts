@@ -11,7 +11,10 @@ export const loadHoldToEnd = async (tx: Tx, id: string) => {
   const release = await tx.holdRelease.findUnique({ where: { holdId: id } });
   const questions = await tx.question.findMany({ where: { holdId: id }, select: { id: true } });
   const answers = await tx.answer.findMany({ where: { questionId: { in: questions.map((one) => one.id) } } });
-  const order = await tx.order.findUniqueOrThrow({ where: { id: hold.orderId }, select: { number: true } });
+  const order = await tx.order.findUniqueOrThrow({
+    where: { id: hold.orderId },
+    select: { number: true, state: true },
+  });
   const sensors = await tx.sensor.findMany({
     where: hold.sensorId ? { id: hold.sensorId } : { line: { orderId: hold.orderId } },
     select: { tag: true, state: true },
@@ -32,6 +35,8 @@ export const loadHoldToEnd = async (tx: Tx, id: string) => {
     hasOpenQuestion: answers.length < questions.length,
     isInsisted: answers.some(({ insists }) => insists),
     isIssued: sensors.length > 0 && sensors.every(({ state }) => state === "issued" || state === "collected"),
+    isOfSensor: hold.sensorId !== null,
+    isOrderInWork: order.state === "accepted",
     nonconformity: nonconformity?.number ?? null,
   };
 };

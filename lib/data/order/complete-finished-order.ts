@@ -14,8 +14,7 @@ export const completeFinishedOrder = async (tx: Tx, orderNumber: string): Promis
   if (order?.state !== "accepted") return [];
   const ordered = order.lines.reduce((sum, line) => sum + line.quantity, 0);
   const sensors = order.lines.flatMap((line) => line.sensors);
-  const states = sensors.map((sensor) => sensor.state);
-  if (!isOrderFinished(ordered, states)) return [];
+  if (!isOrderFinished(ordered, sensors)) return [];
   await setOrderState(tx, order, "completed");
   return [eventOf(orderEvents.completed, order.id, { number: order.number, sensors: sensors.length })];
 };

@@ -23,7 +23,7 @@ export const orderParts = {
 export type OrderRow = Prisma.OrderGetPayload<{ include: typeof orderParts }>;
 
 /** The words are closed lists in the database too (CHECK constraints), so they are named, not judged, here. */
-const lineOf = (row: OrderRow["lines"][number]): OrderLine => ({
+const lineOf = (row: OrderRow["lines"][number], replaced: ReadonlySet<string>): OrderLine => ({
   id: row.id,
   position: row.position,
   typeLetter: TypeLetter.parse(row.typeLetter),
@@ -46,10 +46,15 @@ const lineOf = (row: OrderRow["lines"][number]): OrderLine => ({
     siteAddress: row.siteAddress,
     providerId: row.providerId,
   },
-  sensors: row.sensors.map((sensor) => ({ ...sensor, state: sensor.state as SensorState })),
+  sensors: row.sensors.map((sensor) => ({
+    ...sensor,
+    state: sensor.state as SensorState,
+    ...(replaced.has(sensor.id) ? { isReplaced: true } : {}),
+  })),
 });
 
-export const orderOf = (row: OrderRow): Order => ({
+/** `replaced`: sensors that another one is awaited for. */
+export const orderOf = (row: OrderRow, replaced: ReadonlySet<string> = new Set()): Order => ({
   id: row.id,
   number: row.number,
   customerId: row.customerId,
@@ -70,5 +75,5 @@ export const orderOf = (row: OrderRow): Order => ({
   acceptedById: row.acceptedById,
   acceptedAt: row.acceptedAt,
   version: row.version,
-  lines: row.lines.map(lineOf),
+  lines: row.lines.map((line) => lineOf(line, replaced)),
 });

@@ -1,6 +1,7 @@
 import { asSetKind } from "@/lib/domain/parts/decide-set";
 import { asMeasuredSets } from "@/lib/domain/parts/measured-sets";
 import type { PartLoad, SensorFacts } from "@/lib/domain/parts/parts-of";
+import type { HandBack } from "@/lib/domain/sensor/hand-back";
 import type { Tx } from "../in-scope";
 
 const loadRuns = async (tx: Tx, sensorIds: readonly string[]) => {
@@ -79,8 +80,13 @@ const loadOf = (place: Places[number], sensorId: string, outcomes: Outcomes): Pa
   };
 };
 
+type Held = {
+  readonly ids: ReadonlySet<string>;
+  readonly handBacks: ReadonlyMap<string, HandBack>;
+};
+
 /** What the state of an order's sensors at their setpoints is told from, by line. A customer's scope shows its own. */
-export const loadSensorFacts = async (tx: Tx, orderNumber: string, heldIds: ReadonlySet<string>) => {
+export const loadSensorFacts = async (tx: Tx, orderNumber: string, held: Held) => {
   const lines = await tx.orderLine.findMany({
     where: { order: { number: orderNumber } },
     include: { setpoints: { orderBy: { position: "asc" } }, sensors: { orderBy: { tag: "asc" } } },
@@ -104,7 +110,8 @@ export const loadSensorFacts = async (tx: Tx, orderNumber: string, heldIds: Read
         state: sensor.state,
         sets: asMeasuredSets(line.options),
         isAnnealed: anneals.some(({ sensorId }) => sensorId === sensor.id),
-        isHeld: heldIds.has(sensor.id),
+        isHeld: held.ids.has(sensor.id),
+        handBack: held.handBacks.get(sensor.id) ?? null,
         setpoints: line.setpoints.map(({ typed, celsius }) => ({ typed, celsius })),
         loads: places
           .filter(({ sensorId }) => sensorId === sensor.id)

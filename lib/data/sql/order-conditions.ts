@@ -1,5 +1,6 @@
 import { type OrderFilter, type OrderQuery, shownOf } from "@/lib/domain/order/list-query";
 import { Prisma } from "@/lib/generated/prisma/client";
+import { isReplaced, toHandBack } from "./hand-back";
 import { beginsWith, keyOf, tailOf } from "./page-fragments";
 
 const inWork = Prisma.sql`o.state IN ('requested', 'recorded', 'accepted')`;
@@ -31,11 +32,11 @@ const held = Prisma.sql`(${inWork} AND EXISTS (
 
 const expected = Prisma.sql`(o.state = 'accepted' AND EXISTS (
   SELECT FROM order_line l WHERE l.order_id = o.id
-     AND l.quantity > (SELECT count(*) FROM sensor s WHERE s.order_line_id = l.id)))`;
+     AND l.quantity > (SELECT count(*) FROM sensor s WHERE s.order_line_id = l.id AND NOT ${isReplaced})))`;
 
-/** From the few sensors that wait for their parcel to their orders, each by key: a join would walk all lines. */
+/** From the few sensors that are to be handed back to their orders, each by key: a join would walk all lines. */
 const toSend = Prisma.sql`o.id IN (
-  SELECT (SELECT l.order_id FROM order_line l WHERE l.id = s.order_line_id) FROM sensor s WHERE s.state = 'issued')`;
+  SELECT (SELECT l.order_id FROM order_line l WHERE l.id = s.order_line_id) FROM sensor s WHERE ${toHandBack})`;
 
 type Asked = { readonly query: OrderQuery; readonly today: string; readonly atRisk: readonly string[] };
 

@@ -1,5 +1,6 @@
 import { countedUpTo } from "@/lib/domain/list/page";
 import type { Tx } from "../in-scope";
+import { goesBack, isReplaced } from "./hand-back";
 
 export type PromisedWorkRow = {
   readonly id: string;
@@ -31,10 +32,10 @@ export const promisedWork = (tx: Tx, until: string): Promise<PromisedWorkRow[]> 
         SELECT sum(l.quantity)::int AS ordered, coalesce(sum(s."toMeasure"), 0)::int AS "toMeasure",
                coalesce(sum(s."toIssue"), 0)::int AS "toIssue", coalesce(sum(s.done), 0)::int AS done
           FROM order_line l CROSS JOIN LATERAL (
-            SELECT count(*) FILTER (WHERE state IN ('received', 'loaded')) AS "toMeasure",
-                   count(*) FILTER (WHERE state IN ('measured', 'evaluated', 'in-review')) AS "toIssue",
-                   count(*) FILTER (WHERE state IN ('issued', 'collected')) AS done
-              FROM sensor WHERE order_line_id = l.id) AS s
+            SELECT count(*) FILTER (WHERE s.state IN ('received', 'loaded') AND NOT ${goesBack}) AS "toMeasure",
+                   count(*) FILTER (WHERE s.state IN ('measured', 'evaluated', 'in-review')) AS "toIssue",
+                   count(*) FILTER (WHERE s.state IN ('issued', 'collected') OR (s.state IN ('received', 'loaded') AND ${goesBack})) AS done
+              FROM sensor s WHERE s.order_line_id = l.id AND NOT ${isReplaced}) AS s
          WHERE l.order_id = o.id) AS work
       LEFT JOIN LATERAL (SELECT max(f.ends_at)::date::text AS until FROM furnace_slot f
                           WHERE f.order_id = o.id AND NOT f.is_released) AS slot ON true

@@ -9,15 +9,36 @@ export type HoldToEnd = {
   readonly isInsisted: boolean;
   /** Every sensor it stands on has its certificate already. */
   readonly isIssued: boolean;
+  /** Of one sensor, and not of the whole order. */
+  readonly isOfSensor: boolean;
+  /** The order is accepted: sensors can still come for it. */
+  readonly isOrderInWork: boolean;
   /** The nonconforming work it belongs to, by its number. */
   readonly nonconformity: string | null;
 };
 
+type End = {
+  readonly outcome: HoldOutcome;
+  readonly disclaimer: string;
+  readonly awaitsAnother: boolean;
+};
+
+/** Another is awaited for one sensor that goes back unmeasured, while others can come. */
+const decideAwaited = (hold: HoldToEnd, outcome: HoldOutcome): Result<null> => {
+  const no = (words: string): Result<null> =>
+    refuse("rule", "No other sensor can be awaited here. Nothing was stored.", { awaitsAnother: words });
+  if (outcome !== "return-unmeasured") return no("Only where this one goes back unmeasured: choose that.");
+  if (!hold.isOfSensor)
+    return no("This hold stands on the whole order. End it, and put the sensors on hold that go back.");
+  if (hold.isIssued) return no("This sensor has its certificate or left already, and keeps its place.");
+  if (!hold.isOrderInWork)
+    return no("Nothing more is taken in for this order. Record another order for the other sensor.");
+  return ok(null);
+};
+
 /** How a hold may end, ISO/IEC 17025 7.4.3 and 7.10.1 f. */
-export const decideRelease = (
-  hold: HoldToEnd,
-  { outcome, disclaimer }: { readonly outcome: HoldOutcome; readonly disclaimer: string },
-): Result<null> => {
+export const decideRelease = (hold: HoldToEnd, end: End): Result<null> => {
+  const { outcome, disclaimer } = end;
   if (hold.isReleased) return refuse("wrong-state", "This hold has ended already. Nothing was stored.");
   if (hold.hasOpenQuestion)
     return refuse(
@@ -53,7 +74,7 @@ export const decideRelease = (
         outcome: "Report nonconforming work instead.",
       },
     );
-  return ok(null);
+  return end.awaitsAnother ? decideAwaited(hold, outcome) : ok(null);
 };
 
 /** A sentence to begin with; the person at the screen makes it theirs. */

@@ -24,10 +24,12 @@ export const holdEvents = {
       outcome: z.enum(holdOutcomes),
       reason: z.string().min(1),
       disclaimer: z.string(),
+      /** Said where another sensor is awaited in its place. */
+      awaitsAnother: z.literal(true).optional(),
     }),
     sentence: (p) =>
       `ended the hold of ${subjectWords(p)} (${holdOutcomeLabels[p.outcome].toLowerCase()}): ${p.reason}${
         p.disclaimer === "" ? "" : `; the certificate says: ${p.disclaimer}`
-      }`,
+      }${p.awaitsAnother ? "; another sensor is awaited in its place" : ""}`,
   }),
 } as const;

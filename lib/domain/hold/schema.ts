@@ -19,4 +19,9 @@ export const ReleaseHoldInput = z.strictObject({
   outcome: z.enum(holdOutcomes, "Choose how it goes on."),
   reason: requiredLines("Write why the hold ends.", 1000),
   disclaimer: lines(1000).default(""),
+  /** The customer sends another sensor in the place of this one. Ticked in a form, or said. */
+  awaitsAnother: z
+    .union([z.boolean(), z.literal("yes")])
+    .default(false)
+    .transform((value) => value !== false),
 });

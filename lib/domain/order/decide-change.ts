@@ -1,4 +1,5 @@
 import { ok, type Result, refuse } from "../refusal";
+import { countedSensors } from "./counted-sensors";
 import type { SnapshotDifference } from "./order-snapshot";
 import { ruleFigures } from "./rule-figures";
 import type { OrderDraft, OrderLineDraft } from "./schema";
@@ -34,8 +35,9 @@ const lineFields = (line: OrderLine, draft: OrderLineDraft, at: string, isFixed:
     if (line[name] !== draft[name])
       fields[`${at}.${name}`] =
         `${tagsOf(sensors)} came as “${line[name]}” and stay so. What differs goes on a line of its own.`;
-  if (draft.quantity < sensors.length)
-    fields[`${at}.quantity`] = `${sensors.length} have been taken in already: not fewer than that.`;
+  const counted = countedSensors(sensors).length;
+  if (draft.quantity < counted)
+    fields[`${at}.quantity`] = `${counted} have been taken in already: not fewer than that.`;
   const fixed = sensors.filter(({ id, state }) => isFixed(id, state));
   if (fixed.length > 0 && !sameJson(restsOn(line), restsOn(draft)))
     fields[`${at}.setpoints`] =

@@ -64,8 +64,26 @@ export const orderThread = (
 
 const plural = (count: number, one: string): string => `${count} ${one}${count === 1 ? "" : "s"}`;
 
-/** What is next for the order, and whose turn it is. */
-export const nextOfOrder = (state: OrderState, quantity: number, sensors: readonly SensorState[]): string => {
+/** Sensors of the order that are not measured after all. */
+export type Aside = {
+  /** Others are awaited, or came, in the place of so many. */
+  readonly replaced: number;
+  /** So many lie here and are handed back unmeasured. */
+  readonly toHandBack: number;
+};
+
+const missingText = (missing: number, { replaced }: Aside): string =>
+  replaced === 0
+    ? `The front desk takes ${plural(missing, "sensor")} in.`
+    : `The front desk takes ${plural(missing, "sensor")} in: ${plural(Math.min(missing, replaced), "sensor")} in the place of what goes back or went back unmeasured.`;
+
+/** What is next for the order, and whose turn it is. `quantity` and `sensors` are of all that came. */
+export const nextOfOrder = (
+  state: OrderState,
+  quantity: number,
+  sensors: readonly SensorState[],
+  aside: Aside = { replaced: 0, toHandBack: 0 },
+): string => {
   const count = (...states: SensorState[]) => sensors.filter((sensor) => states.includes(sensor)).length;
   if (state === "cancelled") {
     const here = sensors.length - count("collected");
@@ -73,13 +91,14 @@ export const nextOfOrder = (state: OrderState, quantity: number, sensors: readon
   }
   if (state === "requested") return "The front desk takes the customer’s request over.";
   if (state === "recorded") return "The front desk reviews the order with the customer and accepts it.";
-  const missing = quantity - sensors.length;
-  if (missing > 0) return `The front desk takes ${plural(missing, "sensor")} in.`;
-  if (count("received") > 0) return `A technician loads ${plural(count("received"), "sensor")}.`;
+  const missing = quantity - (sensors.length - aside.replaced);
+  if (missing > 0) return missingText(missing, aside);
+  const toLoad = count("received") - aside.toHandBack;
+  if (toLoad > 0) return `A technician loads ${plural(toLoad, "sensor")}.`;
   if (count("loaded", "measured") > 0) return "A technician measures and evaluates.";
   if (count("evaluated") > 0) return "A technician submits the run.";
   if (count("in-review") > 0) return "The signatory reviews the results.";
-  const waiting = count("issued");
+  const waiting = count("issued") + aside.toHandBack;
   return waiting > 0
     ? `The front desk hands ${plural(waiting, "sensor")} back.`
     : "Nothing is left to do here.";

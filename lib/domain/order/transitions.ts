@@ -1,5 +1,6 @@
 import { ok, type Result, refuse } from "../refusal";
 import { isDone, type SensorState } from "../sensor/transitions";
+import { countedSensors } from "./counted-sensors";
 
 export const orderStates = ["requested", "recorded", "accepted", "completed", "cancelled"] as const;
 export type OrderState = (typeof orderStates)[number];
@@ -37,9 +38,15 @@ export const decideTakeOver = (state: OrderState): Result<"recorded"> =>
     ? ok("recorded")
     : refuse("wrong-state", `This order is ${state}: it has been taken over already. Nothing was changed.`);
 
-/** An order is complete when each sensor ordered is here and has its certificate, or was handed back without one. */
-export const isOrderFinished = (quantityOrdered: number, sensorStates: readonly SensorState[]): boolean =>
-  sensorStates.length >= quantityOrdered && sensorStates.every(isDone);
+/**
+ * An order is complete when each sensor ordered is here and has its certificate, or was handed back without one; one that
+ * another is awaited for takes nobody's place.
+ */
+export const isOrderFinished = (
+  quantityOrdered: number,
+  sensors: readonly { readonly state: SensorState; readonly isReplaced?: boolean }[],
+): boolean =>
+  countedSensors(sensors).length >= quantityOrdered && sensors.every(({ state }) => isDone(state));
 
 /** Work already begun is not thrown away by a click: sensors past the shelf must first come back or be finished. */
 export const decideCancellation = (

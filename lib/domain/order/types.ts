@@ -28,6 +28,8 @@ export type OrderLine = {
     readonly tag: string;
     readonly serial: string;
     readonly state: SensorState;
+    /** It goes back unmeasured, and the customer sends another in its place. */
+    readonly isReplaced?: boolean;
   }[];
 };
 

@@ -1,4 +1,5 @@
 import type { MeasuredSets } from "../order/options";
+import type { HandBack } from "../sensor/hand-back";
 import { type SetKind, setKinds } from "./decide-set";
 import { isSameSetpoint } from "./same-setpoint";
 
@@ -40,6 +41,8 @@ export type SensorFacts = {
   readonly sets: MeasuredSets;
   readonly isAnnealed: boolean;
   readonly isHeld: boolean;
+  /** Why it is to be handed back now; null: it is not. */
+  readonly handBack: HandBack | null;
   readonly setpoints: readonly { readonly typed: string; readonly celsius: number }[];
   readonly loads: readonly PartLoad[];
 };
@@ -85,10 +88,16 @@ const partAt = (facts: SensorFacts, set: SetKind, celsius: number): Part => {
 
 const setsOf = (sets: MeasuredSets): readonly SetKind[] => (sets === "both" ? setKinds : [sets]);
 
+const handBackNext: Readonly<Record<HandBack, string>> = {
+  certified: "Certified: send it back.",
+  unmeasured: "Not measured, by the end of its hold: send it back.",
+  cancelled: "Not measured, its order is cancelled: send it back.",
+};
+
 const nextOf = (facts: SensorFacts, rows: SensorParts["rows"]): string => {
   const { state } = facts;
   if (state === "collected") return "Handed back.";
-  if (state === "issued") return "Certified: send it back.";
+  if (facts.handBack !== null) return handBackNext[facts.handBack];
   if (facts.isHeld) return "On hold: settle what keeps it.";
   if (state === "in-review") return "Waits for the signatory.";
   if (state !== "received") return "In a run: measure, evaluate and submit it.";

@@ -1,3 +1,4 @@
+import { countedSensors } from "../order/counted-sensors";
 import type { OrderState } from "../order/transitions";
 import { ok, type Result, refuse } from "../refusal";
 import { type PastedSerial, serialKey } from "./serials";
@@ -7,7 +8,13 @@ type LineAtIntake = {
   readonly position: number;
   readonly quantity: number;
   /** Sensors of the whole order that are here or have been: one serial cannot stand on two lines. */
-  readonly received: readonly { readonly serial: string; readonly tag: string; readonly position: number }[];
+  readonly received: readonly {
+    readonly serial: string;
+    readonly tag: string;
+    readonly position: number;
+    /** It leaves its place to another. */
+    readonly isReplaced?: boolean;
+  }[];
 };
 
 /** Whether these serials may be taken in for the line: all of them, or none. */
@@ -32,7 +39,7 @@ export const decideReceipt = (
     return refuse("invalid", "Some of these sensors were received before. Nothing was stored.", {
       serials: `Received before: ${again.join("; ")}. Take them out of the list.`,
     });
-  const here = line.received.filter((sensor) => sensor.position === line.position).length;
+  const here = countedSensors(line.received.filter(({ position }) => position === line.position)).length;
   const room = line.quantity - here;
   if (serials.length > room)
     return refuse("invalid", "More sensors than ordered. Nothing was stored.", {

@@ -1,3 +1,4 @@
+import type { OrderState } from "../order/transitions";
 import { type SensorState, sensorStates } from "./transitions";
 
 export type SensorBead = {
@@ -30,7 +31,13 @@ const turns: Readonly<Record<SensorState, string>> = {
 export type Waiting = { readonly isToBeReturned: boolean; readonly isAnswerOpen: boolean };
 
 /** Whose turn it is. On hold it is nobody's at the furnace: then it is said what the sensor waits for. */
-export const nextOfSensor = (state: SensorState, holds: readonly Waiting[] = []): string => {
+export const nextOfSensor = (
+  state: SensorState,
+  holds: readonly Waiting[] = [],
+  orderState: OrderState = "accepted",
+): string => {
+  if (state === "received" && orderState === "cancelled")
+    return "the front desk hands it back unmeasured: its order is cancelled.";
   if (holds.length === 0 || state === "issued" || state === "collected") return turns[state];
   if (holds.some(({ isAnswerOpen }) => isAnswerOpen))
     return "the customer answers; until then it is on hold.";

@@ -12,17 +12,16 @@ export const releaseHold = defineOperation({
   name: "hold/release",
   permission: "hold.release",
   input: ReleaseHoldInput,
-  perform: async ({ actor, now, tx }, { holdId, outcome, reason, disclaimer }) => {
+  perform: async ({ actor, now, tx }, { holdId, ...end }) => {
     const hold = await loadHoldToEnd(tx, holdId);
     if (!hold)
       throw new Refused({ code: "not-found", message: "This hold is not here. Nothing was changed." });
-    demand(decideRelease(hold, { outcome, disclaimer }));
+    demand(decideRelease(hold, end));
     const { customerId, orderNumber, tag } = hold;
     const by = { releasedById: personIdOf(actor), releasedAt: now };
-    await tx.holdRelease.create({ data: { holdId, customerId, outcome, reason, disclaimer, ...by } });
-    return {
-      value: { orderNumber, tag },
-      events: [eventOf(holdEvents.released, holdId, { orderNumber, tag, outcome, reason, disclaimer })],
-    };
+    await tx.holdRelease.create({ data: { holdId, customerId, ...end, ...by } });
+    const { awaitsAnother, ...said } = end;
+    const payload = { orderNumber, tag, ...said, ...(awaitsAnother ? { awaitsAnother } : {}) };
+    return { value: { orderNumber, tag }, events: [eventOf(holdEvents.released, holdId, payload)] };
   },
 });

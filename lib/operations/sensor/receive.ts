@@ -1,5 +1,6 @@
 import { demandOrder } from "@/lib/data/order/demand-order";
 import type { AuditEvent } from "@/lib/domain/audit/define-event";
+import { countedSensors } from "@/lib/domain/order/counted-sensors";
 import { ReceiveSensorsInput } from "@/lib/domain/sensor/schema";
 import { personIdOf } from "@/lib/domain/staff/person-id-of";
 import { defineOperation } from "../operation";
@@ -20,7 +21,10 @@ export const receiveSensors = defineOperation({
       takenInById: personIdOf(actor),
       now,
     });
-    const before = order.lines.reduce((sum, { quantity, sensors }) => sum + quantity - sensors.length, 0);
+    const before = order.lines.reduce(
+      (sum, { quantity, sensors }) => sum + quantity - countedSensors(sensors).length,
+      0,
+    );
     return {
       value: { orderNumber: order.number, tags, deviating, twice, toCome: before - tags.length },
       events: events as [AuditEvent, ...AuditEvent[]],

@@ -52,7 +52,7 @@ export const takeIn = async (tx: Tx, arrival: Arrival): Promise<TakenIn> => {
   const { order, receivedOn, now } = arrival;
   const line = demandLine(order, arrival.position);
   const received = order.lines.flatMap(({ position, sensors }) =>
-    sensors.map(({ serial, tag }) => ({ serial, tag, position })),
+    sensors.map(({ serial, tag, isReplaced }) => ({ serial, tag, position, isReplaced })),
   );
   const { position, quantity } = line;
   demand(decideReceipt(order.state, { position, quantity, received }, arrival.sensors));

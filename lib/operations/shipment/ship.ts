@@ -19,6 +19,7 @@ import { canonical } from "@/lib/domain/audit/canonical";
 import { eventOf } from "@/lib/domain/audit/define-event";
 import { isoDay } from "@/lib/domain/calibration/due";
 import { shippedLetter } from "@/lib/domain/mail/letters/shipped";
+import { countedSensors } from "@/lib/domain/order/counted-sensors";
 import type { Order } from "@/lib/domain/order/types";
 import { demand, Refused } from "@/lib/domain/refusal";
 import { sensorEvents } from "@/lib/domain/sensor/events";
@@ -45,12 +46,14 @@ const demandParcel = async (tx: Tx, input: ShipInput) => {
     tx,
     sensors.map(({ id }) => id),
   );
-  const leaving = demand(decideShipment(sensors, input.tags, holds, input.reason));
+  const leaving = demand(decideShipment(sensors, input.tags, holds, input.reason, order.state));
   const ordered = order.lines.reduce((sum, { quantity }) => sum + quantity, 0);
   const gone = sensors.filter(({ state }) => state === "collected").length + leaving.length;
+  const here = rest.filter(({ state }) => state !== "collected").length;
+  const toCome = Math.max(0, ordered - countedSensors(sensors).length);
   const rest = sensors.filter(({ id }) => !leaving.some((one) => one.id === id));
   const finished = rest.filter(({ state }) => state === "issued").length;
-  return { order, address, leaving, finished, remaining: Math.max(sensors.length, ordered) - gone };
+  return { order, address, leaving, finished, remaining: here + toCome };
 };
 type Parcel = Awaited<ReturnType<typeof demandParcel>>;
 

@@ -3,6 +3,7 @@ import { keptSensors } from "@/lib/data/sql/kept-sensors";
 import { storedSensors } from "@/lib/data/sql/stored-sensors";
 import { isoDay } from "@/lib/domain/calibration/due";
 import { whereabouts } from "@/lib/domain/custody/whereabouts";
+import { type HandBack, handBackLabels } from "@/lib/domain/sensor/hand-back";
 import type { Actor } from "@/lib/domain/staff/actor";
 import { may } from "@/lib/domain/staff/permissions";
 import { answer } from "../view";
@@ -10,7 +11,7 @@ import { answer } from "../view";
 const dayMilliseconds = 86_400_000;
 const most = 500;
 
-/** Storage places with what lies in them, and sensors kept longer after their certificate than the laboratory says. */
+/** Storage places with what lies in them, and sensors that could have gone longer ago than the laboratory says. */
 export const storageView = (actor: Actor, now: Date) =>
   answer(actor, "laboratory.read", async (tx) => {
     const places = await tx.storagePlace.findMany({ orderBy: { code: "asc" } });
@@ -33,13 +34,14 @@ export const storageView = (actor: Actor, now: Date) =>
       })),
       retention: { days, version: laboratory?.version ?? 1 },
       keptCount: kept[0]?.count ?? 0,
-      kept: kept.map(({ id, tag, orderNumber, signedAt }) => {
+      kept: kept.map(({ id, tag, orderNumber, why, since }) => {
         const line = last.get(id);
         return {
           tag,
           orderNumber,
-          issuedOn: isoDay(signedAt),
-          days: Math.floor((now.getTime() - signedAt.getTime()) / dayMilliseconds),
+          why: handBackLabels[why as HandBack],
+          since: isoDay(since),
+          days: Math.floor((now.getTime() - since.getTime()) / dayMilliseconds),
           where: line ? whereabouts({ ...line, place: `${line.placeCode} ${line.placeName}` }) : "not known",
         };
       }),

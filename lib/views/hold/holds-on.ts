@@ -7,6 +7,7 @@ import { describeHolds, holdRows } from "./holds";
 const mayOf = (actor: Actor) => ({
   mayPlace: actor.kind === "staff" && may(actor.roles, "hold.place"),
   mayRelease: actor.kind === "staff" && may(actor.roles, "hold.release"),
+  mayDispose: actor.kind === "staff" && may(actor.roles, "sensor.release"),
 });
 
 /** What stands still of one sensor, its own holds and those of its order. */

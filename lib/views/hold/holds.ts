@@ -40,7 +40,7 @@ export const describeHolds = async (tx: Tx, rows: readonly HoldRow[]) => {
   const releases = await tx.holdRelease.findMany({ where: { holdId: { in: ids } } });
   const sensors = await tx.sensor.findMany({
     where: { id: { in: rows.flatMap(({ sensorId }) => sensorId ?? []) } },
-    select: { id: true, tag: true },
+    select: { id: true, tag: true, state: true },
   });
   const orders = await tx.order.findMany({
     where: { id: { in: rows.map(({ orderId }) => orderId) } },
@@ -61,6 +61,8 @@ export const describeHolds = async (tx: Tx, rows: readonly HoldRow[]) => {
     return {
       id: row.id,
       tag: sensors.find(({ id }) => id === row.sensorId)?.tag ?? "",
+      /** It stands on one sensor, and that lies here in no run. */
+      isOnShelf: sensors.find(({ id }) => id === row.sensorId)?.state === "received",
       orderNumber: order?.number ?? "",
       customer: order?.customer.name ?? "",
       kind: row.kind as HoldKind,
@@ -75,6 +77,7 @@ export const describeHolds = async (tx: Tx, rows: readonly HoldRow[]) => {
         outcome: release.outcome as HoldOutcome,
         reason: release.reason,
         disclaimer: release.disclaimer,
+        awaitsAnother: release.awaitsAnother,
         releasedBy: release.releasedById ? (names.get(release.releasedById) ?? "") : "",
         releasedAt: release.releasedAt.toISOString(),
       },

@@ -8,6 +8,7 @@ import { listRefusal } from "@/lib/domain/intake/file-refusal";
 import { failedChecks } from "@/lib/domain/intake/findings";
 import { groupByLine } from "@/lib/domain/intake/group-by-line";
 import { sharedAndOwn } from "@/lib/domain/intake/preview";
+import { countedSensors } from "@/lib/domain/order/counted-sensors";
 import type { Order } from "@/lib/domain/order/types";
 import { Refused } from "@/lib/domain/refusal";
 import { decideReceipt } from "@/lib/domain/sensor/rules";
@@ -20,7 +21,7 @@ type Asked = { readonly number: string; readonly position: number | null; readon
 
 const demandRoom = (order: Order, groups: ReturnType<typeof groupByLine>): void => {
   const received = order.lines.flatMap(({ position, sensors }) =>
-    sensors.map(({ serial, tag }) => ({ serial, tag, position })),
+    sensors.map(({ serial, tag, isReplaced }) => ({ serial, tag, position, isReplaced })),
   );
   const problems = groups.flatMap(({ position, sensors }) => {
     const { quantity } = order.lines.find((line) => line.position === position)!;
@@ -51,7 +52,7 @@ export const intakePreviewView = (actor: Actor, { number, position, bytes }: Ask
           position: at,
           typeLetter: line.typeLetter,
           construction: line.construction,
-          toCome: line.quantity - line.sensors.length,
+          toCome: line.quantity - countedSensors(line.sensors).length,
           shared,
           sensors: sensors.map((sensor, index) => ({
             row: sensor.line,

@@ -1,5 +1,6 @@
 import { readHistory } from "@/lib/data/audit/read-history";
 import { withStandings } from "@/lib/data/certificate/with-standings";
+import { handBacksOf } from "@/lib/data/hold/hand-backs-of";
 import type { Tx } from "@/lib/data/in-scope";
 import { loadDifferences } from "@/lib/data/order/difference-store";
 import { furnaceRanges } from "@/lib/data/order/furnace-ranges";
@@ -11,6 +12,7 @@ import { lastMove } from "@/lib/data/sensor/last-move";
 import type { Standing } from "@/lib/domain/certificate/standing";
 import { storedTolerance } from "@/lib/domain/order/asked-tolerance";
 import { reviewOrder } from "@/lib/domain/order/contract-review";
+import { countedSensors } from "@/lib/domain/order/counted-sensors";
 import {
   decisionRuleText,
   protectionLabels,
@@ -42,7 +44,7 @@ const lineOf = (line: OrderLine, certificates: Certificates, providers: readonly
   construction: line.construction,
   protection: protectionLabels[line.protection],
   quantity: line.quantity,
-  received: line.sensors.length,
+  received: countedSensors(line.sensors).length,
   unit: temperatureUnitLabels[line.temperatureUnit],
   tolerance: tolerancePhrase(storedTolerance(line)),
   setpoints: setpointTolerances(line),
@@ -50,10 +52,11 @@ const lineOf = (line: OrderLine, certificates: Certificates, providers: readonly
   group: line.marks.groupName,
   options: lineOptionPhrases(line.options, line.temperatureUnit),
   where: marksText(line.marks, providers.find(({ id }) => id === line.marks.providerId)?.name ?? ""),
-  sensors: line.sensors.map(({ id, tag, serial, state }) => ({
+  sensors: line.sensors.map(({ id, tag, serial, state, isReplaced }) => ({
     tag,
     serial,
     state,
+    isReplaced: isReplaced === true,
     certificates: certificates
       .filter(({ sensorId }) => sensorId === id)
       .map(({ number, standing }) => ({ number, standing })),
@@ -70,6 +73,7 @@ const rightsOf = (actor: Actor, order: Order, missing: number, sensors: number) 
     mayAccept: order.state === "recorded" && has("order.accept"),
     mayReceive: order.state === "accepted" && missing > 0 && has("sensor.receive"),
     mayCancel: isOpen && has("order.accept"),
+    mayAgreeRoll: order.state === "accepted" && has("order.record"),
     mayPrintLabels: sensors > 0 && has("sensor.receive"),
   };
 };
@@ -96,7 +100,9 @@ export const orderView = (actor: Actor, number: string, now: Date) =>
         sensors.map(({ id }) => id),
       ),
     );
-    const states = sensors.map(({ state }) => state);
+    const counted = countedSensors(sensors);
+    const missing = quantity - counted.length;
+    const handBacks = await handBacksOf(tx, order);
     const providers = await providerChoices(tx, now);
     const history = await readHistory(tx, "order", [order.id]);
     return {
@@ -119,23 +125,38 @@ export const orderView = (actor: Actor, number: string, now: Date) =>
       acceptedBy: await nameOf(tx, order.acceptedById),
       acceptedAt: order.acceptedAt?.toISOString() ?? null,
       quantity,
-      received: sensors.length,
+      received: counted.length,
       lines: order.lines.map((line) => lineOf(line, certificates, providers)),
+      /** Sensors awaited in the place of those that go back unmeasured. */
+      awaited:
+        order.state === "accepted" ? Math.min(Math.max(0, missing), sensors.length - counted.length) : 0,
       findings:
         order.state === "recorded" || order.state === "requested"
           ? reviewOrder(order, await furnaceRanges(tx))
           : [],
       openDifferences: (await loadDifferences(tx, order.id)).filter(({ isSettled }) => !isSettled).length,
       openRolls: await openRolls(tx, order),
-      thread: orderThread(order.state, quantity, states),
-      next: nextOfOrder(order.state, quantity, states),
+      thread: orderThread(
+        order.state,
+        quantity,
+        counted.map(({ state }) => state),
+      ),
+      next: nextOfOrder(
+        order.state,
+        quantity,
+        sensors.map(({ state }) => state),
+        {
+          replaced: sensors.length - counted.length,
+          toHandBack: [...handBacks.values()].filter((why) => why !== "certified").length,
+        },
+      ),
       last: await lastMove(
         tx,
         sensors.map(({ id }) => id),
         history,
       ),
       history,
-      ...rightsOf(actor, order, quantity - sensors.length, sensors.length),
+      ...rightsOf(actor, order, missing, sensors.length),
     };
   });
 

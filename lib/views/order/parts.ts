@@ -1,5 +1,7 @@
+import { handBacksOf } from "@/lib/data/hold/hand-backs-of";
 import { holdsOf } from "@/lib/data/hold/holds-of";
 import { inScope, type Tx } from "@/lib/data/in-scope";
+import { loadOrder } from "@/lib/data/order/load-order";
 import { loadSensorFacts } from "@/lib/data/parts/load-sensor-facts";
 import { setKindLabels } from "@/lib/domain/parts/decide-set";
 import { plainPartLabels } from "@/lib/domain/parts/labels";
@@ -8,12 +10,15 @@ import type { Actor } from "@/lib/domain/staff/actor";
 import { answer, found } from "../view";
 
 const matrixOf = async (tx: Tx, number: string) => {
-  const sensors = await tx.sensor.findMany({ where: { line: { order: { number } } }, select: { id: true } });
+  const order = found(await loadOrder(tx, number));
   const held = await holdsOf(
     tx,
-    sensors.map(({ id }) => id),
+    order.lines.flatMap(({ sensors }) => sensors.map(({ id }) => id)),
   );
-  const lines = await loadSensorFacts(tx, number, new Set(held.map(({ sensorId }) => sensorId)));
+  const lines = await loadSensorFacts(tx, number, {
+    ids: new Set(held.map(({ sensorId }) => sensorId)),
+    handBacks: await handBacksOf(tx, order),
+  });
   return lines
     .filter((line) => line.sensors.length > 0)
     .map((line) => ({

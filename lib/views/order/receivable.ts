@@ -1,5 +1,7 @@
 import { loadOrder } from "@/lib/data/order/load-order";
+import { openRolls } from "@/lib/data/roll/open-rolls";
 import { sensorsStillHere } from "@/lib/data/sensor/still-here";
+import { countedSensors } from "@/lib/domain/order/counted-sensors";
 import { stillHereAs } from "@/lib/domain/sensor/still-here";
 import type { Actor } from "@/lib/domain/staff/actor";
 import { answer, found } from "../view";
@@ -21,6 +23,8 @@ export const receivableView = (actor: Actor, number: string) =>
       state: order.state,
       /** The customer's rule set asks for lot and roll of each sensor. */
       asksForRolls: order.ruleSet === "audited-heat-treatment",
+      /** Of which one end alone is here. */
+      openRolls: await openRolls(tx, order),
       /** The customer's sensors of other orders, of a type of this one, that have not left the house. */
       stillHere: known.filter(({ typeLetter }) => types.includes(typeLetter)),
       /** Taken in for this order, and in the house under another label too. */
@@ -35,8 +39,8 @@ export const receivableView = (actor: Actor, number: string) =>
         typeLetter: line.typeLetter,
         construction: line.construction,
         quantity: line.quantity,
-        received: line.sensors.length,
-        toCome: Math.max(0, line.quantity - line.sensors.length),
+        received: countedSensors(line.sensors).length,
+        toCome: Math.max(0, line.quantity - countedSensors(line.sensors).length),
         serials: line.sensors.map(({ serial }) => serial),
       })),
     };

@@ -13,7 +13,9 @@ import { checkLabels, readFindings, verdictLabels } from "@/lib/domain/intake/fi
 import { defaultIntakePolicy } from "@/lib/domain/intake/policy";
 import { type Protection, protectionLabels } from "@/lib/domain/order/labels";
 import { tolerancePhrase } from "@/lib/domain/order/tolerance-phrase";
+import type { OrderState } from "@/lib/domain/order/transitions";
 import { readBuild } from "@/lib/domain/sensor/build";
+import { handBackOf } from "@/lib/domain/sensor/hand-back";
 import { intakeFindings } from "@/lib/domain/sensor/intake-findings";
 import {
   type Condition,
@@ -137,7 +139,9 @@ export const sensorView = (actor: Actor, tag: string) =>
       next: nextOfSensor(
         state,
         holds.map(({ holdId, isToBeReturned }) => ({ isToBeReturned, isAnswerOpen: unanswered.has(holdId) })),
+        order.state as OrderState,
       ),
+      handBack: handBackOf({ state, orderState: order.state, holds }),
       last: await lastMove(tx, [row.id]),
       history,
       photos: (await photosOf(tx, row.id)).map((photo) => ({

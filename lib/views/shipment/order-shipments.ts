@@ -1,3 +1,4 @@
+import { handBacksOf } from "@/lib/data/hold/hand-backs-of";
 import { holdsOf } from "@/lib/data/hold/holds-of";
 import { loadOrder } from "@/lib/data/order/load-order";
 import { loadReturnAddress } from "@/lib/data/order/return-address";
@@ -18,6 +19,7 @@ export const orderShipmentsView = (actor: Actor, number: string) =>
       tx,
       sensors.map(({ id }) => id),
     );
+    const handBacks = await handBacksOf(tx, order);
     const rows = await tx.shipment.findMany({
       where: { orderId: order.id },
       orderBy: { number: "desc" },
@@ -32,8 +34,21 @@ export const orderShipmentsView = (actor: Actor, number: string) =>
       addresses: await listDeliveryAddresses(tx, order.customerId, returnTo.id),
       /** issued: with its certificate; received: without one, with a reason; the others cannot leave. */
       sensors: sensors.map(({ id, tag, serial, state, typeLetter }) => {
-        const hold = holds.find(({ sensorId, isToBeReturned }) => sensorId === id && !isToBeReturned);
-        return { tag, serial, state, typeLetter, hold: hold?.reason ?? "" };
+        const own = holds.filter(({ sensorId }) => sensorId === id);
+        const handBack = handBacks.get(id) ?? null;
+        const hold = own.find(({ isToBeReturned }) => !isToBeReturned);
+        return {
+          ...{ tag, serial, state, typeLetter, handBack },
+          /** Why it stays here; "" where it may go. */
+          hold: handBack === null ? (hold?.reason ?? "") : "",
+          /** Why it goes back unmeasured. */
+          why:
+            handBack === "cancelled"
+              ? "the order was cancelled"
+              : handBack === "unmeasured"
+                ? (own[0]?.reason ?? "")
+                : "",
+        };
       }),
       shipments: rows.map((row) => ({
         number: row.number,

@@ -2,8 +2,9 @@ import type { Tx } from "@/lib/data/in-scope";
 import { firstSensors } from "@/lib/data/sql/first-sensors";
 import { oldestOrders, type WaitingOrderRow } from "@/lib/data/sql/oldest-orders";
 import { orderCount } from "@/lib/data/sql/order-count";
-import { stateCounts } from "@/lib/data/sql/state-counts";
+import { sensorCount } from "@/lib/data/sql/sensor-count";
 import type { OrderQuery } from "@/lib/domain/order/list-query";
+import { type HandBack, handBackLabels } from "@/lib/domain/sensor/hand-back";
 import { todayShown, type Waiting } from "./waiting";
 
 const word = (count: number, one: string): string => `${count} ${one}${count === 1 ? "" : "s"}`;
@@ -41,12 +42,15 @@ export const ordersDeclined = orders({ only: "declined" }, ordered);
 export const ordersHeld = orders({ only: "held" }, promised);
 export const ordersLate = orders({ only: "late" }, promised);
 
-export const sensorsToHandBack = async (tx: Tx): Promise<Waiting> => ({
-  count: (await stateCounts(tx, "sensor", ["issued"])).get("issued") ?? 0,
-  items: (await firstSensors(tx, "issued", todayShown)).map((sensor) => ({
+const whyOf = (why: string): string =>
+  why === "certified" ? "" : `; ${handBackLabels[why as HandBack].toLowerCase()}`;
+
+export const sensorsToHandBack = async (tx: Tx, today: string): Promise<Waiting> => ({
+  count: await sensorCount(tx, { query: { only: "hand-back" }, today }),
+  items: (await firstSensors(tx, { query: { only: "hand-back" }, today }, todayShown)).map((sensor) => ({
     key: sensor.id,
     label: sensor.tag,
-    detail: `type ${sensor.typeLetter}, ${sensor.serial}, ${sensor.customer}, order ${sensor.order}`,
+    detail: `type ${sensor.typeLetter}, ${sensor.serial}, ${sensor.customer}, order ${sensor.order}${whyOf(sensor.why)}`,
     href: `/sensors/${sensor.tag}`,
   })),
 });

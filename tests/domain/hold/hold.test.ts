@@ -65,8 +65,11 @@ describe("ending a hold", () => {
     hasOpenQuestion: false,
     isInsisted: false,
     isIssued: false,
+    isOfSensor: true,
+    isOrderInWork: true,
     nonconformity: null,
   };
+  const waits = { outcome: "return-unmeasured", disclaimer: "", awaitsAnother: true } as const;
   const words = { outcome: "go-on-with-disclaimer", disclaimer: "words" } as const;
 
   it.each([
@@ -74,8 +77,9 @@ describe("ending a hold", () => {
     [{}, words],
     [{ isInsisted: true }, words],
     [{ nonconformity: "N-1" }, { outcome: "return-unmeasured", disclaimer: "" }],
+    [{}, waits],
   ] as const)("%j ends with %j", (hold, release) => {
-    expect(decideRelease({ ...open, ...hold }, release).ok).toBe(true);
+    expect(decideRelease({ ...open, ...hold }, { awaitsAnother: false, ...release }).ok).toBe(true);
   });
 
   it.each([
@@ -86,8 +90,12 @@ describe("ending a hold", () => {
     [{}, { ...words, disclaimer: "" }, "invalid", "disclaimer"],
     [{}, { outcome: "go-on", disclaimer: "words" }, "invalid", "disclaimer"],
     [{ isIssued: true }, words, "rule", "outcome"],
+    [{}, { ...waits, outcome: "go-on" }, "rule", "awaitsAnother"],
+    [{ isOfSensor: false }, waits, "rule", "awaitsAnother"],
+    [{ isIssued: true }, waits, "rule", "awaitsAnother"],
+    [{ isOrderInWork: false }, waits, "rule", "awaitsAnother"],
   ] as const)("%j does not end with %j", (hold, release, code, field) => {
-    const refusal = refusalOf(decideRelease({ ...open, ...hold }, release));
+    const refusal = refusalOf(decideRelease({ ...open, ...hold }, { awaitsAnother: false, ...release }));
     expect(refusal?.code).toBe(code);
     expect(Object.keys(refusal?.fields ?? {})).toEqual(field === null ? [] : [field]);
   });

@@ -6,6 +6,9 @@ import {
   isOrderFinished,
   orderStates,
 } from "@/lib/domain/order/transitions";
+import type { SensorState } from "@/lib/domain/sensor/transitions";
+
+const states = (...of: SensorState[]) => of.map((state) => ({ state }));
 
 describe("the states of an order", () => {
   it("go one way", () => {
@@ -27,9 +30,13 @@ describe("the states of an order", () => {
   });
 
   it("are complete when each sensor ordered came and is done", () => {
-    expect(isOrderFinished(2, ["issued", "collected"])).toBe(true);
-    expect(isOrderFinished(3, ["issued", "collected"])).toBe(false);
-    expect(isOrderFinished(2, ["issued", "in-review"])).toBe(false);
+    expect(isOrderFinished(2, states("issued", "collected"))).toBe(true);
+    expect(isOrderFinished(3, states("issued", "collected"))).toBe(false);
+    expect(isOrderFinished(2, states("issued", "in-review"))).toBe(false);
+    const gone = { state: "collected", isReplaced: true } as const;
+    expect(isOrderFinished(2, [...states("issued"), gone]), "another is awaited").toBe(false);
+    expect(isOrderFinished(2, [...states("issued", "issued"), gone])).toBe(true);
+    expect(isOrderFinished(1, [...states("issued"), { ...gone, state: "received" }])).toBe(false);
   });
 
   it("do not throw away work that has begun", () => {

@@ -24,6 +24,7 @@ const sensor = (loads: readonly PartLoad[], change: Partial<SensorFacts> = {}): 
   sets: "as-received",
   isAnnealed: false,
   isHeld: false,
+  handBack: null,
   setpoints: [
     { typed: "600", celsius: 600 },
     { typed: "1000", celsius: 1000 },

@@ -26,7 +26,14 @@ const sensorRow = (sensor: Line["sensors"][number]) => ({
   cells: {
     tag: <Link href={`/sensors/${sensor.tag}`}>{sensor.tag}</Link>,
     serial: sensor.serial,
-    state: <StateMark {...sensorMarks(sensor.state)} />,
+    state: (
+      <>
+        <StateMark {...sensorMarks(sensor.state)} />
+        {sensor.isReplaced ? (
+          <span className="quiet"> not measured; another in its place, so not counted</span>
+        ) : null}
+      </>
+    ),
     certificate:
       sensor.certificates.length === 0 ? null : (
         <ul className="list">

@@ -15,6 +15,7 @@ import { HoldSection } from "../../holds/hold-section";
 import { ReportLine } from "../../quality/report-line";
 import { HistoryList } from "../history-list";
 import { orderMarks } from "../order-marks";
+import { AwaitedSensors } from "./awaited-sensors";
 import { CancelOrder } from "./cancel-order";
 import { OrderContract } from "./contract/order-contract";
 import { ContractReview } from "./contract-review";
@@ -55,6 +56,7 @@ export default async function OrderPage({ params }: Props) {
       {isInReview ? <ContractReview order={order} points={points} /> : null}
       <Section title="Lines and sensors" id="sensors">
         <OpenRolls rolls={order.openRolls} />
+        <AwaitedSensors awaited={order.awaited} />
         {order.lines.map((line) => (
           <OrderLineDetails key={line.position} line={line} />
         ))}

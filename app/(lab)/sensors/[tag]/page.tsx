@@ -66,7 +66,9 @@ export default async function SensorPage({ params }: Props) {
         ) : null
       }
     >
-      {sensor.mayCollect && sensor.state === "issued" ? <HandBack tag={sensor.tag} isIssued /> : null}
+      {sensor.mayCollect && sensor.handBack !== null ? (
+        <HandBack tag={sensor.tag} isIssued={sensor.state === "issued"} />
+      ) : null}
       <HoldSection actor={actor} tag={sensor.tag} />
       <Section title="Identity">
         <FieldList columns items={identityOf(sensor)} />
@@ -101,8 +103,8 @@ export default async function SensorPage({ params }: Props) {
         <HistoryList entries={sensor.history} />
         <ReportLine actor={actor} kind="sensor" name={sensor.tag} />
       </Section>
-      {sensor.mayCollect && sensor.state === "received" ? (
-        <HandBack tag={sensor.tag} isIssued={false} />
+      {sensor.mayCollect && sensor.handBack === null ? (
+        <HandBack tag={sensor.tag} isIssued={sensor.state === "issued"} />
       ) : null}
     </Page>
   );

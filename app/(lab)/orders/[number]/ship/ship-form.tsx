@@ -10,13 +10,22 @@ import { shipAction } from "./actions";
 
 type Sensor = OrderShipments["sensors"][number];
 
+const hintOf = ({ why }: Sensor): string =>
+  why === "" ? "Without a certificate: say why below." : `Goes back unmeasured: ${why}.`;
+
+/** What is typed for all of the parcel begins with why they go back. */
+const reasonOf = (sensors: readonly Sensor[]): string =>
+  [...new Set(sensors.flatMap(({ why }) => (why === "" ? [] : [`Not measured: ${why}`])))]
+    .join("; ")
+    .slice(0, 400);
+
 const Choice = ({ sensor }: { readonly sensor: Sensor }) => (
   <CheckboxField
     name="tags"
     value={sensor.tag}
     label={`${sensor.serial}, type ${sensor.typeLetter}, ${sensor.tag}`}
-    defaultChecked={sensor.state === "issued"}
-    {...(sensor.state === "issued" ? {} : { hint: "Without a certificate: say why below." })}
+    defaultChecked={sensor.handBack !== null}
+    {...(sensor.state === "issued" ? {} : { hint: hintOf(sensor) })}
   />
 );
 
@@ -38,7 +47,13 @@ export function ShipForm({ view }: { readonly view: OrderShipments }) {
           {unmeasured.map((sensor) => (
             <Choice key={sensor.tag} sensor={sensor} />
           ))}
-          <TextField name="reason" label="Why they leave without a certificate" optional maxLength={400} />
+          <TextField
+            name="reason"
+            label="Why they leave without a certificate"
+            defaultValue={reasonOf(unmeasured)}
+            optional
+            maxLength={400}
+          />
         </FieldGroup>
       ) : null}
       <ChoiceField

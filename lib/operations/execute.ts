@@ -53,8 +53,10 @@ export const execute = async <S extends z.ZodType, O>(
       message: "Some fields need another look. Nothing was stored; what you typed is still here.",
       fields: fieldsOf(parsed.error),
     });
-  const proved = await operation.first?.({ actor, clock }, parsed.data);
   const scope = operation.scope === "laboratory" ? ({ kind: "laboratory" } as const) : scopeOf(actor);
+  const { ready } = operation;
+  if (ready) await inScope(scope, (tx) => ready({ actor, now: clock(), tx }, parsed.data));
+  const proved = await operation.first?.({ actor, clock }, parsed.data);
   return inScope(scope, async (tx) => {
     const now = clock();
     const outcome = await operation.perform({ actor, now, tx, ...(proved ? { proved } : {}) }, parsed.data);

@@ -28,6 +28,12 @@ export type Operation<S extends z.ZodType, O> = {
   readonly scope?: "laboratory";
   readonly input: S;
   /**
+   * Of an operation that signs: everything that would refuse it, asked in a transaction that writes nothing, before who
+   * signs is asked for a proof. A code is used up by being shown; what is refused anyway must not cost one. `perform` asks
+   * it all again, under its locks.
+   */
+  readonly ready?: (context: OperationContext, input: z.output<S>) => Promise<void>;
+  /**
    * Of an operation that signs: who signs shows that they are there, in a transaction before that of the act. What it
    * writes stays although the act is refused, so that a wrong code counts.
    */

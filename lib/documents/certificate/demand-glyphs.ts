@@ -1,5 +1,6 @@
 import { Font } from "@react-pdf/renderer";
 import type { CertificateContent } from "@/lib/domain/certificate/content";
+import { contentTexts } from "@/lib/domain/certificate/printable/content-texts";
 import { documentFont } from "../fonts";
 import { alone } from "../render-alone";
 
@@ -20,17 +21,6 @@ const readFonts = async (): Promise<readonly GlyphFont[]> => {
 /** While no document is being set: each begins by putting the fonts away. */
 const loadFonts = (): Promise<readonly GlyphFont[]> => alone(readFonts);
 
-/** Every text of a value with the path to it: "customer.addressLines.0". */
-function* textsOf(value: unknown, path: readonly string[] = []): Generator<readonly [string, string]> {
-  if (typeof value === "string") yield [path.join("."), value];
-  else if (value !== null && typeof value === "object")
-    for (const [key, inner] of Object.entries(value)) {
-      // The keys of translations are sentences that are printed; those of the schema are in the font anyway.
-      yield [[...path, "…"].join("."), key];
-      yield* textsOf(inner, [...path, key.length > 40 ? `${key.slice(0, 40)}…` : key]);
-    }
-}
-
 const isBreak = (character: string): boolean => character === "\n";
 
 /**
@@ -44,11 +34,12 @@ export const missingGlyphs = async (
   const lacks = (character: string): boolean =>
     !isBreak(character) &&
     fonts.some((font) => !font.hasGlyphForCodePoint(character.codePointAt(0) as number));
-  return [...textsOf(content)].flatMap(([path, text]) =>
+  return [...contentTexts(content)].flatMap(([path, text]) =>
     [...new Set(text)].filter(lacks).map((character) => ({ path, character })),
   );
 };
 
+/** The last defence: `decidePrintable` refused it before anybody signed. */
 export const demandGlyphs = async (content: CertificateContent): Promise<void> => {
   const [first] = await missingGlyphs(content);
   if (first === undefined) return;

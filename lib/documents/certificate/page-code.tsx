@@ -12,13 +12,16 @@ const smallestModule = 0.32;
 export const codeText = (address: string, contentHash: string): string =>
   `${address}#${Buffer.from(contentHash, "hex").toString("base64url")}`;
 
-/** Before anything is rendered: in the middle of it the renderer would drown the reason. */
+/** Null: a reader finds its modules. Asked before a signature, and again before anything is rendered. */
+export const unreadableBecause = (text: string): string | null =>
+  20 / (codePath(text).modules + 2 * quiet) < smallestModule
+    ? `The address ${text.split("#")[0]} is too long for a code of 20 mm on each page: give the laboratory a shorter public address`
+    : null;
+
+/** In the middle of the rendering the renderer would drown the reason. */
 export const demandReadable = (text: string): void => {
-  const module = 20 / (codePath(text).modules + 2 * quiet);
-  if (module < smallestModule)
-    throw new Error(
-      `The address ${text.split("#")[0]} is too long for a code of 20 mm on each page: give the laboratory a shorter public address`,
-    );
+  const reason = unreadableBecause(text);
+  if (reason !== null) throw new Error(reason);
 };
 
 /** Black on white, whatever the inks are. */

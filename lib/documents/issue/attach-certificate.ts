@@ -1,11 +1,9 @@
 import { createHash } from "node:crypto";
 import { type AttachedFile, attachFiles } from "@/lib/documents/certificate/attach";
-import { checkDcc } from "@/lib/documents/dcc/check-dcc";
-import { dccSchemaInUse } from "@/lib/documents/dcc/schema-in-use";
-import { writeDcc } from "@/lib/documents/dcc/write-dcc";
 import type { CertificateContent } from "@/lib/domain/certificate/content";
-import { canonicalContent, contentHash } from "@/lib/domain/certificate/content-hash";
+import { canonicalContent } from "@/lib/domain/certificate/content-hash";
 import { evidenceSum, evidenceSumName } from "@/lib/domain/certificate/evidence-file/evidence-sum";
+import { ownDcc } from "./own-dcc";
 
 export type Attached = {
   /** The finished PDF, before its seal. */
@@ -59,14 +57,10 @@ const filesOf = (
   evidenceOf(content.number, evidence),
 ];
 
-/** As XML, held against the rules that a certificate of ours has to keep, and the schema where it is at hand: one that breaks them does not go out. */
+/** One that breaks a rule does not go out; asked before the signature already. */
 const dccOf = (content: CertificateContent): Uint8Array => {
-  const xml = writeDcc(content, Buffer.from(contentHash(content, sha256)).toString("hex"));
-  const [first, ...others] = checkDcc(xml, dccSchemaInUse());
-  if (first)
-    throw new Error(
-      `The DCC does not hold: ${first.message} (${first.path})${others.length > 0 ? `, and ${others.length} more` : ""}`,
-    );
+  const { xml, broken } = ownDcc(content);
+  if (broken !== null) throw new Error(`The DCC does not hold: ${broken}`);
   return new TextEncoder().encode(xml);
 };
 

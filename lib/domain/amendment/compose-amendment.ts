@@ -2,9 +2,10 @@ import { type Draft, givenWhole } from "../certificate/catalogue/message";
 import { type CertificateContent, CertificateContent as Content } from "../certificate/content";
 import { issued } from "../certificate/issued";
 import type { CertificateIssue } from "../certificate/parts";
+import { decidePrintable } from "../certificate/printable/decide-printable";
 import { reviewedForm } from "../certificate/reviewed-form";
 import { sayFurther } from "../certificate/say-further";
-import { ok, type Result, refuse } from "../refusal";
+import { type Result, refuse } from "../refusal";
 import type { Corrections } from "./amendment";
 import { applyCorrections } from "./apply-corrections";
 
@@ -36,7 +37,7 @@ export const composeAmendment = (
   const whole = sayFurther(corrected, { ...asGiven(corrected, amends, corrections), ...issued(issue) });
   if (!whole.ok) return whole;
   const content = Content.safeParse(whole.value);
-  if (content.success) return ok(content.data);
+  if (content.success) return decidePrintable(content.data);
   const first = content.error.issues[0];
   return refuse(
     "rule",

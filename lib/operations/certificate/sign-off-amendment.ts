@@ -2,6 +2,7 @@ import { z } from "zod";
 import { insertAmendmentDecision } from "@/lib/data/amendment/amendment-store";
 import { type Amended, loadAmended } from "@/lib/data/amendment/load-amended";
 import type { CertificateRow } from "@/lib/data/amendment/load-measured";
+import { demandAuthorised } from "@/lib/data/authorisation/demand-authorised";
 import { signContent } from "@/lib/data/certificate/sign-content";
 import { hex } from "@/lib/data/hex";
 import type { Tx } from "@/lib/data/in-scope";
@@ -17,6 +18,8 @@ import { SigningAct } from "@/lib/domain/signing/act";
 import { defineOperation } from "../operation";
 import { proveAct } from "../signing/prove-act";
 import { demandAsked } from "./demand-asked";
+import { demandFormUnsigned } from "./demand-form-unsigned";
+import { demandIssuable } from "./demand-issuable";
 import { demandSuccessorLookedAt } from "./demand-successor-looked-at";
 import { endCertificate } from "./end-certificate";
 
@@ -27,6 +30,25 @@ const demandReviewed = (number: string, amended: Amended, reviewedHash: string):
       code: "changed-meanwhile",
       message: `What the certificate that follows ${number} would say has changed since you opened it. Nothing was signed off; reload and look again.`,
     });
+};
+
+/** What was asked for may be signed by this person, as it was shown. */
+const demandSignable = async (
+  tx: Tx,
+  { amendmentId, reviewedHash }: { readonly amendmentId: string; readonly reviewedHash: string },
+  personId: string,
+) => {
+  const { amendment, certificate: old, standing } = await demandAsked(tx, amendmentId);
+  demand(decideStands(old.number, standing));
+  demand(decideAmendmentSigner({ askedById: amendment.askedById, signatoryId: personId }));
+  const amended = demand(await loadAmended(tx, old, amendment));
+  const { performerIds } = amended;
+  // New results are reviewed by somebody who did not make them; no policy sets that aside here.
+  const independent = { performerMaySignOff: false, exceptionReason: "" };
+  demand(decideSignOffStanding({ signatoryId: personId, performerIds, ...independent }));
+  demandReviewed(old.number, amended, reviewedHash);
+  await demandSuccessorLookedAt(tx, old, amended, personId);
+  return { amendment, amended, old };
 };
 
 /** The whole new document, with a number of its own. */
@@ -63,20 +85,17 @@ export const signOffAmendment = defineOperation({
     reviewedHash: z.string().regex(/^[0-9a-f]{64}$/),
     act: SigningAct,
   }),
+  ready: async ({ actor, now, tx }, input) => {
+    const { personId, name: signatory } = await demandFormUnsigned(tx, actor, input.act.actId);
+    const { amended } = await demandSignable(tx, input, personId);
+    await demandAuthorised(tx, personId, amended, now);
+    demandIssuable(amended.compose, { signatory, exception: "", now });
+  },
   first: ({ actor, clock }, { act }) => proveAct(actor, act, clock),
   perform: async ({ proved, now, tx }, input) => {
     const signing = await beginSigning(tx, proved, now);
     const { personId } = signing;
-    const { amendment, certificate: old, standing } = await demandAsked(tx, input.amendmentId);
-    demand(decideStands(old.number, standing));
-    demand(decideAmendmentSigner({ askedById: amendment.askedById, signatoryId: personId }));
-    const amended = demand(await loadAmended(tx, old, amendment));
-    const { performerIds } = amended;
-    // New results are reviewed by somebody who did not make them; no policy sets that aside here.
-    const independent = { performerMaySignOff: false, exceptionReason: "" };
-    demand(decideSignOffStanding({ signatoryId: personId, performerIds, ...independent }));
-    demandReviewed(old.number, amended, input.reviewedHash);
-    await demandSuccessorLookedAt(tx, old, amended, personId);
+    const { amendment, amended, old } = await demandSignable(tx, input, personId);
     const successor = await signSuccessor(tx, old, amended, {
       ...{ signing, now, reviewedHash: input.reviewedHash },
     });

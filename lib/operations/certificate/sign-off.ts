@@ -1,34 +1,27 @@
 import { z } from "zod";
+import { demandAuthorised } from "@/lib/data/authorisation/demand-authorised";
 import { insertSignOffDecisions } from "@/lib/data/certificate/insert-sign-off-decisions";
 import { signContent } from "@/lib/data/certificate/sign-content";
-import { holdsOf } from "@/lib/data/hold/holds-of";
 import { closeReview } from "@/lib/data/review/close-review";
-import { loadReviewRun, type ReviewRun } from "@/lib/data/review/load-review-run";
+import type { ReviewRun } from "@/lib/data/review/load-review-run";
 import { setSensorState } from "@/lib/data/sensor/set-state";
 import { beginSigning, type Signing } from "@/lib/data/signing/begin-signing";
 import { lockRun } from "@/lib/data/sql/lock-run";
 import { type AuditEvent, eventOf } from "@/lib/domain/audit/define-event";
-import type { CertificateBundle } from "@/lib/domain/certificate/bundle";
 import { composeBundle } from "@/lib/domain/certificate/compose-bundle";
 import { certificateEvents } from "@/lib/domain/certificate/events";
-import { performerSignedOff } from "@/lib/domain/certificate/texts";
-import { decideNotHeld } from "@/lib/domain/hold/decide-not-held";
-import { demand, Refused } from "@/lib/domain/refusal";
-import { decideReviewable } from "@/lib/domain/review/decide-reviewable";
-import { decideSignOffStanding, type SignOffStanding } from "@/lib/domain/review/may-decide";
 import { SigningAct } from "@/lib/domain/signing/act";
 import { defineOperation, type OperationContext } from "../operation";
 import { proveAct } from "../signing/prove-act";
-import { demandLookedAt } from "./demand-looked-at";
-import { demandSignable, type Item, sensorsOnIt } from "./demand-signable";
+import { demandFormUnsigned } from "./demand-form-unsigned";
+import { demandIssuable } from "./demand-issuable";
+import { demandSignOff, exceptionOf, type ToSignOff } from "./demand-sign-off";
+import { sensorsOnIt } from "./demand-signable";
 
 type SignOffContext = Pick<OperationContext, "now" | "tx"> & { readonly signing: Signing };
 
-const signOne = async (
-  { signing, now, tx }: SignOffContext,
-  review: ReviewRun,
-  { bundle, item, standing }: { bundle: CertificateBundle; item: Item; standing: SignOffStanding },
-) => {
+const signOne = async ({ signing, now, tx }: SignOffContext, review: ReviewRun, toSign: ToSignOff) => {
+  const { bundle, item, standing } = toSign;
   const { filedUnder, members } = bundle;
   const { reviewedHash } = item;
   const { line } = review.sensors.find(({ id }) => id === filedUnder.sensorId)!;
@@ -37,7 +30,7 @@ const signOne = async (
     signing,
     {
       ...{ members, filedUnder, customerId: filedUnder.customerId, orderId: line.order.id, reviewedHash },
-      exception: standing.kind === "exception" ? performerSignedOff : "",
+      exception: exceptionOf(toSign),
       compose: (issue) => composeBundle(bundle, issue),
     },
     now,
@@ -86,35 +79,23 @@ export const signOff = defineOperation({
     exceptionReason: z.string().trim().max(1000, "At most 1000 characters.").default(""),
     act: SigningAct,
   }),
+  ready: async ({ actor, now, tx }, input) => {
+    const { personId, name: signatory } = await demandFormUnsigned(tx, actor, input.act.actId);
+    const { toSign } = await demandSignOff(tx, input, personId);
+    for (const one of toSign) {
+      await demandAuthorised(tx, personId, one.bundle, now);
+      const given = { signatory, exception: exceptionOf(one), now };
+      demandIssuable((issue) => composeBundle(one.bundle, issue), given);
+    }
+  },
   first: ({ actor, clock }, { act }) => proveAct(actor, act, clock),
   perform: async ({ proved, now, tx }, input) => {
     const signing = await beginSigning(tx, proved, now);
-    const locked = await lockRun(tx, input.runId);
-    const review = locked ? await loadReviewRun(tx, input.runId) : null;
-    if (!review?.evaluation) throw new Refused({ code: "not-found", message: "This run is not here." });
-    demand(
-      decideReviewable({
-        runState: review.run.state,
-        evaluationId: review.evaluation.id,
-        seenEvaluationId: input.evaluationId,
-      }),
-    );
+    await lockRun(tx, input.runId);
+    const { review, toSign } = await demandSignOff(tx, input, signing.personId);
     const sensorIds = input.items.flatMap(sensorsOnIt);
-    demand(decideNotHeld(await holdsOf(tx, sensorIds), "signed off"));
-    await demandLookedAt(tx, review, signing.personId, sensorIds);
     const signed = [];
-    for (const item of input.items) {
-      const bundle = await demandSignable(tx, review, item);
-      const standing = demand(
-        decideSignOffStanding({
-          signatoryId: signing.personId,
-          performerIds: bundle.performerIds,
-          performerMaySignOff: review.laboratory.performerMaySignOff,
-          exceptionReason: input.exceptionReason,
-        }),
-      );
-      signed.push(await signOne({ signing, now, tx }, review, { bundle, item, standing }));
-    }
+    for (const one of toSign) signed.push(await signOne({ signing, now, tx }, review, one));
     await setSensorState(tx, sensorIds, ["in-review"], "issued");
     const closing = await closeReview(tx, review, sensorIds);
     const events = [...signed.flatMap(({ events: own }) => own), ...closing];

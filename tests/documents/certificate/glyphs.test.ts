@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import { missingGlyphs } from "@/lib/documents/certificate/demand-glyphs";
 import { renderCertificate } from "@/lib/documents/certificate/render-certificate";
 import { catalogue } from "@/lib/domain/certificate/catalogue/catalogue";
+import { unprintableIn } from "@/lib/domain/certificate/printable/unprintable";
 import { short } from "./examples";
 
 const named = (name: string) => ({ ...short, customer: { ...short.customer, name } });
@@ -31,4 +32,11 @@ describe("the glyphs of the document's fonts", () => {
     const content = { ...short, translations: [{ language: "de" as const, texts: { "None made.": "→ ★" } }] };
     expect((await missingGlyphs(content)).map(({ character }) => character)).toEqual(["★"]);
   });
+});
+
+it("are those that the rules know, so that no certificate is signed that cannot be printed", async () => {
+  const all = Array.from({ length: 0x20000 }, (_, point) => point).filter((at) => at < 0xd800 || at > 0xdfff);
+  const text = all.map((point) => String.fromCodePoint(point)).join("");
+  const missing = new Set((await missingGlyphs(named(text))).map(({ character }) => character));
+  expect(new Set(unprintableIn(text))).toEqual(missing);
 });

@@ -200,7 +200,14 @@ describe("who may see what", () => {
     const failing = await buildRun(world, {
       owners: ["south", "south"],
       change: (point) =>
-        point.state === "measured" ? { ...point, conformity: { ...point.conformity, state: "fail" } } : point,
+        point.state === "measured"
+          ? {
+              ...point,
+              errorCelsius: 9,
+              printed: { ...point.printed, errorCelsius: "9.0", correctionCelsius: "-9.0" },
+              conformity: { ...point.conformity, state: "fail" },
+            }
+          : point,
     });
     const { waiting } = await reviewQueueView(world.people.signatory);
     const numbers = waiting.map(({ number }) => number);

@@ -1,5 +1,8 @@
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { closeDatabase, configureDatabase } from "@/lib/data/client";
+import { configurePublicUrl, publicUrl } from "@/lib/data/public-url";
+import { draftDocument } from "@/lib/operations/review/open-draft";
+import { reviewRunView } from "@/lib/views/review-run";
 import { refusal } from "../../support/accounts";
 import { buildWorld, type World } from "../../support/build-world";
 import { codeOf } from "../../support/code-of";
@@ -83,6 +86,72 @@ describe("an act twice", () => {
     expect(
       Object.keys(((await refusal(signNew(signer, { password }, now))) as { fields: object }).fields),
     ).toEqual(["secretCode"]);
+    // Nor is the code used up by it.
+    await signNew(signer, both(signer, now), now);
+  });
+});
+
+describe("what no document could carry", () => {
+  const now = at("10:00:00");
+  const certificates = () => inLaboratory((tx) => tx.certificate.count());
+  const refusedWith = async (
+    built: Awaited<ReturnType<typeof newRun>>,
+    meanwhile: () => Promise<unknown>,
+  ) => {
+    const signer = await newSigner();
+    const input = await form(built, both(signer, now));
+    const before = await certificates();
+    await meanwhile();
+    const answer = await refusal(sign(signer, input, now));
+    expect(await signaturesOf(signer)).toEqual([]);
+    expect(await certificates()).toEqual(before);
+    // The code is still good.
+    await signNew(signer, both(signer, now), now);
+    return answer;
+  };
+
+  it("is refused before the signature: a character that the font lacks, told with its place and the remedy", async () => {
+    const built = await newRun();
+    const { id } = built.sensors[0]!;
+    const construction = "mineral insulated, ⌀ 3 mm";
+    const answer = await refusedWith(built, () =>
+      inLaboratory((tx) => tx.sensor.update({ where: { id }, data: { construction } })),
+    );
+    expect(answer).toMatchObject({
+      code: "rule",
+      message: expect.stringMatching(/“⌀” \(U\+2300\), which stands in the construction of the item.*“Ø”/),
+    });
+    // The review says so too, and offers no signature; the draft says it instead of failing.
+    const { sensors } = await reviewRunView(world.people.signatory, built.run.number);
+    expect(sensors[0]).toMatchObject({ reviewedHash: null, obstacle: expect.stringContaining("“⌀”") });
+    const draft = { runNumber: built.run.number, tag: built.sensors[0]!.tag };
+    await expect(draftDocument(world.people.signatory, draft, () => now)).rejects.toThrow(/“⌀”/);
+  });
+
+  it("is refused before the signature: what its machine-readable form would contradict", async () => {
+    const built = await newRun({
+      change: (point) =>
+        point.state === "measured" ? { ...point, conformity: { ...point.conformity, state: "fail" } } : point,
+    });
+    expect(await refusedWith(built, async () => {})).toMatchObject({
+      code: "rule",
+      message: expect.stringMatching(
+        /rules of a DCC: Row 1 says fail, and its error and limits say otherwise/,
+      ),
+    });
+  });
+
+  it("is refused before the signature: an address too long for the code on each page", async () => {
+    const signer = await newSigner();
+    const input = await form(await newRun(), both(signer, now));
+    const known = publicUrl();
+    const label = "a".repeat(60);
+    configurePublicUrl(`https://${[label, label, label].join(".")}.example`);
+    const answer = await refusal(sign(signer, input, now));
+    if (known) configurePublicUrl(known);
+    else Reflect.deleteProperty(globalThis, "emfolioPublicUrl");
+    expect(answer).toMatchObject({ message: expect.stringContaining("too long for a code of 20 mm") });
+    await sign(signer, input, now);
   });
 });
 

@@ -6,6 +6,7 @@ import { loadOpenQuestions } from "@/lib/data/portal/open-questions";
 import { orderSensorStates } from "@/lib/data/sql/order-sensor-states";
 import type { Standing } from "@/lib/domain/certificate/standing";
 import { besideAnchor, cutPage, portalPageSize, turnOf } from "@/lib/domain/list/page";
+import { cancellationIn } from "@/lib/domain/order/cancellation";
 import { orderProgress, plainSensorStates } from "@/lib/domain/order/progress";
 import { tolerancePhrase } from "@/lib/domain/order/tolerance-phrase";
 import { isOrderState } from "@/lib/domain/order/transitions";
@@ -189,6 +190,7 @@ export const portalOrderView = (actor: Actor, number: string) =>
     const shown = certificates.map((one) => ({ ...one, standing: standingOf(one) }));
     const aside = await asideSensors(tx, row.id, sensors);
     const counted = withoutReplaced(row, aside);
+    const notes = await notesOf(tx, row.id);
     return {
       ...wholeSummaryOf(counted),
       counts: countsOf(counted, aside),
@@ -197,7 +199,8 @@ export const portalOrderView = (actor: Actor, number: string) =>
       questions: (await loadOpenQuestions(tx, { orderId: row.id })).map(({ id, text, choices, serial }) => ({
         ...{ id, text, choices, serial },
       })),
-      notes: await notesOf(tx, row.id),
+      notes,
+      cancelledBecause: row.state === "cancelled" ? cancellationIn(notes) : null,
       mayAnswer: actor.kind === "customer" && may(actor.roles, "portal.order"),
     };
   });

@@ -1,10 +1,9 @@
-import { randomUUID } from "node:crypto";
 import type { NewsLetter } from "@/lib/domain/mail/letters/order-news";
 import type { MailKind } from "@/lib/domain/mail/types";
 import type { Tx } from "../in-scope";
 import { publicUrl } from "../public-url";
-import { insertMail } from "./mail-store";
 import { customerRecipients, type Recipient } from "./recipients";
+import { writeEach } from "./write-each";
 
 /** One letter to each, in the queue with this transaction. Answers how many; none where people do not reach this process. */
 export const writeTo = async (
@@ -16,11 +15,7 @@ export const writeTo = async (
 ): Promise<number> => {
   const origin = publicUrl();
   if (origin === null) return 0;
-  for (const recipient of recipients) {
-    const { personId, email } = recipient;
-    const mail = { id: randomUUID(), kind, personId, recipient: email, digestId: null };
-    await insertMail(tx, { ...mail, ...compose(recipient, origin) }, origin, now);
-  }
+  await writeEach(tx, recipients, kind, (recipient) => compose(recipient, origin), origin, now);
   return recipients.length;
 };
 

@@ -1,11 +1,12 @@
-import { randomBytes, randomUUID } from "node:crypto";
+import { randomBytes } from "node:crypto";
 import { type AuditEvent, eventOf } from "@/lib/domain/audit/define-event";
 import { isoDay } from "@/lib/domain/calibration/due";
 import { questionLetter } from "@/lib/domain/mail/letters/question";
 import { questionEvents } from "@/lib/domain/question/events";
 import { hex } from "../hex";
 import type { Tx } from "../in-scope";
-import { insertMail } from "../mail/mail-store";
+import { orderRecipients, type Recipient } from "../mail/recipients";
+import { writeEach } from "../mail/write-each";
 import { sha256 } from "../sha256";
 
 /** How long the link in the mail opens the question. */
@@ -25,18 +26,17 @@ export type NewQuestion = {
   readonly askedAt: Date;
 };
 
-/** Stores a question, a link that answers it once, and the mail that carries the link; answers the link's token and the event. */
-export const askQuestion = async (
+type Mailed = Pick<NewQuestion, "customerId" | "orderId" | "orderNumber" | "askedAt"> & {
+  readonly id: string;
+};
+
+/** A link of their own, and the mail that carries it: its token is in the mail and nowhere else. */
+const mailQuestion = async (
   tx: Tx,
-  { orderNumber, sensor, choices, ...asked }: NewQuestion,
+  { id, customerId, orderId, orderNumber, askedAt }: Mailed,
+  recipient: Recipient,
   publicUrl: string,
-): Promise<{ readonly id: string; readonly token: string; readonly event: AuditEvent }> => {
-  const { id } = await tx.question.create({
-    data: { ...asked, sensorId: sensor?.id ?? null, choices: JSON.stringify(choices) },
-    select: { id: true },
-  });
-  const { customerId, orderId, askedAt, text } = asked;
-  const customer = await tx.customer.findUniqueOrThrow({ where: { id: customerId } });
+): Promise<string> => {
   const laboratory = await tx.laboratory.findFirst({ select: { name: true } });
   const token = randomBytes(32).toString("base64url");
   const expiresAt = new Date(askedAt.getTime() + linkDays * 86_400_000);
@@ -47,20 +47,41 @@ export const askQuestion = async (
       orderId,
       purpose: "answer",
       subjectId: id,
-      recipient: customer.email,
+      recipient: recipient.email,
       expiresAt,
       madeAt: askedAt,
     },
   });
-  const letter = questionLetter({
-    laboratory: laboratory?.name ?? "The laboratory",
-    orderNumber,
-    contactName: customer.contactName,
-    link: new URL(`/answer/${token}`, publicUrl).href,
-    expiresOn: isoDay(expiresAt),
+  const compose = ({ name }: Recipient) =>
+    questionLetter({
+      laboratory: laboratory?.name ?? "The laboratory",
+      orderNumber,
+      contactName: name,
+      link: new URL(`/answer/${token}`, publicUrl).href,
+      expiresOn: isoDay(expiresAt),
+    });
+  await writeEach(tx, [recipient], "question", compose, publicUrl, askedAt);
+  return token;
+};
+
+/**
+ * Stores a question, and mails a link that answers it to each who asked for the work; the first answer counts. Answers
+ * the first link's token and the event.
+ */
+export const askQuestion = async (
+  tx: Tx,
+  { orderNumber, sensor, choices, ...asked }: NewQuestion,
+  publicUrl: string,
+): Promise<{ readonly id: string; readonly token: string; readonly event: AuditEvent }> => {
+  const { id } = await tx.question.create({
+    data: { ...asked, sensorId: sensor?.id ?? null, choices: JSON.stringify(choices) },
+    select: { id: true },
   });
-  const mail = { id: randomUUID(), kind: "question" as const, personId: null, digestId: null };
-  await insertMail(tx, { ...mail, recipient: customer.email, ...letter }, publicUrl, askedAt);
+  const { customerId, text } = asked;
+  const tokens: string[] = [];
+  for (const recipient of await orderRecipients(tx, customerId, [orderNumber]))
+    tokens.push(await mailQuestion(tx, { ...asked, id, orderNumber }, recipient, publicUrl));
+  const [token = ""] = tokens;
   const payload = { orderNumber, tag: sensor?.tag ?? "", text, choices: [...choices] };
   return { id, token, event: eventOf(questionEvents.asked, id, payload) };
 };

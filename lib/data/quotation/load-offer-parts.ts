@@ -10,7 +10,6 @@ import { loadOfferedPoints } from "./load-offered-points";
 
 type Known = Omit<OfferParts, "kind" | "number" | "validUntil" | "delivery" | "price"> & {
   readonly price: ComposedPrice;
-  readonly recipient: string;
 };
 
 /** All that an offer or an acknowledgment of an order stands on today. */
@@ -24,7 +23,6 @@ export const loadOfferParts = async (tx: Tx, order: OfferedOrder, now: Date): Pr
       ...{ name: "The laboratory", addressLines: "", contact: "", accreditationText: "", isDemo: false },
     },
     customer,
-    recipient: customer.email,
     order,
     ...(await loadOfferedPoints(tx, order, now)),
     price: composePrice(chargedOrder(order), await loadPrices(tx), on),

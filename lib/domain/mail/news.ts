@@ -2,7 +2,11 @@ import { certificateAmendedLetter } from "./letters/certificate-amended";
 import { certificateReadyLetter } from "./letters/certificate-ready";
 import { certificateReplacedLetter } from "./letters/certificate-replaced";
 import { certificateWithdrawnLetter } from "./letters/certificate-withdrawn";
+import { externalResultReadyLetter } from "./letters/external-result-ready";
+import { holdEndedLetter } from "./letters/hold-ended";
 import { orderAcceptedLetter } from "./letters/order-accepted";
+import { orderCancelledLetter } from "./letters/order-cancelled";
+import { orderChangedLetter } from "./letters/order-changed";
 import type { NewsLetter, OrderNews } from "./letters/order-news";
 import { orderRequestedLetter } from "./letters/order-requested";
 import { promiseChangedLetter } from "./letters/promise-changed";
@@ -25,8 +29,14 @@ const newsOfAction: Readonly<Record<string, readonly News[]>> = {
     { kind: "request-received", to: "customer", compose: requestReceivedLetter },
   ],
   "order.accepted": [{ kind: "order-accepted", to: "customer", compose: orderAcceptedLetter }],
+  "order.changed": [{ kind: "order-changed", to: "customer", compose: orderChangedLetter }],
+  "order.cancelled": [{ kind: "order-cancelled", to: "customer", compose: orderCancelledLetter }],
+  "hold.released": [{ kind: "hold-ended", to: "customer", compose: holdEndedLetter }],
   "sensor.received": [{ kind: "sensors-received", to: "customer", compose: sensorsReceivedLetter }],
   "certificate.signed-off": [{ kind: "certificate-ready", to: "customer", compose: certificateReadyLetter }],
+  "provider.report-accepted": [
+    { kind: "external-result-ready", to: "customer", compose: externalResultReadyLetter },
+  ],
   "certificate.amended": [{ kind: "certificate-amended", to: "customer", compose: certificateAmendedLetter }],
   "certificate.replaced": [
     { kind: "certificate-replaced", to: "customer", compose: certificateReplacedLetter },

@@ -1,7 +1,7 @@
-import { randomUUID } from "node:crypto";
 import { z } from "zod";
 import { hex } from "@/lib/data/hex";
-import { insertMail } from "@/lib/data/mail/mail-store";
+import { orderRecipients, type Recipient } from "@/lib/data/mail/recipients";
+import { writeEach } from "@/lib/data/mail/write-each";
 import { demandOrder } from "@/lib/data/order/demand-order";
 import { loadAgreedOffer } from "@/lib/data/quotation/load-agreed-offer";
 import { loadOfferParts } from "@/lib/data/quotation/load-offer-parts";
@@ -34,7 +34,7 @@ export const acknowledgeOrder = defineOperation({
         code: "wrong-state",
         message: `This order is ${order.state}: only an accepted one is acknowledged. Nothing was sent.`,
       });
-    const { recipient, ...parts } = await loadOfferParts(tx, order, now);
+    const parts = await loadOfferParts(tx, order, now);
     const earlier = await tx.orderDocument.count({ where: { orderId: order.id, kind: "acknowledgment" } });
     const number = `${order.number}-A${earlier + 1}`;
     const composed = composeOffer({
@@ -59,21 +59,16 @@ export const acknowledgeOrder = defineOperation({
       ...made,
     } as const;
     const digest = await insertOrderDocument(tx, paper);
-    const letter = acknowledgmentLetter({
-      contactName: parts.customer.contactName,
-      laboratory: parts.laboratory.name,
-      orderNumber: order.number,
-      promisedOn: order.promisedOn,
-      link: `${new URL(input.publicUrl).origin}/portal/orders/${order.number}`,
-    });
-    const mail = {
-      id: randomUUID(),
-      kind: "acknowledgment",
-      personId: null,
-      recipient,
-      digestId: null,
-    } as const;
-    await insertMail(tx, { ...mail, ...letter }, input.publicUrl, now);
+    const compose = ({ name }: Recipient) =>
+      acknowledgmentLetter({
+        contactName: name,
+        laboratory: parts.laboratory.name,
+        orderNumber: order.number,
+        promisedOn: order.promisedOn,
+        link: `${new URL(input.publicUrl).origin}/portal/orders/${order.number}`,
+      });
+    const recipients = await orderRecipients(tx, order.customerId, [order.number]);
+    await writeEach(tx, recipients, "acknowledgment", compose, input.publicUrl, now);
     const payload = { number, orderNumber: order.number, sha256: hex(digest) };
     return {
       value: { number, orderNumber: order.number },

@@ -1,5 +1,5 @@
-import { randomUUID } from "node:crypto";
-import { insertMail } from "@/lib/data/mail/mail-store";
+import { askerRecipients, type Recipient } from "@/lib/data/mail/recipients";
+import { writeEach } from "@/lib/data/mail/write-each";
 import { findSubject } from "@/lib/data/nonconformity/find-subject";
 import { insertNonconformity } from "@/lib/data/nonconformity/insert-nonconformity";
 import { complaintReceivedLetter } from "@/lib/domain/mail/letters/complaint";
@@ -26,16 +26,16 @@ export const complain = defineOperation({
     const customerId = demandOwn(actor, subject.customerId);
     const by = { openedById: personIdOf(actor), openedAt: now };
     const opened = await insertNonconformity(tx, { kind: "complaint", ...input, subject, ...by });
-    const customer = await tx.customer.findUniqueOrThrow({ where: { id: customerId } });
     const laboratory = await tx.laboratory.findFirst({ select: { name: true } });
-    const letter = complaintReceivedLetter({
-      laboratory: laboratory?.name ?? "The laboratory",
-      contactName: customer.contactName,
-      number: opened.number,
-      link: new URL("/portal", publicUrl).href,
-    });
-    const mail = { id: randomUUID(), kind: "complaint" as const, personId: null, digestId: null };
-    await insertMail(tx, { ...mail, recipient: customer.email, ...letter }, publicUrl, now);
+    const compose = ({ name }: Recipient) =>
+      complaintReceivedLetter({
+        laboratory: laboratory?.name ?? "The laboratory",
+        contactName: name,
+        number: opened.number,
+        link: new URL("/portal", publicUrl).href,
+      });
+    const recipients = await askerRecipients(tx, customerId, [by.openedById]);
+    await writeEach(tx, recipients, "complaint", compose, publicUrl, now);
     return { value: { number: opened.number }, events: [opened.event] };
   },
 });

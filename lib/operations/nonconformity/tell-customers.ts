@@ -1,6 +1,6 @@
-import { randomUUID } from "node:crypto";
 import type { Tx } from "@/lib/data/in-scope";
-import { insertMail } from "@/lib/data/mail/mail-store";
+import { askerRecipients, orderRecipients, type Recipient } from "@/lib/data/mail/recipients";
+import { writeEach } from "@/lib/data/mail/write-each";
 import { enter } from "@/lib/data/nonconformity/enter";
 import { demandStory, type LoadedStory } from "@/lib/data/nonconformity/load-story";
 import { complaintAnsweredLetter } from "@/lib/domain/mail/letters/complaint";
@@ -42,14 +42,15 @@ export const tellCustomers = defineOperation({
     const isComplaint = loaded.row.kind === "complaint";
     const link = new URL("/portal", publicUrl).href;
     for (const { customerId, orders } of told) {
-      const customer = await tx.customer.findUniqueOrThrow({ where: { id: customerId } });
-      const { contactName, email: recipient } = customer;
-      const letter = isComplaint
-        ? complaintAnsweredLetter({ laboratory, contactName, number, link })
-        : nonconformityLetter({ laboratory, contactName, orders, text, link });
-      const kind = isComplaint ? ("complaint" as const) : ("nonconformity" as const);
-      const mail = { id: randomUUID(), kind, personId: null, digestId: null, recipient, ...letter };
-      await insertMail(tx, mail, publicUrl, now);
+      const { openedById } = loaded.row;
+      const recipients = isComplaint
+        ? await askerRecipients(tx, customerId, openedById === null ? [] : [openedById])
+        : await orderRecipients(tx, customerId, orders);
+      const compose = ({ name: contactName }: Recipient) =>
+        isComplaint
+          ? complaintAnsweredLetter({ laboratory, contactName, number, link })
+          : nonconformityLetter({ laboratory, contactName, orders, text, link });
+      await writeEach(tx, recipients, isComplaint ? "complaint" : "nonconformity", compose, publicUrl, now);
     }
     const figures = { told: told.map((one) => ({ customerId: one.customerId, orders: [...one.orders] })) };
     const said = { saidById: personIdOf(actor), saidAt: now };

@@ -1,7 +1,8 @@
-import { randomBytes, randomUUID } from "node:crypto";
+import { randomBytes } from "node:crypto";
 import { insertAgreeLink } from "@/lib/data/agreement/link-store";
 import { hex } from "@/lib/data/hex";
-import { insertMail } from "@/lib/data/mail/mail-store";
+import { orderRecipients, type Recipient } from "@/lib/data/mail/recipients";
+import { writeEach } from "@/lib/data/mail/write-each";
 import { nextNumber } from "@/lib/data/number/next-number";
 import { demandOrder } from "@/lib/data/order/demand-order";
 import { loadOfferParts } from "@/lib/data/quotation/load-offer-parts";
@@ -28,28 +29,40 @@ type Offer = {
   readonly number: string;
   readonly validUntil: string;
   readonly laboratory: string;
-  readonly contactName: string;
-  readonly recipient: string;
   readonly publicUrl: string;
 };
 
 /** The mail with the link: the token is in it and nowhere else; the link lives as long as the offer. */
-const mailOffer = async ({ tx, now }: OperationContext, offer: Offer): Promise<string> => {
+const mailOffer = async (
+  { tx, now }: OperationContext,
+  offer: Offer,
+  recipient: Recipient,
+): Promise<string> => {
   const token = randomBytes(32).toString("base64url");
-  const { order, quotationId, recipient, publicUrl } = offer;
+  const { order, quotationId, publicUrl } = offer;
   const expiresAt = new Date(Date.parse(`${offer.validUntil}T00:00:00Z`) + 86_400_000);
-  await insertAgreeLink(tx, { token, order, quotationId, recipient, expiresAt, madeAt: now });
-  const letter = quotationLetter({
-    contactName: offer.contactName,
-    laboratory: offer.laboratory,
-    orderNumber: order.number,
-    quotationNumber: offer.number,
-    validUntil: offer.validUntil,
-    link: `${new URL(publicUrl).origin}/agree/${token}`,
-  });
-  const mail = { id: randomUUID(), kind: "quotation", personId: null, recipient, digestId: null } as const;
-  await insertMail(tx, { ...mail, ...letter }, publicUrl, now);
+  const link = { token, order, quotationId, recipient: recipient.email, expiresAt, madeAt: now };
+  await insertAgreeLink(tx, link);
+  const compose = ({ name }: Recipient) =>
+    quotationLetter({
+      contactName: name,
+      laboratory: offer.laboratory,
+      orderNumber: order.number,
+      quotationNumber: offer.number,
+      validUntil: offer.validUntil,
+      link: `${new URL(publicUrl).origin}/agree/${token}`,
+    });
+  await writeEach(tx, [recipient], "quotation", compose, publicUrl, now);
   return token;
+};
+
+/** A link of their own to each who is written to; the first answer counts. Answers the first link's token. */
+const mailOffers = async (context: OperationContext, offer: Offer): Promise<string> => {
+  const { customerId, number } = offer.order;
+  const tokens: string[] = [];
+  for (const recipient of await orderRecipients(context.tx, customerId, [number]))
+    tokens.push(await mailOffer(context, offer, recipient));
+  return tokens[0] ?? "";
 };
 
 /** An offer as it goes out: content, number, paper, link and mail in one transaction, or none of them. */
@@ -61,7 +74,7 @@ export const makeQuotation = defineOperation({
     const { actor, now, tx } = context;
     await demandOrder(tx, input.number);
     const order = (await loadOfferedOrder(tx, input.number)) as OfferedOrder;
-    const { recipient, ...parts } = await loadOfferParts(tx, order, now);
+    const parts = await loadOfferParts(tx, order, now);
     demand(decideQuotation(order, parts.price, input.validUntil, isoDay(now)));
     const year = now.getUTCFullYear();
     const number = `Q-${year}-${String(await nextNumber(tx, `quotation-${year}`)).padStart(4, "0")}`;
@@ -88,9 +101,8 @@ export const makeQuotation = defineOperation({
       ...made,
     });
     const { name: laboratory } = parts.laboratory;
-    const { contactName } = parts.customer;
-    const token = await mailOffer(context, {
-      ...{ order, number, validUntil, publicUrl, recipient, laboratory, contactName },
+    const token = await mailOffers(context, {
+      ...{ order, number, validUntil, publicUrl, laboratory },
       quotationId: id,
     });
     const event = eventOf(quotationEvents.made, order.id, {

@@ -1,9 +1,9 @@
-import { randomUUID } from "node:crypto";
 import { insertCustodyEvent } from "@/lib/data/custody/insert-custody-event";
 import { holdsOf } from "@/lib/data/hold/holds-of";
 import type { Tx } from "@/lib/data/in-scope";
 import { loadLaboratory } from "@/lib/data/laboratory/laboratory-store";
-import { insertMail } from "@/lib/data/mail/mail-store";
+import { orderRecipients, type Recipient } from "@/lib/data/mail/recipients";
+import { writeEach } from "@/lib/data/mail/write-each";
 import { nextNumber } from "@/lib/data/number/next-number";
 import { completeFinishedOrder } from "@/lib/data/order/complete-finished-order";
 import { loadOrder } from "@/lib/data/order/load-order";
@@ -48,10 +48,9 @@ const demandParcel = async (tx: Tx, input: ShipInput) => {
   );
   const leaving = demand(decideShipment(sensors, input.tags, holds, input.reason, order.state));
   const ordered = order.lines.reduce((sum, { quantity }) => sum + quantity, 0);
-  const gone = sensors.filter(({ state }) => state === "collected").length + leaving.length;
+  const rest = sensors.filter(({ id }) => !leaving.some((one) => one.id === id));
   const here = rest.filter(({ state }) => state !== "collected").length;
   const toCome = Math.max(0, ordered - countedSensors(sensors).length);
-  const rest = sensors.filter(({ id }) => !leaving.some((one) => one.id === id));
   const finished = rest.filter(({ state }) => state === "issued").length;
   return { order, address, leaving, finished, remaining: here + toCome };
 };
@@ -118,25 +117,19 @@ const tellCustomer = async (
   note: DeliveryNoteContent,
   publicUrl: string,
 ) => {
-  const { email, contactName } = await tx.customer.findUniqueOrThrow({ where: { id: order.customerId } });
-  const letter = shippedLetter({
-    contactName,
-    laboratory: note.laboratory.name,
-    orderNumber: order.number,
-    shipmentNumber: note.number,
-    sensors: note.sensors.length,
-    carrier: note.carrier,
-    reference: note.reference,
-    rest: { remaining: note.remaining, finished: note.finished ?? 0 },
-  });
-  const mail = {
-    id: randomUUID(),
-    kind: "shipped",
-    personId: null,
-    recipient: email,
-    digestId: null,
-  } as const;
-  await insertMail(tx, { ...mail, ...letter }, publicUrl, now);
+  const compose = ({ name }: Recipient) =>
+    shippedLetter({
+      contactName: name,
+      laboratory: note.laboratory.name,
+      orderNumber: order.number,
+      shipmentNumber: note.number,
+      sensors: note.sensors.length,
+      carrier: note.carrier,
+      reference: note.reference,
+      rest: { remaining: note.remaining, finished: note.finished ?? 0 },
+    });
+  const recipients = await orderRecipients(tx, order.customerId, [order.number]);
+  await writeEach(tx, recipients, "shipped", compose, publicUrl, now);
 };
 
 /** Sends sensors of an order back in one parcel: handed over, noted in the custody log, papered and told. */

@@ -1,8 +1,22 @@
 import { afterAll, beforeAll, expect, it } from "vitest";
 import { inScope } from "@/lib/data/in-scope";
+import { askerRecipients } from "@/lib/data/mail/recipients";
 import { configurePublicUrl } from "@/lib/data/public-url";
-import { type FrontDesk, openFrontDesk } from "@/tests/support/front-desk";
-import { accepted, orderInput, received } from "@/tests/support/orders";
+import { acknowledgeOrder } from "@/lib/operations/agreement/acknowledge";
+import { execute } from "@/lib/operations/execute";
+import { placeHoldOn } from "@/lib/operations/hold/place";
+import { releaseHold } from "@/lib/operations/hold/release";
+import { acceptOrder } from "@/lib/operations/order/accept";
+import { cancelOrder } from "@/lib/operations/order/cancel";
+import { changeOrder } from "@/lib/operations/order/change";
+import { takeOverOrder } from "@/lib/operations/order/take-over";
+import { requestWorkInPortal } from "@/lib/operations/portal/request-work";
+import { offerByLinkView } from "@/lib/views/agreement/offer-by-link";
+import { orderFormView } from "@/lib/views/order/order-form";
+import { portalOrderView } from "@/lib/views/portal-orders";
+import { clock, type FrontDesk, openFrontDesk } from "@/tests/support/front-desk";
+import { offered, publicUrl, recordedPrices } from "@/tests/support/offers";
+import { accepted, answers, lineInput, orderInput, received } from "@/tests/support/orders";
 
 let lab: FrontDesk;
 
@@ -46,6 +60,99 @@ it("writes to whoever may order, once an act, and nothing confidential", async (
     expect(body).toContain(`https://lab.example.org/portal/orders/${number}`);
     for (const secret of [...tags, "SN-1", "PO 4711", "Type K"]) expect(body).not.toContain(secret);
   }
+});
+
+it("writes of a cancelled request and of a changed order, the reason in the portal alone", async () => {
+  const kinds = [
+    { ...lineInput, tolerance: "none", quantity: "4", setpoints: "600", temperatureUnit: "C" as const },
+  ];
+  const asked = await execute(requestWorkInPortal, lab.northern.actor, { kinds } as never, clock);
+  const { number } = asked;
+  const cancel = { number, reason: "The furnace is sold" };
+  const written = await writtenBy(() => execute(cancelOrder, lab.frontDesk, cancel, clock));
+  expect(written.map(({ kind, recipient, subject }) => [kind, recipient, subject])).toEqual([
+    ["order-cancelled", "nora.north@example.org", `${number} was cancelled`],
+  ]);
+  expect(written[0]?.body).not.toContain("sold");
+  expect((await portalOrderView(lab.northern.actor, number)).cancelledBecause).toBe(
+    "This order was cancelled: The furnace is sold",
+  );
+
+  const other = await accepted(lab, orderInput(lab.northern.customerId));
+  expect((await portalOrderView(lab.northern.actor, other)).cancelledBecause).toBeNull();
+  const form = await orderFormView(lab.frontDesk, other, clock());
+  const change = { ...form, ...answers, version: form.version, note: "secret wish", reason: "asked for" };
+  const told = await writtenBy(() =>
+    execute(changeOrder, lab.frontDesk, { ...change, agreedWith: "Nora North" } as never, clock),
+  );
+  expect(told.map(({ kind, recipient }) => [kind, recipient])).toEqual([
+    ["order-changed", "nora.north@example.org"],
+  ]);
+  for (const secret of ["secret wish", "asked for"]) expect(told[0]?.body).not.toContain(secret);
+});
+
+it("writes once what stood still is settled, neither what nor why", async () => {
+  const orderNumber = await accepted(lab, orderInput(lab.northern.customerId));
+  const [tag = ""] = await received(lab, orderNumber, "SN-4");
+  const place = { orderNumber, tag, kind: "condition" as const, reason: "tip bent" };
+  const { holdId } = await execute(placeHoldOn, lab.frontDesk, { ...place, publicUrl } as never, clock);
+  const end = { holdId, outcome: "go-on", reason: "straightened", disclaimer: "" };
+  const written = await writtenBy(() => execute(releaseHold, lab.frontDesk, end as never, clock));
+  expect(written.map(({ kind, recipient }) => [kind, recipient])).toEqual([
+    ["hold-ended", "nora.north@example.org"],
+  ]);
+  for (const secret of [tag, "SN-4", "bent", "straightened"])
+    expect(`${written[0]?.subject}${written[0]?.body}`).not.toContain(secret);
+});
+
+it("writes a letter about an order to whoever asked for the work, and to the address on record", async () => {
+  const kinds = [{ ...lineInput, tolerance: "none", setpoints: "600" }];
+  const { number } = await execute(requestWorkInPortal, lab.northern.actor, { kinds } as never, clock);
+  const amended = { ...orderInput(lab.northern.customerId), number, version: 1 };
+  await execute(takeOverOrder, lab.frontDesk, amended, clock);
+  await recordedPrices(lab);
+  const offers = await writtenBy(() => offered(lab, number));
+  expect(offers.map(({ kind, recipient }) => `${kind} ${recipient}`).toSorted()).toEqual([
+    "quotation desk@example.org",
+    "quotation nora.north@example.org",
+  ]);
+  const links = offers.map(({ body }) => /agree\/(\S+)/.exec(body)?.[1] ?? "");
+  expect(new Set(links).size).toBe(2);
+  for (const link of links) expect((await offerByLinkView(link, clock())).kind).toBe("open");
+  await execute(acceptOrder, lab.frontDesk, { ...answers, version: 2, number }, clock);
+  const papers = await writtenBy(() =>
+    execute(acknowledgeOrder, lab.frontDesk, { number, publicUrl }, clock),
+  );
+  const question = { text: "Which end?", choices: ["this", "that"] };
+  const hold = { orderNumber: number, tag: "", kind: "condition", reason: "unclear", question, publicUrl };
+  const asked = await writtenBy(() => execute(placeHoldOn, lab.frontDesk, hold as never, clock));
+  for (const letters of [papers, asked])
+    expect(letters.map(({ recipient }) => recipient).toSorted()).toEqual([
+      "desk@example.org",
+      "nora.north@example.org",
+    ]);
+});
+
+it("writes one letter where the two are one mailbox, and none to whoever has left", async () => {
+  const { actor, customerId } = lab.northern;
+  const personId = actor.kind === "customer" ? actor.personId : "";
+  const recipients = (ids: readonly string[]) =>
+    inScope({ kind: "laboratory" }, async (tx) =>
+      (await askerRecipients(tx, customerId, ids)).map(({ name, email }) => [name, email]),
+    );
+  const record = ["Nora North", "desk@example.org"];
+  expect(await recipients([personId])).toEqual([["Nora North", "nora.north@example.org"], record]);
+  // Somebody of the laboratory, or of another customer, asked for nothing.
+  const { frontDesk, southern } = lab;
+  const others = [frontDesk, southern.actor].flatMap((one) => ("personId" in one ? [one.personId] : []));
+  expect(await recipients(others)).toEqual([record]);
+  const email = (to: string) =>
+    inScope({ kind: "laboratory" }, (tx) =>
+      tx.person.update({ where: { id: personId }, data: { email: to } }),
+    );
+  await email("desk@example.org");
+  expect(await recipients([personId])).toEqual([["Nora North", "desk@example.org"]]);
+  await email("nora.north@example.org");
 });
 
 it("writes to the address on record where nobody has an account", async () => {

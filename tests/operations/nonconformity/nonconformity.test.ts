@@ -170,7 +170,10 @@ describe("a complaint", () => {
     const { number } = await execute(complain, world.people.north, about(order), signClock);
     const mails = () =>
       inScope(laboratory, (tx) => tx.mailMessage.findMany({ where: { kind: "complaint" } }));
-    expect((await mails()).map(({ subject }) => subject)).toEqual([`We have your complaint, ${number}`]);
+    // Whoever complains has an account; the address on record hears of it too.
+    const subject = `We have your complaint, ${number}`;
+    expect((await mails()).map((mail) => mail.subject)).toEqual([subject, subject]);
+    expect((await mails()).map(({ personId }) => personId !== null).toSorted()).toEqual([false, true]);
 
     await execute(stateEffect, world.people.quality, await which(number), signClock);
     for (const kind of ["correction", "cause", "corrective-action"] as const)

@@ -13,7 +13,7 @@ export function CancelOrder({ number }: { readonly number: string }) {
         <TextField
           name="reason"
           label="Why"
-          hint="It stands in the audit log. Do not name people."
+          hint="The customer is told by mail, and reads this in the portal; it stands in the audit log. Do not name people."
           maxLength={400}
         />
         <div className="form-actions">

@@ -76,7 +76,7 @@ export default async function QuotationPage({ params, searchParams }: Props) {
       {view.mayOffer ? (
         <Section
           title="Make an offer"
-          note="It is mailed to the customer’s contact. A later one replaces it."
+          note="It is mailed to whoever asked for the work and to the customer’s contact. A later one replaces it."
         >
           <MakeOfferForm view={view} />
         </Section>

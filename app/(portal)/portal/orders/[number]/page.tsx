@@ -45,7 +45,7 @@ export default async function PortalOrderPage({ params, searchParams }: Props) {
         <Thread
           label={`Progress of order ${order.number}`}
           beads={order.progress.steps}
-          next={order.progress.next}
+          next={order.cancelledBecause ?? order.progress.next}
         />
       }
       actions={

@@ -16,7 +16,7 @@ export default {
     "libxml2-wasm",
   ],
   experimental: {
-    serverActions: { bodySizeLimit: "5mb" },
+    serverActions: { bodySizeLimit: "10mb" },
     // `forbidden()`: a page a person's roles do not allow answers 403 with app/forbidden.tsx.
     authInterrupts: true,
   },

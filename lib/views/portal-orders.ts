@@ -3,16 +3,18 @@ import type { Tx } from "@/lib/data/in-scope";
 import { certificatesOfSensors } from "@/lib/data/parts/certificates-of-sensors";
 import { type AsideSensors, asideSensors } from "@/lib/data/portal/aside-sensors";
 import { loadOpenQuestions } from "@/lib/data/portal/open-questions";
+import { countedReports, type ProviderReport } from "@/lib/data/provider/report-store";
 import { orderSensorStates } from "@/lib/data/sql/order-sensor-states";
 import type { Standing } from "@/lib/domain/certificate/standing";
 import { besideAnchor, cutPage, portalPageSize, turnOf } from "@/lib/domain/list/page";
 import { cancellationIn } from "@/lib/domain/order/cancellation";
-import { orderProgress, plainSensorStates } from "@/lib/domain/order/progress";
+import { orderProgress } from "@/lib/domain/order/progress";
 import { tolerancePhrase } from "@/lib/domain/order/tolerance-phrase";
 import { isOrderState } from "@/lib/domain/order/transitions";
 import { isSensorState } from "@/lib/domain/sensor/transitions";
 import type { Actor } from "@/lib/domain/staff/actor";
 import { may } from "@/lib/domain/staff/permissions";
+import { externalOf, whereOf } from "./portal/external-result";
 import { answer, found } from "./view";
 
 const include = {
@@ -94,6 +96,12 @@ const wholeSummaryOf = (row: Row) =>
     row.lines.flatMap((line) => line.sensors.map(({ state }) => state)),
   );
 
+type Shown = {
+  readonly isSubcontracted: boolean;
+  readonly report: ProviderReport | undefined;
+  readonly aside: AsideSensors;
+};
+
 const sensorOf = (
   sensor: Row["lines"][number]["sensors"][number],
   certificates: readonly {
@@ -102,7 +110,7 @@ const sensorOf = (
     readonly token: string;
     readonly standing: Standing;
   }[],
-  aside: AsideSensors,
+  { aside, isSubcontracted, report }: Shown,
 ) => ({
   tag: sensor.tag,
   serial: sensor.serial,
@@ -112,9 +120,8 @@ const sensorOf = (
     ? "Stands still until something is settled"
     : aside.goingBack.has(sensor.id)
       ? "Not measured, goes back to you"
-      : isSensorState(sensor.state)
-        ? plainSensorStates[sensor.state]
-        : "",
+      : whereOf(sensor.state, isSubcontracted),
+  external: externalOf(report),
   /** What was found when it came: empty where it came as described. */
   remark: sensor.intake?.condition === "deviates" ? sensor.intake.conditionNote : "",
   certificates: certificates
@@ -191,11 +198,18 @@ export const portalOrderView = (actor: Actor, number: string) =>
     const aside = await asideSensors(tx, row.id, sensors);
     const counted = withoutReplaced(row, aside);
     const notes = await notesOf(tx, row.id);
+    const reports = await countedReports(tx, ids);
     return {
       ...wholeSummaryOf(counted),
       counts: countsOf(counted, aside),
       lines: row.lines.map(lineOf),
-      sensors: sensors.map((sensor) => sensorOf(sensor, shown, aside)),
+      sensors: row.lines.flatMap((line) =>
+        line.sensors.map((sensor) =>
+          sensorOf(sensor, shown, {
+            ...{ aside, report: reports.get(sensor.id), isSubcontracted: line.providerId !== null },
+          }),
+        ),
+      ),
       questions: (await loadOpenQuestions(tx, { orderId: row.id })).map(({ id, text, choices, serial }) => ({
         ...{ id, text, choices, serial },
       })),

@@ -1,6 +1,7 @@
 import type { Tx } from "@/lib/data/in-scope";
 import { loadInvoiceAddress } from "@/lib/data/invoicing/load-invoice-address";
 import { loadPrices } from "@/lib/data/price/price-store";
+import { countedReports } from "@/lib/data/provider/report-store";
 import { loadAgreedOffer } from "@/lib/data/quotation/load-agreed-offer";
 import { loadOfferedOrder } from "@/lib/data/quotation/load-offered-order";
 import { sha256Hex } from "@/lib/data/sha256-hex";
@@ -46,7 +47,8 @@ const finishedOf = async (tx: Tx, order: OfferedOrder): Promise<ReadonlySet<stri
     where: { sensorId: { in: ids } },
     select: { sensorId: true },
   });
-  return new Set([...own, ...parts].map(({ sensorId }) => sensorId));
+  const external = await countedReports(tx, ids);
+  return new Set([...[...own, ...parts].map(({ sensorId }) => sensorId), ...external.keys()]);
 };
 
 const chargeableOf = async (

@@ -1,8 +1,11 @@
 import { asSetKind } from "@/lib/domain/parts/decide-set";
+import type { ExternalFacts } from "@/lib/domain/parts/external-parts";
 import { asMeasuredSets } from "@/lib/domain/parts/measured-sets";
 import type { PartLoad, SensorFacts } from "@/lib/domain/parts/parts-of";
 import type { HandBack } from "@/lib/domain/sensor/hand-back";
+import { withStandings } from "../certificate/with-standings";
 import type { Tx } from "../in-scope";
+import { externalOf } from "./external-of";
 
 const loadRuns = async (tx: Tx, sensorIds: readonly string[]) => {
   const places = await tx.loadPlace.findMany({
@@ -33,10 +36,13 @@ const loadOutcomes = async (tx: Tx, sensorIds: readonly string[], places: Places
     where: of,
     select: { certificateId: true, sensorId: true, runId: true },
   });
-  const own = await tx.certificate.findMany({
+  const rows = await tx.certificate.findMany({
     where: { OR: [of, { id: { in: parts.map(({ certificateId }) => certificateId) } }] },
     select: { id: true, number: true, sensorId: true, runId: true },
+    orderBy: { number: "asc" },
   });
+  // What counts first, and the latest of it: an amended one gives way to its successor.
+  const own = await withStandings(tx, rows);
   return {
     results: results.filter(({ runId, evaluation }) => last.get(runId) === evaluation.sequence),
     decisions: await tx.reviewDecision.findMany({
@@ -47,12 +53,14 @@ const loadOutcomes = async (tx: Tx, sensorIds: readonly string[], places: Places
       },
       orderBy: { id: "asc" },
     }),
-    certificateOf: (sensorId: string, runId: string): string | null => {
-      const part = parts.find((one) => one.sensorId === sensorId && one.runId === runId);
+    certificateOf: (sensorId: string, runId: string) => {
+      const told = parts.filter((one) => one.sensorId === sensorId && one.runId === runId);
       return (
         own.find(
-          (one) => one.id === part?.certificateId || (one.sensorId === sensorId && one.runId === runId),
-        )?.number ?? null
+          (one) =>
+            told.some(({ certificateId }) => certificateId === one.id) ||
+            (one.sensorId === sensorId && one.runId === runId),
+        ) ?? null
       );
     },
   };
@@ -64,6 +72,7 @@ const loadOf = (place: Places[number], sensorId: string, outcomes: Outcomes): Pa
   const { run } = place;
   const celsius = new Map(run.setpoints.map((setpoint) => [setpoint.id, setpoint.celsius]));
   const left = outcomes.decisions.findLast((one) => one.sensorId === sensorId && one.runId === run.id);
+  const certificate = outcomes.certificateOf(sensorId, run.id);
   return {
     run: run.number,
     runState: run.state,
@@ -76,7 +85,8 @@ const loadOf = (place: Places[number], sensorId: string, outcomes: Outcomes): Pa
         state: result.state as "measured" | "invalid" | "not-reached",
       })),
     left: left ? (left.decision as "kept" | "put-back") : null,
-    certificate: outcomes.certificateOf(sensorId, run.id),
+    certificate: certificate?.number ?? null,
+    isWithdrawn: certificate?.standing.kind === "withdrawn",
   };
 };
 
@@ -99,6 +109,7 @@ export const loadSensorFacts = async (tx: Tx, orderNumber: string, held: Held) =
     where: { sensorId: { in: ids } },
     select: { sensorId: true },
   });
+  const external: ReadonlyMap<string, ExternalFacts> = await externalOf(tx, lines);
   return lines.map((line) => ({
     position: line.position,
     unit: line.temperatureUnit === "F" ? ("°F" as const) : ("°C" as const),
@@ -113,6 +124,7 @@ export const loadSensorFacts = async (tx: Tx, orderNumber: string, held: Held) =
         isHeld: held.ids.has(sensor.id),
         handBack: held.handBacks.get(sensor.id) ?? null,
         setpoints: line.setpoints.map(({ typed, celsius }) => ({ typed, celsius })),
+        ...(external.has(sensor.id) ? { external: external.get(sensor.id) as ExternalFacts } : {}),
         loads: places
           .filter(({ sensorId }) => sensorId === sensor.id)
           .map((place) => loadOf(place, sensor.id, outcomes)),

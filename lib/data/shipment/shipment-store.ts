@@ -1,5 +1,6 @@
 import type { Tx } from "@/lib/data/in-scope";
 import { certificatesOfSensors } from "@/lib/data/parts/certificates-of-sensors";
+import { countedReports } from "@/lib/data/provider/report-store";
 import { addressBlock } from "@/lib/domain/customer/address-block";
 
 type NewShipment = {
@@ -49,7 +50,7 @@ export const listDeliveryAddresses = (tx: Tx, customerId: string, chosenId: stri
     select: { id: true, title: true, addressLines: true },
   });
 
-/** Numbers of the certificates of each sensor. */
+/** Numbers of the certificates of each sensor; a provider's own with its name. */
 export const loadCertificateNumbers = async (
   tx: Tx,
   sensorIds: readonly string[],
@@ -57,5 +58,7 @@ export const loadCertificateNumbers = async (
   const rows = await certificatesOfSensors(tx, sensorIds);
   const found = new Map<string, string[]>();
   for (const { sensorId, number } of rows) found.set(sensorId, [...(found.get(sensorId) ?? []), number]);
+  for (const [sensorId, { certificate, providerName }] of await countedReports(tx, sensorIds))
+    found.set(sensorId, [...(found.get(sensorId) ?? []), `${certificate} by ${providerName}`]);
   return found;
 };

@@ -1,4 +1,4 @@
-/** As large as a scanned certificate of some pages; with a little room, the limit of a form in next.config.mjs. */
+/** As large as a scanned certificate of some pages; a form may bring more (next.config.mjs). */
 export const documentLimitBytes = 4 * 1024 * 1024;
 
 export type DocumentType = "application/pdf" | "application/xml" | "image/png" | "image/jpeg";

@@ -1,6 +1,7 @@
 import type { MeasuredSets } from "../order/options";
 import type { HandBack } from "../sensor/hand-back";
 import { type SetKind, setKinds } from "./decide-set";
+import { type ExternalFacts, externalPart, nextOfExternal } from "./external-parts";
 import { isSameSetpoint } from "./same-setpoint";
 
 /** Where one sensor of an order stands at one setpoint. */
@@ -14,6 +15,7 @@ export const partStates = [
   "kept",
   "set-aside",
   "reported",
+  "withdrawn",
 ] as const;
 export type PartState = (typeof partStates)[number];
 
@@ -32,6 +34,8 @@ export type PartLoad = {
   readonly left: "kept" | "put-back" | null;
   /** The certificate that reports this measurement. */
   readonly certificate: string | null;
+  /** That certificate is withdrawn: its results are not to be used. */
+  readonly isWithdrawn?: boolean;
 };
 
 export type SensorFacts = {
@@ -45,12 +49,16 @@ export type SensorFacts = {
   readonly handBack: HandBack | null;
   readonly setpoints: readonly { readonly typed: string; readonly celsius: number }[];
   readonly loads: readonly PartLoad[];
+  /** Where its line is subcontracted; left out: done here. */
+  readonly external?: ExternalFacts;
 };
 
 export type Part = {
   readonly state: PartState;
   readonly run: string | null;
   readonly certificate: string | null;
+  /** The external provider that measured it; left out: measured here. */
+  readonly by?: string;
 };
 export type SensorParts = {
   readonly tag: string;
@@ -62,7 +70,11 @@ export type SensorParts = {
 const stateIn = (load: PartLoad, celsius: number): PartState => {
   const result = load.results.find((one) => isSameSetpoint(one.celsius, celsius));
   if (load.certificate !== null)
-    return result?.state === "measured" ? "reported" : (result?.state ?? "not-reached");
+    return result?.state === "measured"
+      ? load.isWithdrawn
+        ? "withdrawn"
+        : "reported"
+      : (result?.state ?? "not-reached");
   if (load.left === "put-back") return "set-aside";
   if (!result) return "planned";
   if (result.state !== "measured") return result.state;
@@ -94,11 +106,22 @@ const handBackNext: Readonly<Record<HandBack, string>> = {
   cancelled: "Not measured, its order is cancelled: send it back.",
 };
 
+/** What it has is withdrawn, and nothing else was reported of it. */
+const isWithdrawn = (rows: SensorParts["rows"]): boolean => {
+  const states = rows.flatMap(({ cells }) => cells.map(({ state }) => state));
+  return states.includes("withdrawn") && !states.includes("reported");
+};
+
 const nextOf = (facts: SensorFacts, rows: SensorParts["rows"]): string => {
   const { state } = facts;
   if (state === "collected") return "Handed back.";
-  if (facts.handBack !== null) return handBackNext[facts.handBack];
+  const external = facts.external ? nextOfExternal(facts.external, state) : null;
+  if (state === "issued" && isWithdrawn(rows))
+    return "Its certificate is withdrawn: agree with the customer before it goes back.";
+  if (facts.handBack !== null)
+    return facts.handBack === "certified" && external ? external : handBackNext[facts.handBack];
   if (facts.isHeld) return "On hold: settle what keeps it.";
+  if (external && state === "received") return external;
   if (state === "in-review") return "Waits for the signatory.";
   if (state !== "received") return "In a run: measure, evaluate and submit it.";
   const received = rows.find(({ set }) => set === "as-received");
@@ -115,7 +138,9 @@ export const partsOf = (sensors: readonly SensorFacts[]): readonly SensorParts[]
   sensors.map((facts) => {
     const rows = setsOf(facts.sets).map((set) => ({
       set,
-      cells: facts.setpoints.map(({ celsius }) => partAt(facts, set, celsius)),
+      cells: facts.setpoints.map(({ celsius }) =>
+        facts.external ? externalPart(facts.external, celsius) : partAt(facts, set, celsius),
+      ),
     }));
     return { tag: facts.tag, serial: facts.serial, rows, next: nextOf(facts, rows) };
   });

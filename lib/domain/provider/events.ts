@@ -5,6 +5,8 @@ import { equipmentKinds } from "../equipment/types";
 import { providerRouteLabels } from "./labels";
 import { providerRoutes } from "./types";
 
+const report = { sensor: z.string(), provider: z.string(), certificate: z.string() };
+
 /** Facts about who calibrates for the laboratory; gathered in `domain/audit/events`. */
 export const providerEvents = {
   recorded: defineEvent({
@@ -31,5 +33,26 @@ export const providerEvents = {
     entityKind: "provider",
     payload: z.strictObject({ name: z.string(), reason: z.string() }),
     sentence: ({ name, reason }) => `suspended ${name}, because: ${reason}`,
+  }),
+  reportRecorded: defineEvent({
+    action: "provider.report-recorded",
+    entityKind: "sensor",
+    payload: z.strictObject({ ...report, issuedOn: z.iso.date(), correction: z.string() }),
+    sentence: (p) =>
+      `recorded certificate ${p.certificate} of ${p.issuedOn} by ${p.provider} for sensor ${p.sensor}${p.correction === "" ? "" : `, as a correction: ${p.correction}`}`,
+  }),
+  reportAccepted: defineEvent({
+    action: "provider.report-accepted",
+    entityKind: "sensor",
+    payload: z.strictObject({ ...report, orderNumber: z.string(), correction: z.string() }),
+    sentence: (p) =>
+      `held the record of sensor ${p.sensor} against certificate ${p.certificate} by ${p.provider} and accepted it${p.correction === "" ? "" : " as a correction"}`,
+  }),
+  reportRejected: defineEvent({
+    action: "provider.report-rejected",
+    entityKind: "sensor",
+    payload: z.strictObject({ ...report, reason: z.string() }),
+    sentence: (p) =>
+      `rejected the record of sensor ${p.sensor} from certificate ${p.certificate} by ${p.provider}, because: ${p.reason}`,
   }),
 } as const;

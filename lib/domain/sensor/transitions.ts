@@ -12,10 +12,10 @@ export type SensorState = (typeof sensorStates)[number];
 
 /**
  * Forward along the thread, back where work is returned or a run falls away, and out at any moment before loading:
- * a customer may want a sensor back uncalibrated.
+ * a customer may want a sensor back uncalibrated. Straight to issued goes what an external provider measured.
  */
 const next = {
-  received: ["loaded", "collected"],
+  received: ["loaded", "issued", "collected"],
   loaded: ["measured", "received"],
   measured: ["evaluated", "received"],
   evaluated: ["in-review", "measured", "received"],

@@ -46,6 +46,10 @@ export const permissions = {
   "calibration.accept": ["signatory", "quality-manager"],
   /** Whom the laboratory buys calibrations from, ISO/IEC 17025 6.6.2. */
   "provider.record": ["quality-manager"],
+  /** What an external provider measured of a customer's sensor, from its certificate, ISO/IEC 17025 7.8.2.1 p. */
+  "provider-report.record": ["front-desk", "technician", "quality-manager"],
+  /** By a person who did not record it. */
+  "provider-report.decide": ["signatory", "quality-manager"],
   "furnace.record": ["technician", "quality-manager"],
   /** Of a characterisation or an inhomogeneity test, by a person who did not measure it. */
   "furnace.accept": ["signatory", "quality-manager"],

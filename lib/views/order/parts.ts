@@ -58,7 +58,11 @@ export const customerPartsView = async (actor: Actor, number: string) => {
       serial,
       rows: rows.map(({ label, cells }) => ({
         label,
-        cells: cells.map(({ state, certificate }) => ({ state, label: plainPartLabels[state], certificate })),
+        cells: cells.map(({ state, certificate, by }) => ({
+          state,
+          label: by ? `Measured by ${by}` : plainPartLabels[state],
+          certificate,
+        })),
       })),
     })),
   }));

@@ -5,6 +5,7 @@ import { openQuestionsOf } from "@/lib/data/hold/open-questions";
 import type { Tx } from "@/lib/data/in-scope";
 import { photosOf } from "@/lib/data/intake/photo-store";
 import { certificatesOfSensors } from "@/lib/data/parts/certificates-of-sensors";
+import { externalOf } from "@/lib/data/parts/external-of";
 import { lastMove } from "@/lib/data/sensor/last-move";
 import { readLastResults, readRunsOfSensor, readSensor } from "@/lib/data/sensor/read-sensor";
 import { readStoredPoint } from "@/lib/domain/evidence/read-stored-point";
@@ -14,7 +15,9 @@ import { defaultIntakePolicy } from "@/lib/domain/intake/policy";
 import { type Protection, protectionLabels } from "@/lib/domain/order/labels";
 import { tolerancePhrase } from "@/lib/domain/order/tolerance-phrase";
 import type { OrderState } from "@/lib/domain/order/transitions";
+import { nextOfExternal } from "@/lib/domain/parts/external-parts";
 import { readBuild } from "@/lib/domain/sensor/build";
+import { externalThread } from "@/lib/domain/sensor/external-thread";
 import { handBackOf } from "@/lib/domain/sensor/hand-back";
 import { intakeFindings } from "@/lib/domain/sensor/intake-findings";
 import {
@@ -106,8 +109,13 @@ export const sensorView = (actor: Actor, tag: string) =>
       tx,
       holds.map(({ holdId }) => holdId),
     );
+    const external = (
+      await externalOf(tx, [{ providerId: row.line.providerId, sensors: [{ id: row.id }] }])
+    ).get(row.id);
+    const isTheirTurn = external && state === "received" && holds.length === 0 && order.state === "accepted";
     return {
       tag: row.tag,
+      isExternal: external !== undefined,
       serial: row.serial,
       typeLetter: row.typeLetter,
       construction: row.construction,
@@ -135,12 +143,19 @@ export const sensorView = (actor: Actor, tag: string) =>
         ...{ number, standing },
         signedAt: signedAt.toISOString(),
       })),
-      thread: sensorThread(state, state === "collected" && certificates.length === 0),
-      next: nextOfSensor(
-        state,
-        holds.map(({ holdId, isToBeReturned }) => ({ isToBeReturned, isAnswerOpen: unanswered.has(holdId) })),
-        order.state as OrderState,
-      ),
+      thread: external
+        ? externalThread(state, external)
+        : sensorThread(state, state === "collected" && certificates.length === 0),
+      next: isTheirTurn
+        ? nextOfExternal(external, state)
+        : nextOfSensor(
+            state,
+            holds.map(({ holdId, isToBeReturned }) => ({
+              isToBeReturned,
+              isAnswerOpen: unanswered.has(holdId),
+            })),
+            order.state as OrderState,
+          ),
       handBack: handBackOf({ state, orderState: order.state, holds }),
       last: await lastMove(tx, [row.id]),
       history,

@@ -35,6 +35,8 @@ const expected: Readonly<Record<Permission, readonly Role[]>> = {
   "calibration.record": [q],
   "calibration.accept": [s, q],
   "provider.record": [q],
+  "provider-report.record": [d, t, q],
+  "provider-report.decide": [s, q],
   "furnace.record": [t, q],
   "furnace.accept": [s, q],
   "run.perform": [t],

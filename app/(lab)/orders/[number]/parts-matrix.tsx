@@ -18,11 +18,19 @@ const marks: Readonly<Record<PartState, readonly [ShapeName, Tone]>> = {
   kept: ["disc", "plain"],
   "set-aside": ["half-square", "watch"],
   reported: ["disc", "good"],
+  withdrawn: ["square", "bad"],
 };
 
 function Cell({ part }: { readonly part: Part }) {
   const [shape, tone] = marks[part.state];
-  const mark = <StateMark state={part.state} label={partLabels[part.state]} shape={shape} tone={tone} />;
+  const mark = (
+    <StateMark
+      state={part.state}
+      label={part.by ? `Reported by ${part.by}` : partLabels[part.state]}
+      shape={shape}
+      tone={tone}
+    />
+  );
   if (part.certificate) return <Link href={`/certificates/${part.certificate}`}>{mark}</Link>;
   return part.run ? (
     <Link href={`/runs/${part.run}`} title={`Run ${part.run}`}>

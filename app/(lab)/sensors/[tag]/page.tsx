@@ -1,11 +1,9 @@
 import Link from "next/link";
 import { Breadcrumb } from "@/app/_ui/breadcrumb";
-import { CertificateName } from "@/app/_ui/certificate-name";
 import { FieldList } from "@/app/_ui/field-list";
 import { Page } from "@/app/_ui/page";
 import { Section } from "@/app/_ui/section";
 import { StateMark } from "@/app/_ui/state-mark";
-import { Timestamp } from "@/app/_ui/timestamp";
 import { TypeLetter } from "@/app/_ui/type-letter";
 import { sensorView, type SensorPage as View } from "@/lib/views/sensor/sensor";
 import { requireStaff } from "@/lib/web/auth";
@@ -21,6 +19,8 @@ import { BuildSection } from "./build-section";
 import { HandBack } from "./hand-back";
 import { IntakeFacts } from "./intake-facts";
 import { Photos } from "./photos";
+import { ProviderSection } from "./provider-section";
+import { RunsAndCertificates } from "./runs-and-certificates";
 import { SensorResults } from "./sensor-results";
 import { SensorThread } from "./sensor-thread";
 
@@ -75,29 +75,11 @@ export default async function SensorPage({ params }: Props) {
       </Section>
       {sensor.intake ? <IntakeFacts intake={sensor.intake} /> : null}
       <Photos sensor={sensor} />
+      <ProviderSection actor={actor} tag={sensor.tag} />
       <AnnealSection actor={actor} tag={sensor.tag} />
       <BuildSection sensor={sensor} />
       <SensorResults sensor={sensor} />
-      <Section title="Runs and certificates">
-        {sensor.runs.length + sensor.certificates.length === 0 ? (
-          <p className="quiet">Not loaded yet. A technician plans a run and places the sensor in its load.</p>
-        ) : (
-          <ul className="list">
-            {sensor.certificates.map(({ number, signedAt, standing }) => (
-              <li key={number}>
-                Certificate <CertificateName number={number} standing={standing} />, signed off{" "}
-                <Timestamp at={signedAt} precision="day" />
-              </li>
-            ))}
-            {sensor.runs.map((run) => (
-              <li key={run.number}>
-                Run <Link href={`/runs/${run.number}`}>{run.number}</Link>, place {run.place}, channel{" "}
-                {run.channel}
-              </li>
-            ))}
-          </ul>
-        )}
-      </Section>
+      <RunsAndCertificates sensor={sensor} />
       <CustodySection actor={actor} tag={sensor.tag} />
       <Section title="History" id="history">
         <HistoryList entries={sensor.history} />

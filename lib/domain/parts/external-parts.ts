@@ -1,0 +1,28 @@
+import type { Part } from "./parts-of";
+import { isSameSetpoint } from "./same-setpoint";
+
+/** Of a sensor whose line an external provider does: how far its certificate is here. */
+export type ExternalFacts = {
+  readonly provider: string;
+  readonly isWaitingForSecond: boolean;
+  /** The record that counts: its certificate, and the ordered setpoints it answers. */
+  readonly report: { readonly certificate: string; readonly celsius: readonly number[] } | null;
+};
+
+export const externalPart = ({ provider, report }: ExternalFacts, celsius: number): Part => {
+  const none = { run: null, certificate: null };
+  if (report === null) return { state: "waiting", ...none };
+  return report.celsius.some((one) => isSameSetpoint(one, celsius))
+    ? { state: "reported", ...none, by: provider }
+    : { state: "not-reached", ...none };
+};
+
+/** Whose turn it is while no hold keeps it. */
+export const nextOfExternal = (external: ExternalFacts, state: string): string => {
+  const { provider, report } = external;
+  if (external.isWaitingForSecond)
+    return `A second person holds the record against ${provider}'s certificate.`;
+  if (report !== null && state === "issued")
+    return `Measured by ${provider}, certificate ${report.certificate}: send it back.`;
+  return `${provider} measures it: send it there, then record their certificate on its page.`;
+};

@@ -33,6 +33,7 @@ export const someColumn = {
   order_review: "answers = '[]'",
   order_note: "text = 'x'",
   order_difference: "text = 'x'",
+  roll_agreement: "text = 'x'",
   order_difference_settlement: "text = 'x'",
   order_change: "reason = 'x'",
   order_change_acknowledgment: "acknowledged_at = now()",

@@ -50,6 +50,10 @@ const makeContract = async (admin: pg.Client, insert: Insert, on: Customers): Pr
   const differenceId = await insert(admin, "order_difference", { ...whose, ...raised });
   const settled = { text: "1100 °C", agreed_with: "C", settled_by_id: on.technicianId, settled_at: now };
   await insert(admin, "order_difference_settlement", { difference_id: differenceId, ...mine, ...settled });
+  await insert(admin, "roll_agreement", {
+    ...{ ...whose, lot: "L7", roll: "3", agreed_with: "C", text: "mail of 2 March" },
+    ...{ recorded_by_id: on.technicianId, recorded_at: now },
+  });
   const change = { sequence: 1, reason: "r", agreed_with: "C", before: "{}", after: "{}" };
   const changeId = await insert(admin, "order_change", {
     ...whose,

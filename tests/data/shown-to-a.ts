@@ -63,6 +63,7 @@ export const shownToA = {
   order_note: 1,
   order_difference: 1,
   order_difference_settlement: 1,
+  roll_agreement: 1,
   order_change: 1,
   order_change_acknowledgment: 0,
   price_item: 0,

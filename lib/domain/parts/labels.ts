@@ -10,6 +10,7 @@ export const partLabels: Readonly<Record<PartState, string>> = {
   kept: "Kept",
   "set-aside": "Set aside",
   reported: "Reported",
+  withdrawn: "Withdrawn",
 };
 
 /** The same, said to the customer. */
@@ -23,4 +24,5 @@ export const plainPartLabels: Readonly<Record<PartState, string>> = {
   kept: "Measured",
   "set-aside": "To be measured again",
   reported: "On the certificate",
+  withdrawn: "Certificate withdrawn: not to be used",
 };

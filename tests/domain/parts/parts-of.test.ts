@@ -44,6 +44,11 @@ describe("the state of a sensor at a setpoint", () => {
     ["kept", [load({ results: measured, left: "kept" })], ["kept", "invalid"]],
     ["set aside", [load({ results: measured, left: "put-back" })], ["set-aside", "set-aside"]],
     ["reported", [load({ results: measured, certificate: "C-1" })], ["reported", "invalid"]],
+    [
+      "withdrawn",
+      [load({ results: measured, certificate: "C-1", isWithdrawn: true })],
+      ["withdrawn", "invalid"],
+    ],
     ["abandoned", [load({ results: measured, runState: "abandoned" })], ["waiting", "waiting"]],
     ["of another setpoint", [load({ setpointsCelsius: [600.004] })], ["planned", "waiting"]],
   ] as const)("%s", (_, loads, expected) => {
@@ -80,7 +85,14 @@ describe("what comes next for a sensor", () => {
     [[load({ left: "put-back" })], {}, "Plan another run: its earlier results were set aside."],
     [[load()], { state: "loaded" }, "In a run: measure, evaluate and submit it."],
     [[load()], { state: "in-review" }, "Waits for the signatory."],
-    [[load()], { state: "issued" }, "Certified: send it back."],
+    [[], { handBack: "unmeasured", isHeld: true }, "Not measured, by the end of its hold: send it back."],
+    [[], { handBack: "cancelled" }, "Not measured, its order is cancelled: send it back."],
+    [[load()], { state: "issued", handBack: "certified" }, "Certified: send it back."],
+    [
+      [load({ results: measured, certificate: "C-1", isWithdrawn: true })],
+      { state: "issued", handBack: "certified" },
+      "Its certificate is withdrawn: agree with the customer before it goes back.",
+    ],
     [[load()], { state: "collected" }, "Handed back."],
   ] as const)("%#", (loads, change, expected) => {
     expect(nextOf(loads, change)).toBe(expected);

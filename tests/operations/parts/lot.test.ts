@@ -1,11 +1,14 @@
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { closeDatabase, configureDatabase } from "@/lib/data/client";
 import { signOff } from "@/lib/operations/certificate/sign-off";
+import { withdrawCertificate } from "@/lib/operations/certificate/withdraw";
 import { execute } from "@/lib/operations/execute";
+import { storageView } from "@/lib/views/custody/storage";
 import { orderPartsView } from "@/lib/views/order/parts";
 import { buildRun } from "../../support/build-run";
 import { buildWorld, type World } from "../../support/build-world";
 import { type TestDatabase, testDatabase } from "../../support/database";
+import { issueAllNow } from "../../support/issue-now";
 import { contentOf, rederived, runState, shift, stateOf } from "../../support/parts-seen";
 import { openForSigners, reviewedHash, signClock, signingAct } from "../../support/sign-run";
 
@@ -66,6 +69,23 @@ describe("one certificate for a lot", () => {
     const [line] = await orderPartsView(world.people.desk, built.orders[0]!.number);
     expect(line!.sensors.flatMap(({ rows }) => rows[0]!.cells.map(({ certificate }) => certificate))).toEqual(
       Array.from({ length: 6 }, () => certificates[0]!.number),
+    );
+    // Each of the lot is kept too long once, whichever the certificate is filed under.
+    const later = new Date(signClock().getTime() + 40 * 86_400_000);
+    const { kept } = await storageView(world.people.desk, later);
+    const number = built.orders[0]!.number;
+    expect(kept.filter(({ orderNumber }) => orderNumber === number).map(({ tag }) => tag)).toEqual(
+      built.sensors.map(({ tag }) => tag),
+    );
+    // A withdrawal is seen at every sensor and setpoint it spoke of, with the way to it.
+    await issueAllNow();
+    const because = { certificateId: certificates[0]!.id, reason: "Another lot was in the furnace." };
+    await execute(withdrawCertificate, world.people.quality, because, signClock);
+    const [ended] = await orderPartsView(world.people.desk, number);
+    expect(ended!.sensors.flatMap(({ rows }) => rows[0]!.cells)).toEqual(
+      Array.from({ length: 6 }, () =>
+        expect.objectContaining({ state: "withdrawn", certificate: certificates[0]!.number }),
+      ),
     );
   });
 

@@ -1,4 +1,5 @@
 import type { CertificateRow } from "../certificate/content";
+import { scopeWords } from "./scope-words";
 import { type SpeakingContent, setsOf } from "./sets-of";
 
 export const resultColumns = [
@@ -25,12 +26,6 @@ export const resultColumns = [
   "remark",
   "accredited_scope",
 ] as const;
-
-/** In the certificate's words: a result outside the scope is marked wherever it is reported, in a table as well. */
-const scopeWords = (scope: CertificateRow["scope"]): string =>
-  scope === undefined
-    ? "not stated"
-    : `${scope === "inside" ? "within" : "outside"} the scope of accreditation`;
 
 const isFahrenheit = (row: CertificateRow): boolean => row.setpoint.trim().endsWith("°F");
 

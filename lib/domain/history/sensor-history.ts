@@ -1,4 +1,5 @@
 import { scaledDifference } from "../../metrology/quality/normalized-error";
+import type { CertificateRow } from "../certificate/content";
 import type { ResultSet } from "./sets-of";
 
 /** One certificate's result at one setpoint, with how it differs from the one before. */
@@ -12,6 +13,8 @@ export type HistoryPoint = {
   readonly expanded: string;
   readonly errorCelsius: number;
   readonly expandedCelsius: number;
+  /** As the certificate marks it; undefined: it says nothing of a scope. */
+  readonly scope: CertificateRow["scope"];
   /** null: the first at this setpoint. */
   readonly change: {
     readonly celsius: number;
@@ -79,6 +82,7 @@ export const sensorHistory = (sets: readonly Past[]): readonly HistorySeries[] =
         expanded: row.expandedCelsius,
         errorCelsius,
         expandedCelsius,
+        scope: row.scope,
         change: before ? changeBetween(before, { errorCelsius, expandedCelsius }) : null,
       });
       series.set(nominal, known);

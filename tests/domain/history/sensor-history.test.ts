@@ -1,5 +1,6 @@
 import { expect, it } from "vitest";
 import type { CertificateRow } from "@/lib/domain/certificate/content";
+import { scopeWords } from "@/lib/domain/history/scope-words";
 import { sensorHistory } from "@/lib/domain/history/sensor-history";
 
 const row = (nominalCelsius: string, errorCelsius: string, expandedCelsius: string, more = {}) =>
@@ -28,6 +29,17 @@ it("follows each setpoint through the certificates, the oldest first", () => {
   expect(second!.change!.expandedCelsius).toBeCloseTo(1.5, 12);
   expect(second!.change!.isMore).toBe(true);
   expect(series[0]!.points[1]!.change!.isMore).toBe(false);
+});
+
+it("keeps how the certificate marks each against the scope, in its words", () => {
+  const rows = [
+    row("600", "0.1", "0.9", { scope: "inside" }),
+    row("1300", "0.4", "3", { scope: "outside" }),
+    row("1350", "0.4", "3"),
+  ];
+  expect(
+    sensorHistory([past("C-1", "2026-03-01", rows)]).map(({ points }) => scopeWords(points[0]!.scope)),
+  ).toEqual(["within the scope of accreditation", "outside the scope of accreditation", "not stated"]);
 });
 
 it("leaves out what was not measured, and what carries no figure", () => {

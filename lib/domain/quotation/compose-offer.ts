@@ -37,6 +37,10 @@ export type OfferParts = {
 
 const rowsOf = (text: string): string[] => text.split("\n").filter((row) => row.trim() !== "");
 
+/** A class is asked for and no rule: pass or fail is not left out because nobody asked. */
+const hasNoRule = ({ tolerance }: OfferedLine, { state }: OfferedPoint): boolean =>
+  tolerance !== "none" && state === "no-question";
+
 const lineOf = (line: OfferedLine, points: readonly OfferedPoint[]): OfferContent["lines"][number] => {
   const tolerances = setpointTolerances(line);
   return {
@@ -56,7 +60,7 @@ const lineOf = (line: OfferedLine, points: readonly OfferedPoint[]): OfferConten
       tolerance: tolerances[index]?.tolerance || "none asked for",
       expected: point.expected || "not known",
       scope: point.scope.state,
-      conformity: point.state,
+      conformity: hasNoRule(line, point) ? "no-rule" : point.state,
     })),
   };
 };
@@ -75,7 +79,10 @@ const where = (points: readonly OfferedPoint[], is: (point: OfferedPoint) => boo
     .join("; ");
 };
 
-const remarksOf = (points: readonly OfferedPoint[]): string[] => {
+const remarksOf = (lines: readonly OfferedLine[], points: readonly OfferedPoint[]): string[] => {
+  const withoutRule = where(points, (point) =>
+    lines.some((line) => line.position === point.position && hasNoRule(line, point)),
+  );
   const outside = where(points, ({ scope }) => scope.state === "outside" || scope.state === "unusable");
   const open = where(points, ({ state }) => state === "not-decidable");
   const undefinedAt = where(points, ({ state }) => state === "no-tolerance-defined");
@@ -87,6 +94,11 @@ const remarksOf = (points: readonly OfferedPoint[]): string[] => {
     ...(open
       ? [
           `With the uncertainty to expect, conformity cannot be decided; the certificate will say so: ${open}.`,
+        ]
+      : []),
+    ...(withoutRule
+      ? [
+          `A tolerance is named and no decision rule is agreed, so pass or fail is not stated: ${withoutRule}.`,
         ]
       : []),
     ...(undefinedAt ? [`No tolerance is defined there, so nothing can be stated: ${undefinedAt}.`] : []),
@@ -128,7 +140,7 @@ export const composeOffer = (parts: OfferParts): OfferContent => {
         points.filter(({ position }) => position === line.position),
       ),
     ),
-    remarks: remarksOf(points),
+    remarks: remarksOf(order.lines, points),
     price:
       price === null || price.total === null
         ? null

@@ -10,7 +10,15 @@ const Point = z.strictObject({
   /** "about 1.8 °C", or "not known". */
   expected: z.string(),
   scope: z.enum(["not-stated", "inside", "outside", "unusable"]),
-  conformity: z.enum(["decidable", "not-decidable", "no-tolerance-defined", "no-question", "unknown"]),
+  /** `no-question`: no class is asked for; offers of before say it also of a class without a rule, which is `no-rule`. */
+  conformity: z.enum([
+    "decidable",
+    "not-decidable",
+    "no-tolerance-defined",
+    "no-question",
+    "no-rule",
+    "unknown",
+  ]),
 });
 
 const Line = z.strictObject({

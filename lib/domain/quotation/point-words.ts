@@ -8,6 +8,7 @@ export const conformityWords: Readonly<Record<Point["conformity"], string>> = {
   "not-decidable": "cannot be decided",
   "no-tolerance-defined": "no tolerance defined",
   "no-question": "not asked for",
+  "no-rule": "no rule agreed",
   unknown: "not known yet",
 };
 

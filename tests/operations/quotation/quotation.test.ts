@@ -2,6 +2,7 @@ import { createHash } from "node:crypto";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { inScope } from "@/lib/data/in-scope";
 import { readOffer } from "@/lib/domain/quotation/content";
+import { conformityWords } from "@/lib/domain/quotation/point-words";
 import type { Actor } from "@/lib/domain/staff/actor";
 import type { Role } from "@/lib/domain/staff/roles";
 import { acknowledgeOrder } from "@/lib/operations/agreement/acknowledge";
@@ -110,6 +111,21 @@ describe("an offer", () => {
     expect((await refusalOf(make(desk.frontDesk, "2027-06-01"))).fields).toHaveProperty("validUntil");
     const empty = await order({ lines: [{ ...lineInput, setpoints: "" }] });
     expect((await refusalOf(offered(desk, empty))).message).toContain("no setpoints");
+  });
+
+  it("says of a class without a rule that none is agreed, and not that nobody asked", async () => {
+    const none = { decisionRule: "none", guardBandRatio: "", ...open } as const;
+    const lines = [lineInput, { ...lineInput, tolerance: "none" as const }];
+    const made = await offered(desk, await order({ ...none, lines }));
+    const content = readOffer((await quotationOf(made.number)).content);
+    const words = content.lines.map(({ points }) =>
+      points.map(({ conformity }) => conformityWords[conformity]),
+    );
+    expect(words.map((said) => [...new Set(said)])).toEqual([["no rule agreed"], ["not asked for"]]);
+    expect(content.remarks.join()).toContain(
+      "no decision rule is agreed, so pass or fail is not stated: line 1:",
+    );
+    expect(content.remarks[0]).not.toContain("line 2");
   });
 });
 

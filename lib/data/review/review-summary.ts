@@ -5,6 +5,15 @@ import type { ReviewException } from "@/lib/domain/review/review-exception";
 import { inOrder } from "./in-order";
 import type { ReviewRun } from "./load-review-run";
 
+/** By the tags and names that the gate uses. */
+const placesOf = ({ run, standards, sensors }: ReviewRun) => {
+  const tags = new Map([...standards, ...sensors].map(({ id, tag }) => [id, tag]));
+  return run.places.map(({ kind, place, channel, sensorId, equipmentId, junctionId }) => ({
+    ...{ kind, place, channel, junction: tags.get(junctionId) ?? "" },
+    tag: tags.get(sensorId ?? equipmentId ?? "") ?? null,
+  }));
+};
+
 /** What stands out in a loaded run, the gravest first. */
 export const exceptionsOf = (
   review: ReviewRun,
@@ -18,6 +27,8 @@ export const exceptionsOf = (
     findings: review.evaluation?.findings ?? [],
     hasTypedReadings: review.blocks.some(({ source }) => source === "typed"),
     setAside: review.gateRows,
+    places: placesOf(review),
+    ...(review.evaluation ? { findingPlaces: review.evaluation.head } : {}),
     movedWindowsCelsius: review.windows
       .filter(({ origin }) => origin === "moved")
       .flatMap(

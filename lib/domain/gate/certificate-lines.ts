@@ -1,20 +1,8 @@
+import { type NamedPlace, nameOf } from "./name-of";
 import type { StoredRow } from "./stored-outcome";
 import { saidOf } from "./subject-words";
 
-type Place = {
-  readonly kind: string;
-  readonly tag: string | null;
-  readonly place: string;
-  readonly channel: string;
-};
-
-const byPlace = new Set(["tips-warmed"]);
-const byChannel = new Set(["channel-zero", "channel-in-another-run"]);
-
-const nameOf = (code: string, place: Place): string | null => {
-  if (byPlace.has(code)) return place.place;
-  return byChannel.has(code) ? place.channel : place.tag;
-};
+type Place = NamedPlace & { readonly kind: string };
 
 /**
  * What was set aside at the gate and stands on the certificate of one sensor (ISO/IEC 17025:2017, 7.8.2.1 n): what

@@ -1,6 +1,7 @@
+import { about } from "./about";
 import { type CommonShifts, commonShifts, type Shift } from "./common-shifts";
 import { type DifferenceCell, differenceCell, type ReviewedResult } from "./difference-cell";
-import { type ResultName, resultKey } from "./result-name";
+import { resultKey } from "./result-name";
 import type { ReviewException } from "./review-exception";
 import { type SwappedPair, swappedPairs } from "./swapped-pairs";
 
@@ -15,10 +16,6 @@ const mostForStrength = 20;
 const celsius = (value: number): string => `${value < 0 ? "−" : "+"}${Math.abs(value).toFixed(2)} °C`;
 const nominal = ({ nominalCelsius }: DifferenceCell): string => `${Number(nominalCelsius.toFixed(2))} °C`;
 const strength = (score: number): number => Math.min(mostForStrength, score);
-const about = (cells: readonly ResultName[]) => {
-  const [point, ...others] = cells.map(({ sensor, setpoint }) => ({ sensor, setpoint }));
-  return { point: point as ResultName, others };
-};
 
 const isClear = (
   shift: Shift,

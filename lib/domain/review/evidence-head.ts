@@ -30,6 +30,17 @@ export const EvidenceHead = z.object({
       }),
     )
     .default([]),
+  setpoints: z.array(z.object({ id: z.string() })).default([]),
+  windows: z.array(z.object({ setpoint: z.string() })).default([]),
+  load: z
+    .array(
+      z.object({
+        channel: z.string(),
+        junction: z.string(),
+        item: z.object({ kind: z.string(), id: z.string().optional() }),
+      }),
+    )
+    .default([]),
   decisionRule: DecisionRule,
   scope: Evidence.shape.scope,
   rounding: z.object({ uncertaintyDigits: z.union([z.literal(1), z.literal(2)]) }),

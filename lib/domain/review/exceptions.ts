@@ -1,9 +1,15 @@
 import type { EvaluatedPoint, EvidenceFinding } from "../evidence/evaluation";
+import { type PlaceOnJunction, sensorsSpokenOf } from "../gate/sensors-spoken-of";
+import type { StoredRow } from "../gate/stored-outcome";
+import { about } from "./about";
 import { doubtWords, type InDoubt } from "./decide-not-in-doubt";
 import { deviationPatterns } from "./deviation-patterns";
 import type { ReviewedResult } from "./difference-cell";
-import { type ResultName, resultNameOf } from "./result-name";
+import { resultNameOf } from "./result-name";
+import { type FindingPlaces, resultsOfFinding } from "./results-of-finding";
 import type { ReviewException } from "./review-exception";
+
+type SetAside = Pick<StoredRow, "code" | "subjects" | "reason" | "given">;
 
 const conformityWeights = {
   fail: 90,
@@ -72,7 +78,10 @@ const ofPoint = (point: EvaluatedPoint): ReviewException[] => {
   return found;
 };
 
-/** Said once a setpoint: the references stood beside every sensor alike. */
+/** What is the same beside each sensor is said once, and opened at each. */
+const atSetpoint = (points: readonly EvaluatedPoint[], celsius: number) =>
+  about(points.filter(({ nominalCelsius }) => nominalCelsius === celsius));
+
 const ofReferences = (points: readonly EvaluatedPoint[]): ReviewException[] => {
   const seen = new Set<string>();
   return points.flatMap((point) => {
@@ -88,7 +97,7 @@ const ofReferences = (points: readonly EvaluatedPoint[]): ReviewException[] => {
         weight: isBeyondU ? spreadBeyondUWeight : spreadWeight,
         kind: "references-differ" as const,
         subject: `${Number(point.nominalCelsius.toFixed(2))} °C`,
-        point: { sensor: point.sensor, setpoint: point.setpoint },
+        ...about(points.filter(({ setpoint }) => setpoint === point.setpoint)),
         text: `the references differ by ${spread.toFixed(2)} °C${isBeyondU ? ", more than U of the temperature" : ""}`,
       },
     ];
@@ -106,11 +115,24 @@ const ofDoubt = (one: InDoubt): ReviewException => ({
   href: one.report ? `/quality/${one.report}` : `/standards/${one.id}`,
 });
 
-/** One result stands for all at a setpoint: what is to be seen there is the same beside each. */
-const firstAt = (points: readonly EvaluatedPoint[], celsius: number): { readonly point?: ResultName } => {
-  const first = points.find(({ nominalCelsius }) => nominalCelsius === celsius);
-  return first ? { point: resultNameOf(first) } : {};
-};
+const ofGate = (
+  rows: readonly SetAside[],
+  places: readonly PlaceOnJunction[],
+  points: readonly EvaluatedPoint[],
+): readonly ReviewException[] =>
+  rows.flatMap(({ code, subjects, reason, given }) => {
+    if (given === null) return [];
+    const sensors = sensorsSpokenOf({ code, subjects }, places);
+    return [
+      {
+        weight: 65,
+        kind: "gate" as const,
+        subject: subjects.length > 0 ? subjects.join(", ") : "Gate",
+        text: `set aside at the gate: ${reason} Given: ${given}`,
+        ...about(points.filter(({ sensor }) => sensors?.has(sensor) ?? true)),
+      },
+    ];
+  });
 
 /** What stands out in a run, the gravest first; ties keep the order of the points. */
 export const reviewExceptions = (given: {
@@ -120,11 +142,11 @@ export const reviewExceptions = (given: {
   /** Setpoints (°C) whose window the technician moved from the proposal. */
   readonly movedWindowsCelsius: readonly number[];
   /** Set aside at the gate, with the reason that was given. */
-  readonly setAside?: readonly {
-    readonly subjects: readonly string[];
-    readonly reason: string;
-    readonly given: string | null;
-  }[];
+  readonly setAside?: readonly SetAside[];
+  /** Where each thing of the load was, for what the gate says of places, channels and junctions. */
+  readonly places?: readonly PlaceOnJunction[];
+  /** What findings point at; without it, each speaks of all results. */
+  readonly findingPlaces?: FindingPlaces;
   /** The measured points beside the last result of each sensor, where there is one. */
   readonly reviewed?: readonly ReviewedResult[];
   /** What the run stands on that is in doubt now. */
@@ -138,27 +160,21 @@ export const reviewExceptions = (given: {
       kind: "finding" as const,
       subject: `Finding: ${finding.code.replaceAll("-", " ")}`,
       text: finding.message,
+      ...about(
+        given.findingPlaces
+          ? resultsOfFinding(finding, given.findingPlaces, given.points.map(resultNameOf))
+          : given.points,
+      ),
     })),
     ...given.points.flatMap(ofPoint),
     ...ofReferences(given.points),
-    ...(given.setAside ?? []).flatMap(({ subjects, reason, given: why }) =>
-      why === null
-        ? []
-        : [
-            {
-              weight: 65,
-              kind: "gate" as const,
-              subject: subjects.length > 0 ? subjects.join(", ") : "Gate",
-              text: `set aside at the gate: ${reason} Given: ${why}`,
-            },
-          ],
-    ),
+    ...ofGate(given.setAside ?? [], given.places ?? [], given.points),
     ...given.movedWindowsCelsius.map((celsius) => ({
       weight: 30,
       kind: "window" as const,
       subject: `${Number(celsius.toFixed(2))} °C`,
       text: "the stability window was moved by hand",
-      ...firstAt(given.points, celsius),
+      ...atSetpoint(given.points, celsius),
     })),
     ...(given.hasTypedReadings
       ? [

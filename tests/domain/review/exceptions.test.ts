@@ -18,13 +18,23 @@ it("finds nothing where everything passes and the references agree", () => {
 });
 
 it("tells what was set aside at the gate, and not what was met there", () => {
-  const row = { subjects: ["T-1", "T-2"], reason: "used base metal.", given: "agreed by N. North" };
-  const setAside = [row, { subjects: [], reason: "The furnace reaches every setpoint.", given: null }];
-  expect(of([point("A")], { setAside })).toEqual([
+  const row = {
+    code: "used-base-metal",
+    subjects: ["A"],
+    reason: "used base metal.",
+    given: "agreed by N. North",
+  };
+  const setAside = [
+    row,
+    { code: "furnace-range", subjects: [], reason: "The furnace reaches every setpoint.", given: null },
+  ];
+  const places = [{ kind: "sensor", tag: "A", place: "1", channel: "101", junction: "J-1" }];
+  expect(of([point("A"), point("B")], { setAside, places })).toEqual([
     {
       weight: 65,
       kind: "gate",
-      subject: "T-1, T-2",
+      subject: "A",
+      point: { sensor: "A", setpoint: "SP1" },
       text: "set aside at the gate: used base metal. Given: agreed by N. North",
     },
   ]);
@@ -78,6 +88,13 @@ it("names an error that passes but uses most of the tolerance, and a spread once
     { reference: "R-S2", emfMicrovolt: 1, deviationMicrovolt: 0, celsius: 600.61 },
   ];
   expect(of([point("A", { references }), point("B", { references })])).toMatchObject([
-    { kind: "references-differ", text: "the references differ by 0.61 °C" },
+    {
+      ...{ kind: "references-differ", text: "the references differ by 0.61 °C" },
+      ...{ point: { sensor: "A", setpoint: "SP1" }, others: [{ sensor: "B", setpoint: "SP1" }] },
+    },
+  ]);
+  // A window is one for all sensors: each of them is opened.
+  expect(of([point("A"), point("B")], { movedWindowsCelsius: [600] })).toMatchObject([
+    { kind: "window", point: { sensor: "A" }, others: [{ sensor: "B" }] },
   ]);
 });

@@ -14,14 +14,40 @@ import { type Faults, sensors, setpoints, simulateReview } from "./simulated-rev
 
 const sha256 = (bytes: Uint8Array) => Uint8Array.from(createHash("sha256").update(bytes).digest());
 const seeds = Array.from({ length: 20 }, (_, at) => at + 1);
-const exceptionsOf = ({ reviewed }: ReturnType<typeof simulateReview>): readonly ReviewException[] =>
+const exceptionsOf = (
+  { reviewed }: ReturnType<typeof simulateReview>,
+  beside: Partial<Parameters<typeof reviewExceptions>[0]> = {},
+): readonly ReviewException[] =>
   reviewExceptions({
     points: reviewed.map(({ point }) => point),
     findings: [],
     hasTypedReadings: false,
     movedWindowsCelsius: [],
     reviewed,
+    ...beside,
   });
+/** What a check found of one sensor's channel and of one setpoint's window, by the seed. */
+const foundBeside = (seed: number) => {
+  const place = (7 * seed) % sensors.length;
+  const window = seed % setpoints.length;
+  return {
+    sensor: sensors[place]!.tag,
+    setpoint: setpoints[window]!,
+    findings: [
+      { code: "tip-check-low", path: `load[${place}].tipCheckRiseMicrovolt`, message: "It rose by 3 µV." },
+      { code: "window-not-stable", path: `windows[${window}]`, message: "It drifts." },
+    ],
+    findingPlaces: {
+      sensors: sensors.map(({ tag }) => ({ id: tag })),
+      setpoints: setpoints.map((id) => ({ id })),
+      windows: setpoints.map((setpoint) => ({ setpoint })),
+      junctions: [],
+      load: sensors.map(({ tag, junction }, at) => ({
+        ...{ channel: `${101 + at}`, junction, item: { kind: "sensor", id: tag } },
+      })),
+    },
+  };
+};
 const namesOf = ({ point, others = [] }: ReviewException): readonly ResultName[] => [point!, ...others];
 const isPattern = ({ kind }: ReviewException) =>
   kind === "swap" || kind === "reference-shift" || kind === "junction-shift";
@@ -46,7 +72,8 @@ it.each(seeds)(
   (seed) => {
     const simulated = simulateReview(seed, { hasFaults: true, isOwnNew: true });
     const { faults, reviewed } = simulated;
-    const exceptions = exceptionsOf(simulated);
+    const { sensor: low, setpoint: drifting, ...beside } = foundBeside(seed);
+    const exceptions = exceptionsOf(simulated, beside);
     const top = exceptions.slice(0, 3);
     expect(top.some((one) => namesSwap(one, faults))).toBe(true);
     expect(top.some((one) => namesReference(one, faults))).toBe(true);
@@ -62,6 +89,10 @@ it.each(seeds)(
     const { mustOpen } = openedState({ ...given, opened: [] });
     const must = new Set(mustOpen.map(resultKey));
     for (const name of spoiled(faults)) expect(must.has(resultKey(name))).toBe(true);
+    // What a check found of a channel is opened at each setpoint, and of a window at each sensor.
+    const found = results.filter(({ sensor, setpoint }) => sensor === low || setpoint === drifting);
+    expect(found).toHaveLength(47);
+    for (const name of found) expect(must.has(resultKey(name))).toBe(true);
 
     const { named, drawn } = resultsToOpen(given);
     expect(drawn).toHaveLength(Math.ceil((320 - named.length) / 10));

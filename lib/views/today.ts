@@ -4,9 +4,11 @@ import { may, type Permission } from "@/lib/domain/staff/permissions";
 import {
   hotFurnaces,
   plannedRuns,
+  providersToCheck,
   resultsToReview,
   returnedRuns,
   runsAtTheGate,
+  sensorsForProviders,
   sensorsToLoad,
 } from "./today/bench";
 import {
@@ -65,6 +67,14 @@ const told: readonly Told[] = [
   ["runs", "Planned runs", "/runs?show=planned", "run.perform", plannedRuns],
   ["gate", "Stopped at the gate", "/runs?show=planned", "run.perform", runsAtTheGate],
   ["load", "Sensors to load", "/sensors?only=load", "run.perform", sensorsToLoad],
+  ["provider", "For a provider to measure", "/sensors?only=provider", "custody.record", sensorsForProviders],
+  [
+    "provider-check",
+    "Providers’ certificates to check",
+    "/sensors?show=all&only=provider-check",
+    "provider-report.decide",
+    providersToCheck,
+  ],
   ["review", "Results to review", "/review", "review.decide", resultsToReview],
   ["remarks", "Remarks to answer", "/review", "run.perform", remarksOpen],
   ["amendments", "Certificates to amend or replace", "/review", "review.decide", amendmentsAsked],

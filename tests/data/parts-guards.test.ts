@@ -116,7 +116,7 @@ describe("an abandoned run", () => {
 });
 
 describe("a set after annealing", () => {
-  it("is of a sensor, and of one whose annealing is recorded", async () => {
+  it("is of a sensor that is measured here, and annealed where that is asked", async () => {
     expect(await refusalCode(runtime, place("after-anneal", "shorted"))).toBe(violated);
     const unannealed = await admin.query<{ id: string }>(
       `INSERT INTO sensor (tag, customer_id, order_line_id, serial, type_letter, construction, protection)
@@ -126,6 +126,11 @@ describe("a set after annealing", () => {
     );
     const id = unannealed.rows[0]!.id;
     expect(await refusalCode(runtime, place("after-anneal").replace(world.a.sensorId, id))).toBe(violated);
+    const loaded = place("as-received").replace(world.a.sensorId, id).replaceAll("sensor-as-received", "x");
+    expect(await refusalCode(runtime, loaded)).toBeUndefined();
+    const goesToProvider = `UPDATE order_line SET provider_id = (SELECT id FROM provider LIMIT 1)
+      WHERE id = (SELECT order_line_id FROM sensor WHERE id = '${id}')`;
+    expect(await refusalCode(runtime, `${goesToProvider}; ${loaded}`)).toBe(violated);
   });
 });
 

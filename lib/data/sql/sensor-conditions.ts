@@ -19,10 +19,21 @@ const held = Prisma.sql`(
   OR s.order_line_id = ANY (ARRAY(SELECT l.id FROM order_line l WHERE l.order_id = ANY (
        ARRAY(SELECT h.order_id FROM hold h WHERE h.sensor_id IS NULL AND ${open})))))`;
 
+/** From the few lines that are subcontracted; what goes back unmeasured is not theirs any more. */
+const toProvider = Prisma.sql`(s.state = 'received' AND NOT ${toHandBack} AND s.order_line_id = ANY (ARRAY(
+  SELECT l.id FROM order_line l JOIN customer_order o ON o.id = l.order_id
+   WHERE l.provider_id IS NOT NULL AND o.state = 'accepted')))`;
+const providerToCheck = Prisma.sql`s.id = ANY (ARRAY(SELECT r.sensor_id FROM provider_report r
+   WHERE NOT EXISTS (SELECT FROM provider_report_decision d WHERE d.report_id = r.id)))`;
+
 const onlyCondition = ({ query, today }: SensorAsked): readonly Prisma.Sql[] => {
   switch (query.only) {
     case "load":
       return [toLoad];
+    case "provider":
+      return [toProvider];
+    case "provider-check":
+      return [providerToCheck];
     case "hand-back":
       return [toHandBack];
     case "late":

@@ -1,4 +1,3 @@
-import type { Part } from "./parts-of";
 import { isSameSetpoint } from "./same-setpoint";
 
 /** Of a sensor whose line an external provider does: how far its certificate is here. */
@@ -9,7 +8,14 @@ export type ExternalFacts = {
   readonly report: { readonly certificate: string; readonly celsius: readonly number[] } | null;
 };
 
-export const externalPart = ({ provider, report }: ExternalFacts, celsius: number): Part => {
+type ExternalPart = {
+  readonly state: "waiting" | "reported" | "not-reached";
+  readonly run: null;
+  readonly certificate: null;
+  readonly by?: string;
+};
+
+export const externalPart = ({ provider, report }: ExternalFacts, celsius: number): ExternalPart => {
   const none = { run: null, certificate: null };
   if (report === null) return { state: "waiting", ...none };
   return report.celsius.some((one) => isSameSetpoint(one, celsius))

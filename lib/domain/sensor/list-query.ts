@@ -5,10 +5,12 @@ import { sensorStates } from "./transitions";
 export const sensorFilters = ["here", ...sensorStates, "all"] as const;
 export type SensorFilter = (typeof sensorFilters)[number];
 
-export const sensorOnly = ["load", "hand-back", "late", "held"] as const;
+export const sensorOnly = ["load", "provider", "provider-check", "hand-back", "late", "held"] as const;
 export type SensorOnly = (typeof sensorOnly)[number];
 export const sensorOnlyLabels: Readonly<Record<SensorOnly, string>> = {
   load: "To load",
+  provider: "For a provider to measure",
+  "provider-check": "Provider’s certificate to check",
   "hand-back": "To hand back",
   late: "Of late orders",
   held: "On hold",

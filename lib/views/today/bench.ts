@@ -5,18 +5,34 @@ import { gateProblems } from "@/lib/data/sql/gate-problems";
 import { sensorCount } from "@/lib/data/sql/sensor-count";
 import { stateCounts } from "@/lib/data/sql/state-counts";
 import { asRunState, type RunState, runStateLabels } from "@/lib/domain/run/states";
+import type { SensorQuery } from "@/lib/domain/sensor/list-query";
 import { todayShown, type Waiting } from "./waiting";
 
-/** What is on hold, goes back unmeasured or is of a cancelled order is not loaded, and not counted here. */
-export const sensorsToLoad = async (tx: Tx, today: string): Promise<Waiting> => ({
-  count: await sensorCount(tx, { query: { only: "load" }, today }),
-  items: (await firstSensors(tx, { query: { only: "load" }, today }, todayShown)).map((sensor) => ({
+const sensorsThat = async (
+  tx: Tx,
+  asked: { readonly query: SensorQuery; readonly today: string },
+  at = "",
+): Promise<Waiting> => ({
+  count: await sensorCount(tx, asked),
+  items: (await firstSensors(tx, asked, todayShown)).map((sensor) => ({
     key: sensor.id,
     label: sensor.tag,
     detail: `type ${sensor.typeLetter}, ${sensor.serial}, order ${sensor.order}`,
-    href: `/sensors/${sensor.tag}`,
+    href: `/sensors/${sensor.tag}${at}`,
   })),
 });
+
+/** What is on hold, goes back unmeasured or is of a cancelled order is not loaded, and not counted here. */
+export const sensorsToLoad = (tx: Tx, today: string): Promise<Waiting> =>
+  sensorsThat(tx, { query: { only: "load" }, today });
+
+/** Subcontracted: sent there or still to be sent, until its certificate counts. */
+export const sensorsForProviders = (tx: Tx, today: string): Promise<Waiting> =>
+  sensorsThat(tx, { query: { only: "provider" }, today }, "#provider");
+
+/** Of all sensors, those handed back too: a correction may come later. */
+export const providersToCheck = (tx: Tx, today: string): Promise<Waiting> =>
+  sensorsThat(tx, { query: { show: "all", only: "provider-check" }, today }, "#provider");
 
 const runsIn = async (tx: Tx, states: readonly RunState[], page: string): Promise<Waiting> => {
   const counts = await stateCounts(tx, "run", states);

@@ -9,6 +9,7 @@ import { ship } from "@/lib/operations/shipment/ship";
 import { customerPartsView, orderPartsView } from "@/lib/views/order/parts";
 import { portalOrderView } from "@/lib/views/portal-orders";
 import { providerReportFileView, providerReportsView } from "@/lib/views/provider-reports";
+import { todayView } from "@/lib/views/today";
 import { approveIssuer, certificateFile } from "../../support/calibrate";
 import { clock, type FrontDesk, openFrontDesk, refusalOf } from "../../support/front-desk";
 import { accepted, lineInput, orderInput, received } from "../../support/orders";
@@ -60,8 +61,12 @@ const stateOf = async () =>
 const portal = () => portalOrderView(desk.northern.actor, order);
 const laboratory = <T>(work: Parameters<typeof inScope<T>>[1]) => inScope({ kind: "laboratory" }, work);
 
+const waitingFor = async (actor: typeof desk.signatory, list: string) =>
+  (await todayView(actor, "2026-03-03")).find(({ key }) => key === list);
+
 describe("what an external provider measured", () => {
   it("is recorded only of what went there, whole, from a PDF, with figures at ordered setpoints", async () => {
+    expect((await waitingFor(desk.frontDesk, "provider"))?.items[0]?.label).toBe(tag);
     expect((await refusalOf(record())).message).toMatch(/by its custody log .* never went/i);
     const sent = { tags: tag, kind: "to-provider" as const, whom: provider, condition: "subcontracted" };
     await execute(moveSensors, desk.technician, sent, clock);
@@ -89,6 +94,7 @@ describe("what an external provider measured", () => {
   it("counts for nobody until another person accepts it; then the sensor is reported and its customer sees it", async () => {
     const { id } = await record();
     expect((await refusalOf(record())).code).toBe("wrong-state");
+    expect((await waitingFor(desk.signatory, "provider-check"))?.items[0]?.label).toBe(tag);
     const self = { ...desk.signatory, personId: personIdOf(desk.technician) } as typeof desk.signatory;
     expect((await refusalOf(decide(self, id))).message).toMatch(/You recorded/);
     const own = laboratory((tx) =>
@@ -107,6 +113,8 @@ describe("what an external provider measured", () => {
     expect((await refusalOf(providerReportFileView(desk.northern.actor, id))).code).toBe("not-found");
 
     await decide(desk.signatory, id);
+    expect((await waitingFor(desk.signatory, "provider-check"))?.count).toBe(0);
+    expect((await waitingFor(desk.frontDesk, "provider"))?.count).toBe(0);
     expect(await stateOf()).toBe("issued");
     expect((await portal()).isOpen).toBe(false);
     expect((await portal()).sensors[0]?.external).toMatchObject({

@@ -19,29 +19,33 @@ const restricted = "23001";
 const violated = "23514";
 const quoted = (text: string) => `'\\x${createHash("sha256").update(text).digest("hex")}'`;
 
+const insertRun = async (number: string): Promise<string> => {
+  const { rows } = await admin.query<{ id: string }>(
+    `INSERT INTO run (number, configuration_id, voltmeter_id, scanner_id, performer_id, created_at, procedure_revision_id, budget_inputs)
+     SELECT $2, configuration_id, voltmeter_id, scanner_id, performer_id, created_at, procedure_revision_id, budget_inputs
+       FROM run WHERE id = $1 RETURNING id`,
+    [world.sharedRun.id, number],
+  );
+  return rows[0]!.id;
+};
+
 beforeAll(async () => {
   database = await testDatabase();
   admin = await connect(database.adminUrl);
   world = await twoCustomers(admin);
   runtime = await connect(database.runtimeUrl);
-  const { rows } = await admin.query<{ id: string }>(
-    `INSERT INTO run (number, configuration_id, voltmeter_id, scanner_id, performer_id, created_at, procedure_revision_id, budget_inputs)
-     SELECT 'R-9', configuration_id, voltmeter_id, scanner_id, performer_id, created_at, procedure_revision_id, budget_inputs
-       FROM run WHERE id = $1 RETURNING id`,
-    [world.sharedRun.id],
-  );
-  planned = rows[0]!.id;
+  planned = await insertRun("R-9");
   await admin.query("INSERT INTO run_setpoint (run_id, position, celsius) VALUES ($1, 1, 600)", [planned]);
   await admin.query(place("as-received"));
-  await admin.query(
-    `INSERT INTO gate_outcome (run_id, verdict, rows, policy, plan_digest, assessed_by_id, assessed_at)
-     VALUES ('${planned}', 'may-start', '[]', '{}', ${quoted("plan")}, '${world.technicianId}', now())`,
-  );
   // The order was changed since; what stands still for that is another guard's.
   await admin.query(
     `INSERT INTO order_change_acknowledgment (change_id, run_id, acknowledged_by_id, acknowledged_at)
      SELECT id, $1, $2, now() FROM order_change`,
     [planned, world.technicianId],
+  );
+  await admin.query(
+    `INSERT INTO gate_outcome (run_id, verdict, rows, policy, plan_digest, assessed_by_id, assessed_at)
+     VALUES ('${planned}', 'may-start', '[]', '{}', ${quoted("plan")}, '${world.technicianId}', now())`,
   );
 });
 
@@ -126,7 +130,8 @@ describe("a set after annealing", () => {
     );
     const id = unannealed.rows[0]!.id;
     expect(await refusalCode(runtime, place("after-anneal").replace(world.a.sensorId, id))).toBe(violated);
-    const loaded = place("as-received").replace(world.a.sensorId, id).replaceAll("sensor-as-received", "x");
+    const other = await insertRun("R-10");
+    const loaded = place("as-received").replace(world.a.sensorId, id).replace(planned, other);
     expect(await refusalCode(runtime, loaded)).toBeUndefined();
     const goesToProvider = `UPDATE order_line SET provider_id = (SELECT id FROM provider LIMIT 1)
       WHERE id = (SELECT order_line_id FROM sensor WHERE id = '${id}')`;

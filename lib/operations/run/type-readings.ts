@@ -1,6 +1,7 @@
 import { demandGatePassed } from "@/lib/data/gate/demand-gate-passed";
 import { demandUndisturbed } from "@/lib/data/order/demand-undisturbed";
 import { demandRepeatsAuthorised } from "@/lib/data/parts/demand-repeats-authorised";
+import { demandReceivedBefore } from "@/lib/data/run/demand-received-before";
 import { demandRun } from "@/lib/data/run/demand-run";
 import { loadLastSeconds } from "@/lib/data/run/load-last-seconds";
 import { storeBlock } from "@/lib/data/run/store-block";
@@ -43,6 +44,7 @@ export const typeReadings = defineOperation({
         now,
       ),
     );
+    await demandReceivedBefore(tx, run, placed.startedAt);
     await demandGatePassed(tx, run, placed.startedAt);
     await demandRepeatsAuthorised(tx, run);
     const digest = sha256(new TextEncoder().encode(canonical(readings)));

@@ -53,6 +53,15 @@ describe("a readings file", () => {
     expect(await blocks()).toBe(0);
   });
 
+  it("that would have begun before the sensors came is refused, with both times", async () => {
+    const refusal = await refusalOf(send("time,101 [uV]\n2025-10-15T06:00:00Z,1\n"));
+    expect(refusal.code).toBe("rule");
+    expect(refusal.message).toMatch(
+      /2025-10-15T06:00:00.000Z, but received were: T-\d+ on 2026-.*recorder’s clock/,
+    );
+    expect(await blocks()).toBe(0);
+  });
+
   it("in seconds begins when it is said to, and its gaps and absent channels are told", async () => {
     const text = `time_s,101 [mV]\n${[0, 10, 20, 30, 40, 400].map((at) => `${at},1.001`).join("\n")}\n`;
     const done = await send(text, { startedAt: "2026-10-15T08:00:00+02:00" });

@@ -2,6 +2,7 @@ import { loadStanding } from "@/lib/data/certificate/standing";
 import { hex } from "@/lib/data/hex";
 import type { Tx } from "@/lib/data/in-scope";
 import { loadPeopleNames } from "@/lib/data/review/load-people-names";
+import { decideStands } from "@/lib/domain/amendment/decide-amendment";
 import { describeEvent } from "@/lib/domain/audit/describe";
 import { CertificateContent } from "@/lib/domain/certificate/content";
 import { type IssueStepName, issueStepLabels } from "@/lib/domain/certificate/issue-step";
@@ -91,12 +92,14 @@ export const certificatePageView = (actor: Actor, number: string) =>
     const file = row.files.find(({ mediaType }) => mediaType === mediaTypes.pdf);
     const standing = await loadStanding(tx, row.id);
     const isStaff = actor.kind === "staff";
+    const attempts = standing.kind === "pending" ? await attemptsOf(tx, row.id) : [];
+    const stands = decideStands(number, standing, attempts.length).ok;
     return {
       standing,
-      attempts: standing.kind === "pending" ? await attemptsOf(tx, row.id) : [],
+      attempts,
       asked: await askedOf(tx, actor, row),
-      mayAmend: isStaff && standing.kind === "valid" && may(actor.roles, "certificate.amend"),
-      mayWithdraw: isStaff && standing.kind === "valid" && may(actor.roles, "certificate.withdraw"),
+      mayAmend: isStaff && stands && may(actor.roles, "certificate.amend"),
+      mayWithdraw: isStaff && stands && may(actor.roles, "certificate.withdraw"),
       mayEvaluate: isStaff && may(actor.roles, "run.perform"),
       runState: await runStateOf(tx, row.runId),
       id: row.id,

@@ -10,6 +10,7 @@ import { StandingMark } from "@/app/_ui/standing-mark";
 import { StateMark } from "@/app/_ui/state-mark";
 import { TypeLetter } from "@/app/_ui/type-letter";
 import { readCertificateQuery } from "@/lib/domain/certificate/list-query";
+import { hasDocument } from "@/lib/domain/certificate/standing";
 import { addressOf, changed } from "@/lib/domain/list/query";
 import { certificateListView } from "@/lib/views/certificate-list";
 import { requirePermission } from "@/lib/web/auth";
@@ -89,7 +90,7 @@ export default async function CertificatesPage({ searchParams }: Props) {
               </>
             ),
             standing: <StandingMark standing={line.standing} />,
-            document: line.standing.kind === "pending" ? "—" : <a href={line.href}>PDF</a>,
+            document: hasDocument(line.standing) ? <a href={line.href}>PDF</a> : "—",
           },
         }))}
         empty={

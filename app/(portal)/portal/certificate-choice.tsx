@@ -5,6 +5,7 @@ import { EndedNote } from "@/app/_ui/ended-note";
 import { FieldGroup } from "@/app/_ui/field-group";
 import { StandingMark } from "@/app/_ui/standing-mark";
 import { TypeLetter } from "@/app/_ui/type-letter";
+import { hasDocument } from "@/lib/domain/certificate/standing";
 import type { PortalCertificate } from "@/lib/views/portal-certificates";
 
 /** More at once would be a long wait on a telephone. */
@@ -46,7 +47,7 @@ export function CertificateChoice({ certificates }: { readonly certificates: rea
                 id={`choose-${certificate.number}`}
                 name="token"
                 value={certificate.token}
-                disabled={certificate.standing.kind === "pending"}
+                disabled={!hasDocument(certificate.standing)}
                 defaultChecked={index < tickedAtFirst && certificate.standing.kind === "valid"}
               />
               <label htmlFor={`choose-${certificate.number}`}>
@@ -58,12 +59,12 @@ export function CertificateChoice({ certificates }: { readonly certificates: rea
                 {certificate.order}
                 {certificate.purchaseOrder ? ` (${certificate.purchaseOrder})` : ""}.{" "}
                 <CertificateStanding certificate={certificate} />
-                {certificate.standing.kind === "pending" ? null : (
+                {hasDocument(certificate.standing) ? (
                   <>
                     <a href={certificate.href}>Download {certificate.number} (PDF)</a>,{" "}
                     <a href={`${certificate.href}/dcc`}>its data (DCC, XML)</a>,{" "}
                   </>
-                )}
+                ) : null}
                 <a href={`${certificate.href}/html`}>read it as a page</a>,{" "}
                 <a href={`${certificate.href}/evidence`} download>
                   its evidence (JSON)

@@ -4,7 +4,10 @@ import { type CertificateEndingRow, certificateEndings } from "../sql/certificat
 
 const standingOf = ({ hasFile, kind, ...row }: CertificateEndingRow): Standing => {
   if (kind === null) return { kind: hasFile ? "valid" : "pending" };
-  const told = { reason: row.reason ?? "", at: row.decidedAt?.toISOString() ?? "" };
+  const told = {
+    ...{ reason: row.reason ?? "", at: row.decidedAt?.toISOString() ?? "" },
+    ...(hasFile ? {} : { isUnmade: true as const }),
+  };
   if (kind === "withdrawn") return { kind, ...told };
   const token = row.successorToken === null ? {} : { successorToken: row.successorToken };
   const successor = { successor: row.successor ?? "", ...token };

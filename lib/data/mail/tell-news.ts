@@ -2,6 +2,7 @@ import type { AuditEvent } from "@/lib/domain/audit/define-event";
 import { type News, newsOf } from "@/lib/domain/mail/news";
 import type { Tx } from "../in-scope";
 import { publicUrl } from "../public-url";
+import { readyCertificates } from "./ready-certificates";
 import { customerRecipients, deskRecipients } from "./recipients";
 import { writeTo } from "./tell-customer";
 
@@ -19,7 +20,12 @@ const orderOf = async (tx: Tx, event: AuditEvent) => {
 };
 
 type Order = NonNullable<Awaited<ReturnType<typeof orderOf>>>;
-type Told = { readonly news: News; readonly order: Order; count: number };
+type Told = { readonly news: News; readonly order: Order; count: number; readonly isUnmade: boolean };
+
+/** A certificate that ended before its document was made. */
+const isUnmade = async (tx: Tx, { entityId, entityKind }: AuditEvent): Promise<boolean> =>
+  entityKind === "certificate" &&
+  (await tx.certificateFile.count({ where: { certificateId: entityId } })) === 0;
 
 /** A request says itself how many sensors it is for; of sensors and certificates there is one event each. */
 const weightOf = ({ payload }: AuditEvent): number =>
@@ -31,10 +37,12 @@ const gather = async (tx: Tx, events: readonly AuditEvent[]): Promise<readonly T
     for (const news of newsOf(event.action)) {
       const order = await orderOf(tx, event);
       if (!order || (news.whileAccepted && order.state !== "accepted")) continue;
+      const count = news.counts ? await readyCertificates(tx, event) : weightOf(event);
+      if (count === 0) continue;
       const key = `${news.kind} ${order.number}`;
       const known = told.get(key);
-      if (known) known.count += weightOf(event);
-      else told.set(key, { news, order, count: weightOf(event) });
+      if (known) known.count += count;
+      else told.set(key, { news, order, count, isUnmade: await isUnmade(tx, event) });
     }
   return [...told.values()];
 };
@@ -46,7 +54,7 @@ const gather = async (tx: Tx, events: readonly AuditEvent[]): Promise<readonly T
 export const tellNews = async (tx: Tx, events: readonly AuditEvent[], now: Date): Promise<void> => {
   if (publicUrl() === null || !events.some(({ action }) => newsOf(action).length > 0)) return;
   const laboratory = (await tx.laboratory.findFirst({ select: { name: true } }))?.name ?? "The laboratory";
-  for (const { news, order, count } of await gather(tx, events)) {
+  for (const { news, order, count, isUnmade } of await gather(tx, events)) {
     const isToDesk = news.to === "desk";
     const recipients = isToDesk ? await deskRecipients(tx) : await customerRecipients(tx, order.customerId);
     const place = isToDesk ? "/orders/" : "/portal/orders/";
@@ -57,7 +65,7 @@ export const tellNews = async (tx: Tx, events: readonly AuditEvent[], now: Date)
       news.kind,
       ({ name }, origin) =>
         news.compose({
-          ...{ name, laboratory, orderNumber: order.number, promisedOn, count },
+          ...{ name, laboratory, orderNumber: order.number, promisedOn, count, isUnmade },
           link: `${origin}${place}${order.number}`,
         }),
       now,

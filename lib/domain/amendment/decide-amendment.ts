@@ -5,9 +5,12 @@ import { ok, type Result, refuse } from "../refusal";
 import { type AmendmentKind, type Corrections, correctedFields } from "./amendment";
 import { applyCorrections } from "./apply-corrections";
 
-/** Only a certificate that stands can be followed or withdrawn, and one that is out: what nobody holds needs neither. */
-export const decideStands = (number: string, standing: Standing): Result<null> => {
-  if (standing.kind === "pending")
+/**
+ * Only a certificate that stands can be followed or withdrawn, and one that is out: what nobody holds needs neither,
+ * unless its making failed. That may be for good, and its number must not stay without an answer.
+ */
+export const decideStands = (number: string, standing: Standing, failures: number): Result<null> => {
+  if (standing.kind === "pending" && failures === 0)
     return refuse(
       "wrong-state",
       `${number} is still being made. Wait until its document is there; nothing was changed.`,
@@ -21,12 +24,14 @@ export const decideStands = (number: string, standing: Standing): Result<null> =
 export const decideAsk = (given: {
   readonly content: CertificateContent;
   readonly standing: Standing;
+  /** How often its making failed. */
+  readonly failures: number;
   readonly isAskedAlready: boolean;
   readonly kind: AmendmentKind;
   readonly corrections: Corrections;
 }): Result<null> => {
   const { content, corrections, kind, standing } = given;
-  const stands = decideStands(content.number, standing);
+  const stands = decideStands(content.number, standing, given.failures);
   if (!stands.ok) return stands;
   if (given.isAskedAlready)
     return refuse(

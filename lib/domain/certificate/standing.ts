@@ -1,9 +1,12 @@
+/** It ended before its document was made, which is never made any more: there is nothing to fetch. */
+type Unmade = { readonly isUnmade?: true };
+
 /** What became of a certificate (ISO/IEC 17025:2017, 7.8.8). Its file stays as it was, whatever this says. */
 export type Standing =
   /** Signed off and numbered; its files are being made. */
   | { readonly kind: "pending" }
   | { readonly kind: "valid" }
-  | {
+  | (Unmade & {
       readonly kind: "amended" | "replaced";
       /** The number of the one that counts instead. */
       readonly successor: string;
@@ -12,8 +15,8 @@ export type Standing =
       readonly reason: string;
       /** ISO 8601, UTC. */
       readonly at: string;
-    }
-  | { readonly kind: "withdrawn"; readonly reason: string; readonly at: string };
+    })
+  | (Unmade & { readonly kind: "withdrawn"; readonly reason: string; readonly at: string });
 
 export const standingLabels: Readonly<Record<Standing["kind"], string>> = {
   pending: "Being made",
@@ -27,6 +30,10 @@ type Ended = Extract<Standing, { readonly kind: "amended" | "replaced" | "withdr
 
 export const hasEnded = (standing: Standing): standing is Ended =>
   standing.kind !== "pending" && standing.kind !== "valid";
+
+/** Whether its document can be fetched. */
+export const hasDocument = (standing: Standing): boolean =>
+  standing.kind !== "pending" && !(hasEnded(standing) && standing.isUnmade);
 
 /** What became of it in one sentence, cut where the number of the one that counts instead stands: there it can be a link. */
 export const endingParts = (

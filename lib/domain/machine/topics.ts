@@ -30,8 +30,8 @@ const topicOfAction: Readonly<Record<string, Exclude<WebhookTopic, "test">>> = {
   "order.cancelled": "order.cancelled",
   "hold.released": "hold.ended",
   "sensor.received": "sensors.received",
-  "certificate.signed-off": "certificate.issued",
-  "certificate.successor-signed": "certificate.issued",
+  // Once its documents can be fetched.
+  "certificate.issued": "certificate.issued",
   "certificate.amended": "certificate.ended",
   "certificate.replaced": "certificate.ended",
   "certificate.withdrawn": "certificate.ended",

@@ -20,6 +20,14 @@ export type News = {
   readonly compose: (news: OrderNews) => NewsLetter;
   /** Only while the order is in this state. */
   readonly whileAccepted?: true;
+  /** Counted by what stands ready since, and not told while that is none; left out: by the events themselves. */
+  readonly counts?: "ready-certificates";
+};
+
+/** Once its document is stored, not when it is signed: before that there is nothing to fetch. */
+const ready: News = {
+  ...{ kind: "certificate-ready", to: "customer", compose: certificateReadyLetter },
+  counts: "ready-certificates",
 };
 
 /** What is told by letter, by the audit event that makes it news: from the facts, so that no operation can forget to. */
@@ -33,7 +41,8 @@ const newsOfAction: Readonly<Record<string, readonly News[]>> = {
   "order.cancelled": [{ kind: "order-cancelled", to: "customer", compose: orderCancelledLetter }],
   "hold.released": [{ kind: "hold-ended", to: "customer", compose: holdEndedLetter }],
   "sensor.received": [{ kind: "sensors-received", to: "customer", compose: sensorsReceivedLetter }],
-  "certificate.signed-off": [{ kind: "certificate-ready", to: "customer", compose: certificateReadyLetter }],
+  "certificate.issued": [ready],
+  "certificate.attempt-failed": [ready],
   "provider.report-accepted": [
     { kind: "external-result-ready", to: "customer", compose: externalResultReadyLetter },
   ],
@@ -43,6 +52,7 @@ const newsOfAction: Readonly<Record<string, readonly News[]>> = {
   ],
   "certificate.withdrawn": [
     { kind: "certificate-withdrawn", to: "customer", compose: certificateWithdrawnLetter },
+    ready,
   ],
   // Before acceptance the day stands in the letter of the acceptance.
   "promise.given": [

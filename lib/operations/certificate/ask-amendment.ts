@@ -1,12 +1,13 @@
 import { z } from "zod";
 import { insertAmendment, loadOpenAmendment } from "@/lib/data/amendment/amendment-store";
-import { amendmentKinds, Corrections, correctedFields } from "@/lib/domain/amendment/amendment";
+import { amendmentKinds, correctedFields, TypedCorrections } from "@/lib/domain/amendment/amendment";
 import { decideAsk } from "@/lib/domain/amendment/decide-amendment";
 import { eventOf } from "@/lib/domain/audit/define-event";
 import { CertificateContent } from "@/lib/domain/certificate/content";
 import { certificateEvents } from "@/lib/domain/certificate/events";
 import { demand, Refused } from "@/lib/domain/refusal";
 import { personIdOf } from "@/lib/domain/staff/person-id-of";
+import { seenWhole } from "@/lib/domain/typed-text";
 import { defineOperation } from "../operation";
 import { demandCertificate } from "./demand-certificate";
 
@@ -14,7 +15,8 @@ export const endingReason = z
   .string()
   .trim()
   .min(10, "Say in a sentence what is wrong: it is printed, and the customer reads it.")
-  .max(1000, "At most 1000 characters.");
+  .max(1000, "At most 1000 characters.")
+  .superRefine(seenWhole);
 
 /**
  * ISO/IEC 17025 7.8.8: an issued certificate is to be followed by another one. Nothing changes yet: a signatory who did
@@ -27,17 +29,17 @@ export const askAmendment = defineOperation({
     certificateId: z.uuid(),
     kind: z.enum(amendmentKinds),
     reason: endingReason,
-    corrections: Corrections,
+    corrections: TypedCorrections,
     /** Number of the finding it comes from; empty: none. */
     nonconformity: z.string().trim().max(40).default(""),
   }),
   perform: async ({ actor, now, tx }, input) => {
-    const { certificate, standing } = await demandCertificate(tx, input.certificateId);
+    const { certificate, failures, standing } = await demandCertificate(tx, input.certificateId);
     const { id: certificateId, customerId, number } = certificate;
     const { corrections, kind, reason } = input;
     const content = CertificateContent.parse(JSON.parse(certificate.content));
     const isAskedAlready = (await loadOpenAmendment(tx, certificateId)) !== null;
-    demand(decideAsk({ content, standing, isAskedAlready, kind, corrections }));
+    demand(decideAsk({ content, standing, failures, isAskedAlready, kind, corrections }));
     const finding = input.nonconformity
       ? await tx.nonconformity.findUnique({
           where: { number: input.nonconformity },

@@ -11,7 +11,7 @@ export const demandAsked = async (tx: Tx, amendmentId: string) => {
     select: { certificateId: true },
   });
   if (!asked) throw new Refused({ code: "not-found", message: "This is not here." });
-  const { certificate, standing } = await demandCertificate(tx, asked.certificateId);
+  const { certificate, failures, standing } = await demandCertificate(tx, asked.certificateId);
   // Read under the lock: somebody may have decided meanwhile.
   const amendment = await loadAmendment(tx, amendmentId);
   if (!amendment || amendment.decision)
@@ -19,5 +19,10 @@ export const demandAsked = async (tx: Tx, amendmentId: string) => {
       code: "wrong-state",
       message: `What was asked for ${certificate.number} is decided already. Nothing was changed.`,
     });
-  return { amendment: { ...amendment, kind: amendment.kind as AmendmentKind }, certificate, standing };
+  return {
+    amendment: { ...amendment, kind: amendment.kind as AmendmentKind },
+    certificate,
+    failures,
+    standing,
+  };
 };

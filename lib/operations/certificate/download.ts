@@ -30,6 +30,10 @@ const pending = new Refused({
   message:
     "The document is still being made: it is rendered and sealed after the sign-off. Try again in a minute.",
 });
+const unmade = new Refused({
+  code: "not-found",
+  message: "This certificate ended before its document was made: there is none.",
+});
 const noDcc = new Refused({
   code: "not-found",
   message: "This certificate was issued without a DCC beside it.",
@@ -48,7 +52,7 @@ const documentOf = (
   what: "pdf" | "dcc" | "both",
   standing: Standing,
 ): { readonly document: CertificateDocument; readonly event: AuditEvent } => {
-  if (files.length === 0) throw pending;
+  if (files.length === 0) throw standing.kind === "pending" ? pending : unmade;
   const mediaType = what === "dcc" ? mediaTypes.dcc : mediaTypes.pdf;
   const file = files.find((one) => one.mediaType === mediaType);
   if (!file) throw noDcc;

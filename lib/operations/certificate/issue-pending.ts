@@ -8,7 +8,7 @@ import type { Sealer } from "./sealer";
 export const issuePending = async (seal: Sealer, clock: Clock): Promise<void> => {
   const pending = await inScope({ kind: "laboratory" }, (tx) =>
     tx.certificate.findMany({
-      where: { files: { none: {} } },
+      where: { pending: { isNot: null } },
       select: { id: true },
       orderBy: { number: "asc" },
     }),

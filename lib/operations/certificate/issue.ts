@@ -1,4 +1,5 @@
 import { loadToIssue, type ToIssue } from "@/lib/data/certificate/load-to-issue";
+import { loadStanding } from "@/lib/data/certificate/standing";
 import { hex } from "@/lib/data/hex";
 import { inScope } from "@/lib/data/in-scope";
 import { sha256 } from "@/lib/data/sha256";
@@ -14,12 +15,12 @@ const issuer = { kind: "system", name: "issuer" } as const;
 /** Long enough for a reason, too short for a document that stands in a message by mistake. */
 const longestDetail = 1000;
 
+/** Null: it has its files, or it ended without them and gets none. */
 const loadPending = (certificateId: string): Promise<ToIssue | null> =>
-  inScope({ kind: "laboratory" }, async (tx) =>
-    (await tx.certificateFile.count({ where: { certificateId } })) > 0
-      ? null
-      : loadToIssue(tx, certificateId),
-  );
+  inScope({ kind: "laboratory" }, async (tx) => {
+    const { kind } = await loadStanding(tx, certificateId);
+    return kind === "pending" ? loadToIssue(tx, certificateId) : null;
+  });
 
 /** One step; what goes wrong in it is written down under its name and thrown on, so that the job comes back. */
 const inStep = async <T>(

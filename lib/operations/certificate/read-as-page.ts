@@ -6,7 +6,7 @@ import { certificateHtml, certificateHtmlPolicy } from "@/lib/documents/certific
 import { eventOf } from "@/lib/domain/audit/define-event";
 import { CertificateContent } from "@/lib/domain/certificate/content";
 import { certificateEvents } from "@/lib/domain/certificate/events";
-import { hasEnded, standingSentence } from "@/lib/domain/certificate/standing";
+import { hasDocument, hasEnded, standingSentence } from "@/lib/domain/certificate/standing";
 import { Refused } from "@/lib/domain/refusal";
 import type { Actor } from "@/lib/domain/staff/actor";
 import { may } from "@/lib/domain/staff/permissions";
@@ -28,17 +28,21 @@ export const readAsPage = defineOperation({
     const row = mayRead(actor)
       ? await tx.certificate.findUnique({
           where: { token },
-          include: { files: { select: { mediaType: true } } },
         })
       : null;
     if (!row) throw new Refused({ code: "not-found", message: "This certificate is not here." });
-    if (row.files.length === 0)
+    const standing = await loadStanding(tx, row.id);
+    if (standing.kind === "pending")
       throw new Refused({
         code: "wrong-state",
         message: "The document is still being made. Try again in a minute.",
       });
+    if (!hasDocument(standing))
+      throw new Refused({
+        code: "not-found",
+        message: "This certificate ended before its document was made: there is none.",
+      });
     const content = CertificateContent.parse(JSON.parse(row.content));
-    const standing = await loadStanding(tx, row.id);
     const notice = hasEnded(standing) ? standingSentence(row.number, standing) : "";
     const html = certificateHtml(content, hex(row.contentHash), notice);
     const digest = hex(sha256(new TextEncoder().encode(html)));

@@ -38,8 +38,8 @@ const demandSignable = async (
   { amendmentId, reviewedHash }: { readonly amendmentId: string; readonly reviewedHash: string },
   personId: string,
 ) => {
-  const { amendment, certificate: old, standing } = await demandAsked(tx, amendmentId);
-  demand(decideStands(old.number, standing));
+  const { amendment, certificate: old, failures, standing } = await demandAsked(tx, amendmentId);
+  demand(decideStands(old.number, standing, failures));
   demand(decideAmendmentSigner({ askedById: amendment.askedById, signatoryId: personId }));
   const amended = demand(await loadAmended(tx, old, amendment));
   const { performerIds } = amended;

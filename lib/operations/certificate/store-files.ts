@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { loadStanding } from "@/lib/data/certificate/standing";
 import { hex } from "@/lib/data/hex";
 import { sha256 } from "@/lib/data/sha256";
 import { lockRun } from "@/lib/data/sql/lock-run";
@@ -33,10 +34,10 @@ export const storeFiles = defineOperation({
     if (!certificate) throw new Refused({ code: "not-found", message: "This certificate is not here." });
     // Two that make one certificate's files take turns; the second finds the first's.
     await lockRun(tx, certificate.runId);
-    if ((await tx.certificateFile.count({ where: { certificateId: certificate.id } })) > 0)
+    if ((await loadStanding(tx, certificate.id)).kind !== "pending")
       throw new Refused({
         code: "wrong-state",
-        message: "The documents of this certificate are stored already.",
+        message: "The documents of this certificate are stored already, or it ended without them.",
       });
     const { id: certificateId, customerId, number } = certificate;
     const { rendererVersion, sealFingerprint, unsealedSha256 } = input;

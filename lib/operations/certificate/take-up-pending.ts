@@ -5,7 +5,7 @@ import { inScope } from "@/lib/data/in-scope";
 export const takeUpPending = (): Promise<void> =>
   inScope({ kind: "laboratory" }, async (tx) => {
     const pending = await tx.certificate.findMany({
-      where: { files: { none: {} } },
+      where: { pending: { isNot: null } },
       select: { id: true },
       orderBy: { number: "asc" },
     });

@@ -9,15 +9,15 @@ import { endingReason } from "./ask-amendment";
 import { demandCertificate } from "./demand-certificate";
 import { endCertificate } from "./end-certificate";
 
-/** The results of a certificate are not to be used any more, and none takes its place. What is asked for it is dropped. */
+/** The results of a certificate are not to be used any more, and none takes its place; or its document cannot be made. The number stays. What is asked for it is dropped. */
 export const withdrawCertificate = defineOperation({
   name: "certificate/withdraw",
   permission: "certificate.withdraw",
   input: z.strictObject({ certificateId: z.uuid(), reason: endingReason }),
   perform: async ({ actor, now, tx }, { certificateId, reason }) => {
-    const { certificate, standing } = await demandCertificate(tx, certificateId);
+    const { certificate, failures, standing } = await demandCertificate(tx, certificateId);
     const { customerId, number } = certificate;
-    demand(decideStands(number, standing));
+    demand(decideStands(number, standing, failures));
     const by = { decidedById: personIdOf(actor), decidedAt: now };
     const open = await loadOpenAmendment(tx, certificateId);
     if (open)

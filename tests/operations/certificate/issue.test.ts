@@ -5,6 +5,7 @@ import { connect } from "@/lib/commands/postgres/connect";
 import { closeDatabase, configureDatabase } from "@/lib/data/client";
 import { hex } from "@/lib/data/hex";
 import { inScope } from "@/lib/data/in-scope";
+import { configurePublicUrl } from "@/lib/data/public-url";
 import { sha256 } from "@/lib/data/sha256";
 import { readAttachments } from "@/lib/documents/authenticity/read-attachments";
 import { evidenceSum, evidenceSumName } from "@/lib/domain/certificate/evidence-file/evidence-sum";
@@ -37,11 +38,15 @@ beforeAll(async () => {
   database = await testDatabase();
   admin = await connect(database.adminUrl);
   configureDatabase(database.runtimeUrl);
+  configurePublicUrl("https://calibration.example");
   world = await buildWorld();
   const built = await buildRun(world, { owners: Array.from({ length: 8 }, () => "north" as const) });
   signed.push(...(await signRun(world.people.signatory, built)));
+  // Signed is not ready: nobody is told of a document that is not there.
+  expect(await readyLetters()).toEqual([]);
 });
 afterAll(async () => {
+  Reflect.deleteProperty(globalThis, "emfolioPublicUrl");
   await closeDatabase();
   await admin?.end();
   await database?.drop();
@@ -76,6 +81,9 @@ const isListed = async (number: string): Promise<boolean> =>
   (await certificateListView(world.people.signatory, { only: "pending" })).certificates.some(
     (listed) => listed.number === number,
   );
+
+const readyLetters = () =>
+  inScope(laboratory, (tx) => tx.mailMessage.findMany({ where: { kind: "certificate-ready" } }));
 
 const demandPending = async ({ id, number, token }: Signed) => {
   expect(await filesOf(id)).toEqual([]);
@@ -187,4 +195,15 @@ describe("a worker", () => {
     await demandIssuedOnce(certificate);
     expect(await jobOf(certificate.id)).toBeUndefined();
   });
+});
+
+it("tells the customer of each certificate once, when its document is there", async () => {
+  const letters = await readyLetters();
+  const [first] = letters;
+  const counts = letters
+    .filter(({ recipient }) => recipient === first?.recipient)
+    .map(({ subject }) =>
+      Number(/^(\d+) certificates? of your order O-\d+ (?:is|are) ready$/.exec(subject)?.[1]),
+    );
+  expect(counts.reduce((sum, count) => sum + count, 0)).toBe(8);
 });

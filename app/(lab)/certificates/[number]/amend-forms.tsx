@@ -96,7 +96,7 @@ function Withdraw({ page }: Props) {
         <input type="hidden" name="certificateId" value={page.id} />
         <TextArea
           name="reason"
-          label="Why its results are not to be used"
+          label={page.file ? "Why its results are not to be used" : "Why it is never issued"}
           hint="Public at once, and for good. The customer is told by letter and reads this."
           rows={2}
         />

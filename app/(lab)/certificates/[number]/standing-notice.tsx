@@ -15,7 +15,7 @@ function Attempts({ page: { attempts } }: Props) {
   return (
     <Section
       title="Steps that failed"
-      note="The number is kept, and the step is tried again by itself, at longer and longer intervals and at each start."
+      note="The number is kept, and the step is tried again by itself, at longer and longer intervals and at each start. Where it can never succeed, ask for an amendment that says it otherwise, or withdraw the certificate: both are below."
     >
       <ul className="plain-list">
         {attempts.map(({ at, detail, key, step }) => (

@@ -5,6 +5,6 @@ export const certificateReadyLetter = (news: OrderNews): NewsLetter =>
     news,
     `${plural(news.count, "certificate")} of your order ${news.orderNumber} ${news.count === 1 ? "is" : "are"} ready`,
     [
-      `${plural(news.count, "certificate")} of your order ${news.orderNumber} ${news.count === 1 ? "was" : "were"} signed off. For reasons of confidentiality no certificate goes by mail; they wait for you here:`,
+      `${plural(news.count, "certificate")} of your order ${news.orderNumber} ${news.count === 1 ? "is" : "are"} signed, sealed and stored. For reasons of confidentiality no certificate goes by mail; they wait for you here:`,
     ],
   );

@@ -8,6 +8,8 @@ export type OrderNews = {
   /** How many sensors or certificates it is about. */
   readonly count: number;
   readonly link: string;
+  /** Of a certificate whose document was never made, so that nobody has it. */
+  readonly isUnmade?: boolean;
 };
 
 export type NewsLetter = { readonly subject: string; readonly body: string };

@@ -73,3 +73,41 @@ export const shareOfDifferingPixels = (one: GreyImage, other: GreyImage): number
     }
   return differing / (width * height);
 };
+
+/** Of each pixel, by how much it differs beyond what is tolerated; summed over all that stand above and left of it. */
+const summedExcess = (one: GreyImage, other: GreyImage, tolerated: number): Float64Array => {
+  const { width, height } = one;
+  const sums = new Float64Array((width + 1) * (height + 1));
+  for (let row = 0; row < height; row += 1) {
+    let line = 0;
+    for (let column = 0; column < width; column += 1) {
+      const at = row * width + column;
+      line += Math.max(0, Math.abs((one.pixels[at] ?? 0) - (other.pixels[at] ?? 0)) - tolerated);
+      const below = (row + 1) * (width + 1) + column + 1;
+      sums[below] = (sums[below - width - 1] ?? 0) + line;
+    }
+  }
+  return sums;
+};
+
+const block = { side: 12, step: 4, tolerated: 24 } as const;
+
+/**
+ * The difference of the block of 12 × 12 pixels that differs most: shades of grey beyond 24, on average over the block. A
+ * block is as large as a digit of a table at 110 dots per inch, so that one digit counts as much on a full page as on an
+ * empty one.
+ */
+export const strongestDifference = (one: GreyImage, other: GreyImage): number => {
+  if (one.width !== other.width || one.height !== other.height) return 255;
+  const { width, height } = one;
+  const sums = summedExcess(one, other, block.tolerated);
+  const sumTo = (row: number, column: number): number => sums[row * (width + 1) + column] ?? 0;
+  let strongest = 0;
+  for (let row = 0; row + block.side <= height; row += block.step)
+    for (let column = 0; column + block.side <= width; column += block.step) {
+      const [below, right] = [row + block.side, column + block.side];
+      const inside = sumTo(below, right) - sumTo(row, right) - sumTo(below, column) + sumTo(row, column);
+      strongest = Math.max(strongest, inside);
+    }
+  return strongest / block.side ** 2;
+};

@@ -4,8 +4,13 @@ import { tmpdir } from "node:os";
 import path from "node:path";
 import { type GreyImage, readPgm } from "./grey-image";
 
+const asked = spawnSync("pdftoppm", ["-v"], { encoding: "utf8" });
+
 /** Debian's poppler-utils. Where it is missing, a test that needs it is left out and says so. */
-export const canRasterise = spawnSync("pdftoppm", ["-v"], { stdio: "ignore" }).status === 0;
+export const canRasterise = asked.status === 0;
+
+/** "22.12.0"; another version may place or smooth letters otherwise. */
+export const rasteriserVersion = /version ([\d.]+)/.exec(`${asked.stderr}${asked.stdout}`)?.[1] ?? "unknown";
 
 export const withoutRasteriser = "pdftoppm (poppler-utils) is not installed here";
 

@@ -51,9 +51,10 @@ const list = (condition: (sensor: Sensor) => string): Buffer =>
   Buffer.from(
     [
       "serial,type,loop resistance ohm,insulation megaohm,polarity,type check,condition,note,lot,roll,end",
+      // Two pieces of each roll, one from each of its ends.
       ...sensors.map(
-        (sensor) =>
-          `${sensor.serial},${sensor.type},,2000,ok,ok,${condition(sensor)},L-26${sensor.type},R-${sensor.type},first`,
+        (sensor, at) =>
+          `${sensor.serial},${sensor.type},,2000,ok,ok,${condition(sensor)},L-26${sensor.type},R-${Math.floor(at / 2)},${at % 2 === 0 ? "first" : "second"}`,
       ),
     ].join("\n"),
   );

@@ -1,29 +1,26 @@
-import { loadBundle } from "@/lib/data/certificate/load-bundle";
 import { withStandings } from "@/lib/data/certificate/with-standings";
 import { hex } from "@/lib/data/hex";
 import { holdsOf } from "@/lib/data/hold/holds-of";
 import type { Tx } from "@/lib/data/in-scope";
 import { type Duty, loadDuty } from "@/lib/data/review/load-duty";
 import { loadDoubts } from "@/lib/data/review/load-exceptions";
+import { leftReview } from "@/lib/data/review/load-open-lot";
 import { loadReviewRun, type ReviewRun } from "@/lib/data/review/load-review-run";
 import { nextToOpen } from "@/lib/data/review/next-to-open";
+import { reviewLots } from "@/lib/data/review/review-lots";
 import { resultHref, submissionOf } from "@/lib/data/review/review-summary";
+import { reviewedContent } from "@/lib/data/review/reviewed-content";
+import { loadRollsOf } from "@/lib/data/roll/load-rolls";
 import { sha256 } from "@/lib/data/sha256";
-import { composeBundle } from "@/lib/domain/certificate/compose-bundle";
 import { contentHash } from "@/lib/domain/certificate/content-hash";
 import { decideNotHeld } from "@/lib/domain/hold/decide-not-held";
+import { decideRollEnds } from "@/lib/domain/order/decide-roll-ends";
 import { readLineOptions } from "@/lib/domain/order/options";
 import { decideNotInDoubt, type InDoubt } from "@/lib/domain/review/decide-not-in-doubt";
 import { type Actor, actorIdOf } from "@/lib/domain/staff/actor";
 import { may } from "@/lib/domain/staff/permissions";
 import { reviewCell } from "./review-cell";
 import { answer, found } from "./view";
-
-/** Why nothing can be signed for it here, where it left; its certificate may come from another run. */
-const leftBecause = (review: ReviewRun, sensorId: string) =>
-  review.decisions.findLast(
-    (one) => one.sensorId === sensorId && (one.decision === "kept" || one.decision === "put-back"),
-  );
 
 const loadReview = async (tx: Tx, runId: string) => {
   const review = found(await loadReviewRun(tx, runId));
@@ -39,11 +36,15 @@ const certificateOf = ({ certificates }: Review, id: string) => {
 };
 
 const sensorOf = async (tx: Tx, review: Review, duty: Duty, sensor: Review["sensors"][number]) => {
-  const bundle = await loadBundle(tx, review, [sensor.id]);
-  const held = decideNotHeld(await holdsOf(tx, [sensor.id]), "signed off");
-  const composed = bundle.ok ? composeBundle(bundle.value, null) : bundle;
-  const content = held.ok ? composed : held;
-  const left = leftBecause(review, sensor.id);
+  const { line } = sensor;
+  const isPerLot = readLineOptions(line.options).report === "per-lot";
+  const composed = await reviewedContent(tx, review, [sensor.id]);
+  const ends = isPerLot ? null : decideRollEnds(await loadRollsOf(tx, line.order), [sensor.id], "per-sensor");
+  const obstacles = [decideNotHeld(await holdsOf(tx, [sensor.id]), "signed off"), composed, ends].flatMap(
+    (one) => (one && !one.ok ? [one.refusal.message] : []),
+  );
+  const hash = composed.ok ? hex(contentHash(composed.value.content, sha256)) : null;
+  const left = leftReview(review, sensor.id) ?? null;
   const results = review.evaluation?.results.filter(({ sensorId }) => sensorId === sensor.id) ?? [];
   return {
     id: sensor.id,
@@ -53,16 +54,19 @@ const sensorOf = async (tx: Tx, review: Review, duty: Duty, sensor: Review["sens
     customer: sensor.line.order.customer.name,
     order: sensor.line.order.number,
     state: sensor.state,
-    /** Hash of what the certificate would say; sent back at sign-off. */
-    reviewedHash: content.ok ? hex(contentHash(content.value, sha256)) : null,
+    /** Hash of what its own certificate would say; null where there is none, or it stands on its lot's. */
+    draftHash: isPerLot ? null : hash,
+    /** The same where it can be signed: sent back at sign-off. */
+    reviewedHash: isPerLot || obstacles.length > 0 ? null : hash,
     /** What a repeat has found, for the signatory. */
-    findings: bundle.ok ? bundle.value.findings : [],
+    findings: composed.ok ? composed.value.bundle.findings : [],
     left: left ? { results: left.decision as "kept" | "put-back", reason: left.reason } : null,
     lineId: sensor.line.id,
-    isPerLot: readLineOptions(sensor.line.options).report === "per-lot",
-    obstacle: content.ok ? "" : content.refusal.message,
+    isPerLot,
+    /** Why no certificate can be signed for it, with the remedy; empty where one can. */
+    obstacle: obstacles.join(" "),
     /** What its certificate will state as deviations from the method. */
-    deviations: content.ok ? content.value.deviations : [],
+    deviations: composed.ok ? composed.value.content.deviations : [],
     openRemarks: duty.remarks.filter((one) => !one.isSettled && one.sensorId === sensor.id).length,
     certificate: certificateOf(review, sensor.id),
     cells: review.run.setpoints.map((setpoint) => {
@@ -70,34 +74,6 @@ const sensorOf = async (tx: Tx, review: Review, duty: Duty, sensor: Review["sens
       return result ? reviewCell(review, duty, result) : null;
     }),
   };
-};
-
-/** One certificate for all sensors of a line that are still open here, where the order asks for it. */
-const lotsOf = async (
-  tx: Tx,
-  review: ReviewRun,
-  sensors: readonly Awaited<ReturnType<typeof sensorOf>>[],
-) => {
-  const open = sensors.filter((one) => one.isPerLot && !one.certificate && one.reviewedHash);
-  const lots = [];
-  for (const lineId of new Set(open.map((one) => one.lineId))) {
-    const own = open.filter((one) => one.lineId === lineId);
-    if (own.length < 2) continue;
-    const bundle = await loadBundle(
-      tx,
-      review,
-      own.map(({ id }) => id),
-    );
-    const content = bundle.ok ? composeBundle(bundle.value, null) : bundle;
-    lots.push({
-      lineId,
-      sensorIds: own.map(({ id }) => id),
-      label: `${own.map(({ tag }) => tag).join(", ")} (${own[0]?.customer ?? ""}), one certificate for the lot`,
-      reviewedHash: content.ok ? hex(contentHash(content.value, sha256)) : null,
-      obstacle: content.ok ? "" : content.refusal.message,
-    });
-  }
-  return lots;
 };
 
 const replacingOf = ({ replacing, sensors }: ReviewRun) =>
@@ -179,7 +155,12 @@ export const reviewRunView = (actor: Actor, number: string) =>
       replacing: replacingOf(review),
       ...doubtsOf(await loadDoubts(tx, review)),
       sensors,
-      lots: await lotsOf(tx, review, sensors),
+      /** One certificate for all sensors of a line that are still open here, where the order asks for it. */
+      lots: await reviewLots(
+        tx,
+        review,
+        sensors.map((one) => ({ ...one, isDone: one.certificate !== null || one.left !== null })),
+      ),
       decisions: review.decisions.map((decision) => ({
         key: String(decision.id),
         decision: decision.decision,

@@ -53,7 +53,12 @@ const Reporting = ({ field, unitName }: Pick<Props, "field"> & { readonly unitNa
       hint="Fixed before the second measurement."
     />
     <div className="fields">
-      <LineControl {...field("report")} label="Reported as" choices={reportChoices} />
+      <LineControl
+        {...field("report")}
+        label="Reported as"
+        choices={reportChoices}
+        hint="A lot larger than a furnace load gets one certificate for each run: part 1, part 2."
+      />
       <LineControl
         {...field("tableStep")}
         label="Table of corrections, every"

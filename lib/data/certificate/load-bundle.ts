@@ -8,6 +8,7 @@ import { ok, type Result, refuse } from "@/lib/domain/refusal";
 import type { Tx } from "../in-scope";
 import { loadReviewRun, type ReviewRun } from "../review/load-review-run";
 import { certificateParts } from "./certificate-parts";
+import { withOneEnds } from "./with-one-ends";
 
 type OfSensor = {
   readonly members: readonly BundleMember[];
@@ -187,12 +188,19 @@ export const loadBundle = async (
     if (!one.ok) return one;
     all.push(one.value);
   }
-  const filedUnder = all[0]?.members.at(-1);
   const first = review.sensors.find(({ id }) => id === sensorIds[0]);
-  if (!filedUnder || !first) return refuse("not-found", "No sensor is named.");
+  if (!first) return refuse("not-found", "No sensor is named.");
   const options = readLineOptions(first.line.options);
+  const members = await withOneEnds(
+    tx,
+    first.line,
+    options.report,
+    all.flatMap((one) => one.members),
+  );
+  const filedUnder = members.findLast(({ sensorId }) => sensorId === first.id);
+  if (!filedUnder) return refuse("not-found", "No sensor is named.");
   return ok({
-    members: all.flatMap(({ members }) => members),
+    members,
     filedUnder,
     repeats: all.flatMap(({ repeats }) => repeats),
     earlierCounts: all.flatMap(({ earlierCounts }) => earlierCounts),

@@ -15,10 +15,12 @@ const columnsOf = (roll: Roll, { caption }: Words): readonly Column<Roll["rows"]
     ...{ header: caption("setpoint"), unit: caption("asOrdered"), width: 90, align: "text" },
     text: ({ setpoint }) => setpoint,
   },
-  ...rollFigures.map(([header, key]): Column<Roll["rows"][number]> => ({
-    ...{ header: caption(header), unit: [rollUnit(roll)], width: 90, align: "number" },
-    text: (row) => rollFigure(row, key),
-  })),
+  ...rollFigures.map(
+    ([header, key]): Column<Roll["rows"][number]> => ({
+      ...{ header: caption(header), unit: [rollUnit(roll)], width: 90, align: "number" },
+      text: (row) => rollFigure(row, key),
+    }),
+  ),
 ];
 
 /** Both ends of each roll, their average and the spread: a roll is never torn over two pages. */

@@ -4,6 +4,7 @@ import type { DecisionRuleKind, TemperatureUnit, ToleranceChoice } from "./label
 import { temperatureUnitLabels, toleranceLabels } from "./labels";
 import type { LineMarks } from "./line-marks";
 import type { LineOptions } from "./options";
+import { type RuleSet, ruleSetLabels } from "./rule-set";
 import type { Setpoint } from "./setpoint";
 import { setpointTolerances } from "./setpoint-tolerances";
 import { canOrderBecome, type OrderState } from "./transitions";
@@ -15,6 +16,7 @@ export type ReviewedOrder = {
   readonly decisionRuleAgreedBy: string | null;
   /** YYYY-MM-DD */
   readonly decisionRuleAgreedOn: string | null;
+  readonly ruleSet?: RuleSet;
   readonly lines: readonly {
     readonly position: number;
     readonly typeLetter: TypeLetter;
@@ -25,6 +27,7 @@ export type ReviewedOrder = {
     readonly useTerms?: UseTerms;
     readonly options?: LineOptions;
     readonly marks?: LineMarks;
+    readonly quantity?: number;
   }[];
 };
 
@@ -139,6 +142,20 @@ const lineFindings = (
   ];
 };
 
+/** Of each roll both ends are reported: an odd number of pieces leaves one roll with one end, whatever comes. */
+const rollFindings = ({ ruleSet = "none", lines }: ReviewedOrder): readonly ReviewFinding[] =>
+  ruleSet === "none"
+    ? []
+    : lines.flatMap(({ position, quantity = 0 }) =>
+        quantity % 2 === 0
+          ? []
+          : [
+              notice(
+                `Line ${position}: under “${ruleSetLabels[ruleSet]}” both ends of each roll are measured, and ${quantity} ${quantity === 1 ? "sensor is" : "sensors are"} ordered: of one roll at least one end would come alone. No certificate is signed for it before the other end is here, or the customer agreed to one end.`,
+              ),
+            ],
+      );
+
 /** What a person who accepts the order must see first (ISO/IEC 17025:2017, 7.1.1 to 7.1.5). */
 export const reviewOrder = (
   order: ReviewedOrder,
@@ -146,6 +163,7 @@ export const reviewOrder = (
 ): readonly ReviewFinding[] => [
   ...agreementFindings(order),
   ...order.lines.flatMap((line) => lineFindings(line, furnaces)),
+  ...rollFindings(order),
 ];
 
 /** Complete, and with nothing in it the customer has not heard of (7.1.4): at acceptance as at each later change. */

@@ -113,6 +113,12 @@ export const orderEvents = {
     payload: z.strictObject({ number, difference: z.uuid() }),
     sentence: (p) => `settled a difference of order ${p.number} with the customer`,
   }),
+  rollAgreed: defineEvent({
+    action: "order.roll-agreed",
+    entityKind: "order",
+    payload: z.strictObject({ number, roll: z.string().min(1) }),
+    sentence: (p) => `recorded that the customer of order ${p.number} agrees to one end of ${p.roll}`,
+  }),
   /** ISO/IEC 17025:2017, 7.1.6: reviewed again; what changed stands in the change itself. */
   changed: defineEvent({
     action: "order.changed",

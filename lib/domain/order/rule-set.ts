@@ -99,20 +99,3 @@ export const decideRuleSetIntake = (ruleSet: RuleSet, sensors: readonly Identity
         { lot: "Lot and roll are needed under this rule set." },
       );
 };
-
-type OfRoll = {
-  readonly lot?: string | undefined;
-  readonly roll?: string | undefined;
-  readonly end?: string | undefined;
-};
-
-/** Rolls of which one end alone is here: both are measured, so the other has to come. */
-export const rollsWithOneEnd = (builds: readonly OfRoll[]): readonly string[] => {
-  const ends = new Map<string, Set<string>>();
-  for (const { lot, roll, end } of builds) {
-    if (!lot || !roll) continue;
-    const name = `lot ${lot}, roll ${roll}`;
-    ends.set(name, new Set([...(ends.get(name) ?? []), ...(end ? [end] : [])]));
-  }
-  return [...ends].flatMap(([name, seen]) => (seen.size < 2 ? [name] : []));
-};

@@ -38,7 +38,9 @@ export const optionsInPlainWords = (options: LineOptions, unit: TemperatureUnit)
   ...(options.coefficients ? ["coefficients of the deviation function"] : []),
   ...(options.budget ? ["uncertainty budget on the certificate"] : []),
   ...(options.evidence ? ["evidence file attached"] : []),
-  ...(options.report === "per-lot" ? ["one certificate for the lot"] : []),
+  ...(options.report === "per-lot"
+    ? ["one certificate for the lot, or one for each furnace run where the lot is larger than a load"]
+    : []),
   ...(options.language === "en" ? [] : ["certificate in English and German"]),
   ...(options.form === "full" ? [] : [`simplified certificate, as agreed: ${options.formAgreement ?? ""}`]),
 ];

@@ -1,11 +1,14 @@
-import { loadBundle } from "@/lib/data/certificate/load-bundle";
 import { hex } from "@/lib/data/hex";
 import type { Tx } from "@/lib/data/in-scope";
+import { loadOpenLot } from "@/lib/data/review/load-open-lot";
 import type { ReviewRun } from "@/lib/data/review/load-review-run";
+import { reviewedContent } from "@/lib/data/review/reviewed-content";
+import { loadRollsOf } from "@/lib/data/roll/load-rolls";
 import { sha256 } from "@/lib/data/sha256";
 import type { CertificateBundle } from "@/lib/domain/certificate/bundle";
-import { composeBundle } from "@/lib/domain/certificate/compose-bundle";
 import { contentHash } from "@/lib/domain/certificate/content-hash";
+import { decideWholeLot } from "@/lib/domain/certificate/open-lots";
+import { decideRollEnds } from "@/lib/domain/order/decide-roll-ends";
 import { readLineOptions } from "@/lib/domain/order/options";
 import { decideOneLot } from "@/lib/domain/parts/decide-one-lot";
 import { demand, Refused } from "@/lib/domain/refusal";
@@ -19,24 +22,23 @@ export type Item = {
 
 export const sensorsOnIt = ({ sensorId, others }: Item): readonly string[] => [sensorId, ...others];
 
-/** One certificate for several sensors only where the order asks for it: those of one line. */
-const demandOneLot = (review: ReviewRun, item: Item): void => {
-  if (item.others.length === 0) return;
-  const lines = sensorsOnIt(item).map((id) => review.sensors.find((sensor) => sensor.id === id)?.line);
+/** One certificate for several sensors only where the order asks for it: those of one line, and then all of them here. */
+const demandOneLot = async (tx: Tx, review: ReviewRun, item: Item): Promise<void> => {
+  const ids = sensorsOnIt(item);
+  const lines = ids.map((id) => review.sensors.find((sensor) => sensor.id === id)?.line);
   const [first] = lines;
-  demand(
-    decideOneLot(
-      lines.map((line) => line?.id ?? null),
-      first ? readLineOptions(first.options).report : "per-sensor",
-    ),
-  );
+  const report = first ? readLineOptions(first.options).report : "per-sensor";
+  const lineIds = lines.map((line) => line?.id ?? null);
+  if (ids.length > 1) demand(decideOneLot(lineIds, report));
+  const lot = first ? await loadOpenLot(tx, review, first.id) : null;
+  if (lot) demand(decideWholeLot(lot.sensors, ids));
+  if (first) demand(decideRollEnds(await loadRollsOf(tx, first.order), ids, report));
 };
 
 /** What was on the signatory's screen has to be what is there now, byte for byte. */
 const demandReviewed = async (tx: Tx, review: ReviewRun, item: Item) => {
-  const bundle = demand(await loadBundle(tx, review, sensorsOnIt(item)));
-  const reviewed = demand(composeBundle(bundle, null));
-  if (hex(contentHash(reviewed, sha256)) !== item.reviewedHash)
+  const { bundle, content } = demand(await reviewedContent(tx, review, sensorsOnIt(item)));
+  if (hex(contentHash(content, sha256)) !== item.reviewedHash)
     throw new Refused({
       code: "changed-meanwhile",
       message: `What the certificate of ${bundle.filedUnder.parts.sensor.tag} would say has changed since you opened it. Nothing was signed off; reload and look again.`,
@@ -57,6 +59,6 @@ const demandUnsigned = (review: ReviewRun, item: Item): void => {
 /** What the certificate is composed from, if it is not signed yet and says what was on the signatory's screen. */
 export const demandSignable = async (tx: Tx, review: ReviewRun, item: Item): Promise<CertificateBundle> => {
   demandUnsigned(review, item);
-  demandOneLot(review, item);
+  await demandOneLot(tx, review, item);
   return demandReviewed(tx, review, item);
 };

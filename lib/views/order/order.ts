@@ -5,9 +5,9 @@ import type { Tx } from "@/lib/data/in-scope";
 import { loadDifferences } from "@/lib/data/order/difference-store";
 import { furnaceRanges } from "@/lib/data/order/furnace-ranges";
 import { loadOrder } from "@/lib/data/order/load-order";
-import { openRolls } from "@/lib/data/order/open-rolls";
 import { providerChoices } from "@/lib/data/order/provider-choices";
 import { certificatesOfSensors } from "@/lib/data/parts/certificates-of-sensors";
+import { openRolls } from "@/lib/data/roll/open-rolls";
 import { lastMove } from "@/lib/data/sensor/last-move";
 import type { Standing } from "@/lib/domain/certificate/standing";
 import { storedTolerance } from "@/lib/domain/order/asked-tolerance";
@@ -148,6 +148,9 @@ export const orderView = (actor: Actor, number: string, now: Date) =>
         {
           replaced: sensors.length - counted.length,
           toHandBack: [...handBacks.values()].filter((why) => why !== "certified").length,
+          forProvider: order.lines
+            .flatMap(({ marks, sensors: own }) => (marks.providerId === null ? [] : own))
+            .filter(({ id, state }) => state === "received" && !handBacks.has(id)).length,
         },
       ),
       last: await lastMove(

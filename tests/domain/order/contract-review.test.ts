@@ -53,6 +53,14 @@ describe("contract review", () => {
     expect(reviewOrder(order, [])[0]?.message).toContain("no furnace is recorded yet");
   });
 
+  it("tells that of an odd number of pieces one roll comes with one end, under the rule set alone", () => {
+    const audited = (quantity: number) =>
+      messages({ ...order, ruleSet: "audited-heat-treatment", lines: [{ ...line, quantity }] }, "notice");
+    expect(audited(8)).toEqual([]);
+    expect(audited(7)).toEqual([expect.stringMatching(/^Line 1: .*7 sensors are ordered: of one roll/)]);
+    expect(messages({ ...order, ruleSet: "none", lines: [{ ...line, quantity: 7 }] }, "notice")).toEqual([]);
+  });
+
   it("says that a class without a rule brings no statement", () => {
     expect(messages({ ...order, decisionRule: "none" }, "notice")[0]).toContain("no statement of conformity");
   });

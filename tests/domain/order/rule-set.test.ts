@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { noMarks } from "@/lib/domain/order/line-marks";
-import { decideRuleSetIntake, rollsWithOneEnd, ruleSetProblems } from "@/lib/domain/order/rule-set";
+import { decideRuleSetIntake, ruleSetProblems } from "@/lib/domain/order/rule-set";
 import { RecordOrderInput } from "@/lib/domain/order/schema";
 import { decideSubcontracting, isApprovedOn } from "@/lib/domain/order/subcontracting";
 import { noUseTerms } from "@/lib/domain/order/use-terms";
@@ -54,17 +54,6 @@ describe("the rule set of audited heat treatment", () => {
         refusal: { message: expect.stringContaining("lot and roll of B.") },
       });
     expect(decideRuleSetIntake("none", [{ serial: "B", build: {} }])).toMatchObject({ ok: true });
-  });
-
-  it("names the rolls of which one end alone is here", () => {
-    const end = (roll: string, which?: string) => ({ lot: "L1", roll, end: which });
-    expect(rollsWithOneEnd([end("1", "first"), end("1", "second")])).toEqual([]);
-    expect(rollsWithOneEnd([end("1", "first"), end("2", "second"), end("2", "second"), end("3")])).toEqual([
-      "lot L1, roll 1",
-      "lot L1, roll 2",
-      "lot L1, roll 3",
-    ]);
-    expect(rollsWithOneEnd([{}, { lot: "L1" }])).toEqual([]);
   });
 });
 

@@ -154,7 +154,7 @@ describe("the rule set of audited heat treatment", () => {
     const identity = { lot: "L7", roll: "3", end: "first" as const };
     await execute(receiveSensors, bench.frontDesk, { ...intake, ...identity }, benchClock);
     const page = () => orderView(bench.frontDesk, number, benchClock());
-    expect((await page()).openRolls).toEqual(["lot L7, roll 3"]);
+    expect((await page()).openRolls).toMatchObject([{ name: "lot L7, roll 3", agreement: null }]);
     const second = { ...intakeInput(number, "E2"), ...identity, end: "second" as const };
     await execute(receiveSensors, bench.frontDesk, second, benchClock);
     expect((await page()).openRolls).toEqual([]);

@@ -1,16 +1,24 @@
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { closeDatabase, configureDatabase } from "@/lib/data/client";
+import { hex } from "@/lib/data/hex";
+import { inScope } from "@/lib/data/in-scope";
+import { sha256 } from "@/lib/data/sha256";
+import { contentHash } from "@/lib/domain/certificate/content-hash";
 import { signOff } from "@/lib/operations/certificate/sign-off";
 import { withdrawCertificate } from "@/lib/operations/certificate/withdraw";
 import { execute } from "@/lib/operations/execute";
+import { agreeRoll } from "@/lib/operations/order/agree-roll";
+import { letSensorGo } from "@/lib/operations/review/let-sensor-go";
+import { openDraft } from "@/lib/operations/review/open-draft";
 import { storageView } from "@/lib/views/custody/storage";
 import { orderPartsView } from "@/lib/views/order/parts";
+import { reviewRunView } from "@/lib/views/review-run";
 import { buildRun } from "../../support/build-run";
 import { buildWorld, type World } from "../../support/build-world";
 import { type TestDatabase, testDatabase } from "../../support/database";
 import { issueAllNow } from "../../support/issue-now";
 import { contentOf, rederived, runState, shift, stateOf } from "../../support/parts-seen";
-import { openForSigners, reviewedHash, signClock, signingAct } from "../../support/sign-run";
+import { openForSigners, reviewedHash, signClock, signingAct, signOffInput } from "../../support/sign-run";
 
 let database: TestDatabase;
 let world: World;
@@ -28,23 +36,23 @@ afterAll(async () => {
 type Built = Awaited<ReturnType<typeof buildRun>>;
 const refused = (code: string) => ({ refusal: { code } });
 
-describe("one certificate for a lot", () => {
-  const signLot = async (built: Built) => {
-    const [first, ...others] = built.sensors.map(({ id }) => id);
-    const item = {
-      sensorId: first!,
-      others,
-      reviewedHash: await reviewedHash(built.run.id, first!, ...others),
-    };
-    await openForSigners(built.run.id);
-    return execute(
-      signOff,
-      world.people.signatory,
-      { runId: built.run.id, evaluationId: built.evaluation.id, items: [item], act: signingAct() },
-      signClock,
-    );
+const signLot = async (built: Built) => {
+  const [first, ...others] = built.sensors.map(({ id }) => id);
+  const item = {
+    sensorId: first!,
+    others,
+    reviewedHash: await reviewedHash(built.run.id, first!, ...others),
   };
+  await openForSigners(built.run.id);
+  return execute(
+    signOff,
+    world.people.signatory,
+    { runId: built.run.id, evaluationId: built.evaluation.id, items: [item], act: signingAct() },
+    signClock,
+  );
+};
 
+describe("one certificate for a lot", () => {
   it("speaks of every sensor with average and spread, has every chain, and derives again", async () => {
     const built = await buildRun(world, {
       owners: ["south", "south", "south"],
@@ -95,5 +103,87 @@ describe("one certificate for a lot", () => {
     const mixed = await buildRun(world, { owners: ["south", "north"], lineOptions: { report: "per-lot" } });
     await expect(signLot(mixed)).rejects.toMatchObject(refused("rule"));
     expect(await stateOf(mixed.sensors[0]!.id)).toBe("in-review");
+  });
+});
+
+describe("a lot of rolls, for a customer audited by them", () => {
+  const ends = (built: Built, given: readonly ("first" | "second")[]) =>
+    inScope({ kind: "laboratory" }, async (tx) => {
+      await tx.order.update({
+        where: { id: built.orders[0]!.id },
+        data: { ruleSet: "audited-heat-treatment" },
+      });
+      for (const [at, { id }] of built.sensors.entries())
+        await tx.sensor.update({
+          where: { id },
+          data: { build: JSON.stringify({ lot: "L7", roll: String(at >> 1), end: given[at] }) },
+        });
+    });
+  const perLot = { lineOptions: { report: "per-lot" }, owners: ["south", "south", "south"] as const };
+
+  it("is seen before it is signed: the draft is the lot's own, and its hash is the one signed", async () => {
+    const built = await buildRun(world, { ...perLot, owners: ["south", "south"] });
+    await ends(built, ["first", "second"]);
+    const review = await reviewRunView(world.people.signatory, built.run.number);
+    const [lot] = review.lots;
+    expect(lot).toMatchObject({ obstacle: "", leftOut: [], part: "one certificate for the lot of 2" });
+    expect(review.sensors.map(({ reviewedHash, draftHash }) => [reviewedHash, draftHash])).toEqual([
+      [null, null],
+      [null, null],
+    ]);
+    const draft = await execute(
+      openDraft,
+      world.people.signatory,
+      { runNumber: built.run.number, lineId: lot!.lineId },
+      signClock,
+    );
+    expect(draft.content.rolls?.of[0]?.rows).toHaveLength(2);
+    expect(hex(contentHash(draft.content, sha256))).toBe(lot!.draftHash);
+    // Nothing of a lot is signed for singly.
+    await expect(
+      execute(signOff, world.people.signatory, await signOffInput(built), signClock),
+    ).rejects.toMatchObject({ refusal: { message: expect.stringContaining("would not be on it") } });
+    const [signed] = (await signLot(built)).certificates;
+    const { reviewedHash: kept } = await inScope({ kind: "laboratory" }, (tx) =>
+      tx.signature.findFirstOrThrow({ where: { certificateId: signed!.id } }),
+    );
+    expect(hex(kept)).toBe(lot!.draftHash);
+  });
+
+  it("with one end of a roll is stopped, in words, until the customer agrees; the certificate says it", async () => {
+    const built = await buildRun(world, perLot);
+    await ends(built, ["first", "second", "first"]);
+    const lotNow = async () => (await reviewRunView(world.people.signatory, built.run.number)).lots[0];
+    expect((await lotNow())?.obstacle).toContain("roll 1");
+    await expect(signLot(built)).rejects.toMatchObject(refused("rule"));
+    const { number } = built.orders[0]!;
+    const agreed = { number, lot: "L7", roll: "1", agreedWith: "Lee Buyer", text: "mail of 2 March" };
+    await expect(
+      execute(agreeRoll, world.people.desk, { ...agreed, roll: "0" }, signClock),
+    ).rejects.toMatchObject(refused("rule"));
+    await expect(execute(agreeRoll, world.people.technician, agreed, signClock)).rejects.toMatchObject(
+      refused("not-permitted"),
+    );
+    await execute(agreeRoll, world.people.desk, agreed, signClock);
+    expect((await lotNow())?.obstacle).toBe("");
+    const { certificates } = await signLot(built);
+    const { deviations, rolls } = await contentOf(certificates[0]!.id);
+    expect(deviations).toContainEqual(expect.stringContaining("this end alone is reported"));
+    expect(rolls?.of.map(({ roll }) => roll)).toEqual(["Lot L7, roll 0"]);
+  });
+
+  it("of which one sensor goes to another run is told as a part, and names what it covers", async () => {
+    const built = await buildRun(world, perLot);
+    const left = { runId: built.run.id, evaluationId: built.evaluation.id, sensorId: built.sensors[1]!.id };
+    const why = { results: "put-back" as const, reason: "The plug was loose." };
+    await execute(letSensorGo, world.people.signatory, { ...left, ...why }, signClock);
+    const { lots } = await reviewRunView(world.people.signatory, built.run.number);
+    expect(lots).toMatchObject([
+      {
+        part: "part 1 of the lot: 2 of 3 sensors",
+        tags: [built.sensors[0]!.tag, built.sensors[2]!.tag],
+        obstacle: "",
+      },
+    ]);
   });
 });

@@ -20,13 +20,13 @@ import { CancelOrder } from "./cancel-order";
 import { OrderContract } from "./contract/order-contract";
 import { ContractReview } from "./contract-review";
 import { OfferStanding } from "./offer-standing";
-import { OpenRolls } from "./open-rolls";
 import { OrderActions } from "./order-actions";
 import { OrderCommerce } from "./order-commerce";
 import { OrderLineDetails } from "./order-lines";
 import { OrderTerms } from "./order-terms";
 import { OrderThread } from "./order-thread";
 import { PartsMatrix } from "./parts-matrix";
+import { OpenRolls } from "./rolls/open-rolls";
 
 type Props = { readonly params: Promise<{ readonly number: string }> };
 
@@ -55,7 +55,7 @@ export default async function OrderPage({ params }: Props) {
       <OfferStanding offer={await load(offerStandingView(actor, order.number, new Date()))} />
       {isInReview ? <ContractReview order={order} points={points} /> : null}
       <Section title="Lines and sensors" id="sensors">
-        <OpenRolls rolls={order.openRolls} />
+        <OpenRolls order={order.mayAgreeRoll ? order.number : null} rolls={order.openRolls} />
         <AwaitedSensors awaited={order.awaited} />
         {order.lines.map((line) => (
           <OrderLineDetails key={line.position} line={line} />

@@ -33,20 +33,24 @@ function Identity({ review }: Props) {
 
 async function SignOffForm({ review }: Props) {
   const standing = await load(signingStandingView(await requirePermission("review.read"), new Date()));
-  const lots = review.lots.flatMap(({ sensorIds, label, reviewedHash }) =>
-    reviewedHash
-      ? [{ value: `${sensorIds.join("+")} ${reviewedHash}`, label, contentHash: reviewedHash }]
+  const lots = review.lots.flatMap(({ sensorIds, tags, customer, part, draftHash, obstacle }) =>
+    draftHash && obstacle === ""
+      ? [
+          {
+            value: `${sensorIds.join("+")} ${draftHash}`,
+            label: `${tags.join(", ")} (${customer}), ${part}`,
+            contentHash: draftHash,
+          },
+        ]
       : [],
   );
-  const inLots = new Set(
-    review.lots.flatMap(({ reviewedHash, sensorIds }) => (reviewedHash ? sensorIds : [])),
-  );
-  const open = review.sensors.filter(
-    (sensor) => !sensor.certificate && sensor.reviewedHash && !inLots.has(sensor.id),
-  );
+  const open = review.sensors.filter((sensor) => !sensor.certificate && sensor.reviewedHash);
   if (open.length + lots.length === 0)
-    return <p>No certificate can be signed off here. Return the run with a reason.</p>;
-  if (review.doubtObstacle) return <Notice kind="caution">{review.doubtObstacle}</Notice>;
+    return (
+      <p>
+        No certificate can be signed off here. Settle what stands in its way, or return the run with a reason.
+      </p>
+    );
   if (!canSign(standing)) return <SigningObstacle standing={standing} />;
   return (
     <ActionForm action={signOffAction} label="Sign off">

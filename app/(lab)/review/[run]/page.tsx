@@ -13,6 +13,7 @@ import { StepKeys } from "../step-keys.client";
 import { Decide } from "./decide";
 import { DecisionHistory } from "./decision-history";
 import { ExceptionList } from "./exception-list";
+import { Lots } from "./lots";
 import { Opinions } from "./opinions/opinions";
 import { ReadingState } from "./reading-state";
 import { Replacing } from "./replacing";
@@ -61,6 +62,7 @@ export default async function ReviewRunPage({ params }: Props) {
       />
       <ReadingState review={review} />
       <ResultMatrix review={review} />
+      <Lots review={review} />
       <Opinions run={review.number} />
       {review.state === "submitted" ? <Decide review={review} /> : null}
       <Replacing review={review} />

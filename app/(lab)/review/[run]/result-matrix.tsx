@@ -8,6 +8,43 @@ import { TypeLetter } from "@/app/_ui/type-letter";
 import type { ReviewRunPage } from "@/lib/views/review-run";
 import { MatrixCell } from "./matrix-cell";
 
+type Sensor = ReviewRunPage["sensors"][number];
+
+const Left = ({ results }: NonNullable<Sensor["left"]>) => (
+  <StateMark
+    state={results === "kept" ? "done" : "returned"}
+    label={results === "kept" ? "Kept for its certificate" : "Set aside"}
+  />
+);
+
+/** What its certificate would say, or what became of it. */
+const SensorContent = ({ review, sensor }: { readonly review: ReviewRunPage; readonly sensor: Sensor }) => {
+  if (sensor.certificate) return <CertificateName {...sensor.certificate} />;
+  if (sensor.left) return <Left {...sensor.left} />;
+  return (
+    <div className="lines">
+      {sensor.draftHash ? (
+        <>
+          <a href={`/api/review/${review.number}/${sensor.tag}/draft`} target="_blank" rel="noreferrer">
+            Draft (PDF)
+          </a>
+          <Hash value={sensor.draftHash} label="Content hash" />
+        </>
+      ) : sensor.isPerLot && sensor.obstacle === "" ? (
+        <a href="#lots">On the lot’s certificate</a>
+      ) : null}
+      {[...sensor.findings, ...(sensor.obstacle === "" ? [] : [sensor.obstacle])].map((finding) => (
+        <StateMark
+          key={finding}
+          state="exception"
+          label={finding}
+          {...(finding === sensor.obstacle ? { tone: "bad" as const } : {})}
+        />
+      ))}
+    </div>
+  );
+};
+
 /** Sensors down, setpoints across; each result opens. Error ± U in °C: indication minus reference. */
 export function ResultMatrix({ review }: { readonly review: ReviewRunPage }) {
   return (
@@ -56,26 +93,7 @@ export function ResultMatrix({ review }: { readonly review: ReviewRunPage }) {
                 <MatrixCell key={position} cell={sensor.cells[index] ?? null} />,
               ]),
             ),
-            content: sensor.certificate ? (
-              <CertificateName {...sensor.certificate} />
-            ) : sensor.reviewedHash ? (
-              <div className="lines">
-                <a href={`/api/review/${review.number}/${sensor.tag}/draft`} target="_blank" rel="noreferrer">
-                  Draft (PDF)
-                </a>
-                <Hash value={sensor.reviewedHash} label="Content hash" />
-                {sensor.findings.map((finding) => (
-                  <StateMark key={finding} state="exception" label={finding} />
-                ))}
-              </div>
-            ) : sensor.left ? (
-              <StateMark
-                state={sensor.left.results === "kept" ? "done" : "returned"}
-                label={sensor.left.results === "kept" ? "Kept for its certificate" : "Set aside"}
-              />
-            ) : (
-              <StateMark state="exception" label={sensor.obstacle} tone="bad" />
-            ),
+            content: <SensorContent review={review} sensor={sensor} />,
           },
         }))}
       />

@@ -10,6 +10,7 @@ import { receivableView } from "@/lib/views/order/receivable";
 import { requirePermission } from "@/lib/web/auth";
 import { load } from "@/lib/web/load";
 import { BuildFields } from "../../../sensors/build-fields";
+import { OpenRolls } from "../rolls/open-rolls";
 import { receiveSensorsAction } from "./actions";
 import { ChecksForAll } from "./checks-for-all";
 import { SerialsAndChecks } from "./serials-and-checks.client";
@@ -40,6 +41,7 @@ export default async function ReceivePage({ params, searchParams }: Props) {
     >
       <StillHere twice={order.twice} />
       <TakenIn number={order.number} {...(await searchParams)} />
+      <OpenRolls order={null} rolls={order.openRolls} />
       {order.isOpen && open.length > 0 ? (
         <ActionForm action={receiveSensorsAction} label="Take sensors in" shape="wide">
           <input type="hidden" name="orderNumber" value={order.number} />

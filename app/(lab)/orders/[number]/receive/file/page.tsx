@@ -9,6 +9,7 @@ import { sensorListLimits } from "@/lib/domain/intake/list-limits";
 import { receivableView } from "@/lib/views/order/receivable";
 import { requirePermission } from "@/lib/web/auth";
 import { load } from "@/lib/web/load";
+import { OpenRolls } from "../../rolls/open-rolls";
 import { IntakeFileForm } from "./intake-file-form.client";
 
 export const metadata = { title: "Take sensors in from a file" };
@@ -49,6 +50,7 @@ export default async function ReceiveFilePage({ params }: Props) {
         <a href="/api/intake-template">The template (CSV)</a>.
       </p>
       <Columns />
+      <OpenRolls order={null} rolls={order.openRolls} />
       {order.isOpen && open.length > 0 ? (
         <IntakeFileForm
           orderNumber={order.number}

@@ -25,7 +25,10 @@ export const loadSensorCertificates = async (tx: Tx, customerId: string, serial:
   const names = await loadSerialNames(tx, customerId);
   const sensors = await tx.sensor.findMany({
     where: { customerId, OR: [{ serial }, { id: { in: [...names.idsOf([serial])] } }] },
-    select: { id: true, tag: true, serial: true, typeLetter: true, construction: true, state: true },
+    select: {
+      ...{ id: true, tag: true, serial: true, typeLetter: true, construction: true, state: true },
+      line: { select: { providerId: true } },
+    },
     orderBy: { tag: "asc" },
   });
   const rows = await tx.certificate.findMany({

@@ -70,6 +70,8 @@ export type Aside = {
   readonly replaced: number;
   /** So many lie here and are handed back unmeasured. */
   readonly toHandBack: number;
+  /** So many an external provider measures, and its certificate does not count yet; left out: none. */
+  readonly forProvider?: number;
 };
 
 const missingText = (missing: number, { replaced }: Aside): string =>
@@ -93,11 +95,14 @@ export const nextOfOrder = (
   if (state === "recorded") return "The front desk reviews the order with the customer and accepts it.";
   const missing = quantity - (sensors.length - aside.replaced);
   if (missing > 0) return missingText(missing, aside);
-  const toLoad = count("received") - aside.toHandBack;
+  const { forProvider = 0 } = aside;
+  const toLoad = count("received") - aside.toHandBack - forProvider;
   if (toLoad > 0) return `A technician loads ${plural(toLoad, "sensor")}.`;
   if (count("loaded", "measured") > 0) return "A technician measures and evaluates.";
   if (count("evaluated") > 0) return "A technician submits the run.";
   if (count("in-review") > 0) return "The signatory reviews the results.";
+  if (forProvider > 0)
+    return `An external provider measures ${plural(forProvider, "sensor")}; its certificates are recorded on their pages.`;
   const waiting = count("issued") + aside.toHandBack;
   return waiting > 0
     ? `The front desk hands ${plural(waiting, "sensor")} back.`

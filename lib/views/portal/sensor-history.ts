@@ -1,14 +1,14 @@
 import { loadIntervals } from "@/lib/data/portal/recall-store";
 import { loadSensorCertificates } from "@/lib/data/portal/sensor-certificates";
+import { countedReports } from "@/lib/data/provider/report-store";
 import { hasEnded } from "@/lib/domain/certificate/standing";
 import { sensorHistory } from "@/lib/domain/history/sensor-history";
 import { setsOf } from "@/lib/domain/history/sets-of";
-import { plainSensorStates } from "@/lib/domain/order/progress";
 import { intervalOf } from "@/lib/domain/recall/sensors-due";
-import { isSensorState } from "@/lib/domain/sensor/transitions";
 import type { Actor } from "@/lib/domain/staff/actor";
 import { customerIdOf } from "@/lib/domain/staff/customer-id-of";
 import { answer, found } from "../view";
+import { externalOf, whereOf } from "./external-result";
 
 type Sensor = Awaited<ReturnType<typeof loadSensorCertificates>>["sensors"][number];
 
@@ -38,11 +38,17 @@ export const portalSensorHistoryView = (actor: Actor, serial: string) =>
       return first ? [{ content, standing, token, sets, item: first.item }] : [];
     });
     const { months, noticeDays, from } = intervalOf(await loadIntervals(tx, customerId), latest.name);
+    const reports = await countedReports(
+      tx,
+      sensors.flatMap(({ id, tag }) => (tags.has(tag) ? [id] : [])),
+    );
     return {
       serial,
+      /** What other laboratories measured of it for us. */
+      externals: [...reports.values()].flatMap((report) => externalOf(report) ?? []),
       typeLetter: latest.typeLetter,
       construction: latest.construction,
-      where: isSensorState(latest.state) ? plainSensorStates[latest.state] : "",
+      where: whereOf(latest.state, latest.line.providerId !== null),
       /** Its serial today. */
       name: latest.name,
       interval: { months, noticeDays, from },

@@ -21,6 +21,11 @@ describe("the thread of an order", () => {
 
   it("says whose turn it is", () => {
     expect(nextOfOrder("accepted", 2, ["received", "received"])).toBe("A technician loads 2 sensors.");
+    const aside = { replaced: 0, toHandBack: 0, forProvider: 1 };
+    expect(nextOfOrder("accepted", 2, ["received", "received"], aside)).toBe("A technician loads 1 sensor.");
+    expect(nextOfOrder("accepted", 2, ["received", "issued"], aside)).toMatch(
+      /^An external provider measures 1 sensor/,
+    );
     expect(nextOfOrder("completed", 1, ["issued"])).toBe("The front desk hands 1 sensor back.");
     expect(nextOfOrder("completed", 1, ["collected"])).toBe("Nothing is left to do here.");
     expect(nextOfOrder("cancelled", 2, ["received"])).toBe("The front desk hands 1 sensor back.");

@@ -4,6 +4,7 @@ import { EndedNote } from "@/app/_ui/ended-note";
 import { TypeLetter } from "@/app/_ui/type-letter";
 import type { customerPartsView } from "@/lib/views/order/parts";
 import type { PortalOrder } from "@/lib/views/portal-orders";
+import { ExternalResult } from "../../external-result";
 
 type Parts = Awaited<ReturnType<typeof customerPartsView>>;
 
@@ -38,27 +39,6 @@ function AtEach({
   );
 }
 
-/** What another laboratory measured, by its own certificate: named so that nobody takes it for ours. */
-function External({
-  external,
-}: {
-  readonly external: NonNullable<PortalOrder["sensors"][number]["external"]>;
-}) {
-  return (
-    <div>
-      <strong>{external.said}.</strong> Their certificate {external.certificate} of {external.issuedOn}
-      {external.accreditation ? `, accreditation as they state it: ${external.accreditation}` : ""}:{" "}
-      <a href={external.href}>Download their certificate {external.certificate} (PDF)</a>.
-      {external.correction ? ` It takes the place of an earlier one: ${external.correction}` : ""}
-      <ul className="plain-list">
-        {external.lines.map((line) => (
-          <li key={line}>{line}</li>
-        ))}
-      </ul>
-    </div>
-  );
-}
-
 type Props = { readonly sensors: PortalOrder["sensors"]; readonly parts: Parts };
 
 /** Where each sensor is, in plain words, with its certificates. */
@@ -82,7 +62,7 @@ export function SensorList({ sensors, parts }: Props) {
               <EndedNote number={certificate.number} standing={certificate.standing} />
             </span>
           ))}
-          {sensor.external ? <External external={sensor.external} /> : null}
+          {sensor.external ? <ExternalResult external={sensor.external} /> : null}
           <AtEach tag={sensor.tag} serial={sensor.serial} parts={parts} />
         </li>
       ))}

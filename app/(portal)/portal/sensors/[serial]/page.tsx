@@ -9,6 +9,7 @@ import { may } from "@/lib/domain/staff/permissions";
 import { portalSensorHistoryView } from "@/lib/views/portal/sensor-history";
 import { requireCustomer } from "@/lib/web/auth";
 import { load } from "@/lib/web/load";
+import { ExternalResult } from "../../external-result";
 import { IntervalForm } from "../interval-form";
 import { CorrectedSerial } from "./corrected-serial";
 import { SetpointHistory } from "./setpoint-history";
@@ -69,6 +70,13 @@ export default async function PortalSensorPage(props: Props) {
           ))}
         </ul>
       </Section>
+      {sensor.externals.length > 0 ? (
+        <Section title="Measured by another laboratory">
+          {sensor.externals.map((external) => (
+            <ExternalResult key={external.href} external={external} />
+          ))}
+        </Section>
+      ) : null}
       <Section title="How often" note="The interval is yours to set. It stands on no certificate.">
         {may(actor.roles, "portal.manage") ? (
           <IntervalForm

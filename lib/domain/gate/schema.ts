@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { seenWhole } from "../typed-text";
 import { gateCodes } from "./codes";
 
 const run = z.string().min(1).max(40);
@@ -62,7 +63,7 @@ export const OverrideGateInput = z.strictObject({
   code: z.enum(gateCodes, "The gate knows no such rule. Reload the page."),
   /** Those it is said of; none = the whole run. */
   subjects: z.array(z.string().min(1).max(80)).max(80).default([]),
-  reason: z.string().trim().max(600, "At most 600 characters."),
+  reason: z.string().trim().max(600, "At most 600 characters.").superRefine(seenWhole),
 });
 
 export const PassGateInput = z.strictObject({ run });

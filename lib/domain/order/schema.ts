@@ -1,5 +1,6 @@
 import { z } from "zod";
 import { TypeLetter } from "../evidence/schema";
+import { seenWhole } from "../typed-text";
 import { decimalNumber, optionalDay, optionalDecimal, optionalText, wholeNumber } from "./field";
 import { decisionRules, protections, temperatureUnits, toleranceChoices, urgencies } from "./labels";
 import { lineOptionFields, readLineOptionsDraft } from "./line-options-draft";
@@ -17,7 +18,8 @@ export const OrderLineInput = z
       .string()
       .trim()
       .min(1, "Describe the sensor: sheath, diameter, length, how it ends.")
-      .max(300, "At most 300 characters."),
+      .max(300, "At most 300 characters.")
+      .superRefine(seenWhole),
     protection: z.enum(protections, "Choose what surrounds the wires."),
     quantity: wholeNumber(1, 200, "Write how many sensors: a whole number from 1 to 200."),
     temperatureUnit: z.enum(temperatureUnits, "Choose °C or °F.").default("C"),
@@ -149,5 +151,10 @@ export const AcceptOrderInput = z.object({
 
 export const CancelOrderInput = z.object({
   number: z.string(),
-  reason: z.string().trim().min(3, "Say why, in a few words.").max(400, "At most 400 characters."),
+  reason: z
+    .string()
+    .trim()
+    .min(3, "Say why, in a few words.")
+    .max(400, "At most 400 characters.")
+    .superRefine(seenWhole),
 });

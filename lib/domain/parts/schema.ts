@@ -1,9 +1,15 @@
 import { z } from "zod";
+import { seenWhole } from "../typed-text";
 
 const runNumber = z.string().min(1).max(40);
 const tag = z.string().min(1).max(40);
 /** Reasons are read by whoever signs, audits or carries on. */
-const reason = z.string().trim().min(10, "Say why, in a sentence.").max(1000, "At most 1000 characters.");
+const reason = z
+  .string()
+  .trim()
+  .min(10, "Say why, in a sentence.")
+  .max(1000, "At most 1000 characters.")
+  .superRefine(seenWhole);
 
 export const AuthoriseRepeatInput = z.strictObject({ run: runNumber, sensor: tag, reason });
 export const AbandonRunInput = z.strictObject({
@@ -42,6 +48,7 @@ export const AnnealInput = z.strictObject({
     .string()
     .trim()
     .min(5, "Say how: in a tube furnace or by current, in what gas, how it cooled.")
-    .max(300, "At most 300 characters."),
+    .max(300, "At most 300 characters.")
+    .superRefine(seenWhole),
   performedOn: z.iso.date("Choose the day."),
 });

@@ -1,20 +1,22 @@
 import { z } from "zod";
-import { optionalLine, requiredLine, lines as severalLines } from "../typed-text";
+import { optionalLine, requiredLine, seenWhole, lines as severalLines } from "../typed-text";
+
+const typed = (most: number) => z.string().max(most).superRefine(seenWhole);
 
 /** As typed; the order's own schema judges the rest, so that a request is refused for what the desk would be refused for. */
 const RequestedKind = z
   .strictObject({
-    typeLetter: z.string().max(2),
+    typeLetter: typed(2),
     construction: requiredLine("Describe the sensor: sheath, diameter, length, how it ends.", 300),
-    protection: z.string().max(40),
-    quantity: z.string().max(10),
-    temperatureUnit: z.string().max(2),
+    protection: typed(40),
+    quantity: typed(10),
+    temperatureUnit: typed(2),
     /** Empty: the laboratory proposes them from the range of use. */
-    setpoints: z.string().max(600).default(""),
-    useFrom: z.string().max(20).default(""),
-    useTo: z.string().max(20).default(""),
-    tolerance: z.string().max(20),
-    ownLimit: z.string().max(20).default(""),
+    setpoints: typed(600).default(""),
+    useFrom: typed(20).default(""),
+    useTo: typed(20).default(""),
+    tolerance: typed(20),
+    ownLimit: typed(20).default(""),
     groupName: optionalLine(80),
   })
   .refine((kind) => kind.setpoints.trim() !== "" || kind.useFrom.trim() !== "", {

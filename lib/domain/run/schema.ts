@@ -1,10 +1,11 @@
 import { z } from "zod";
+import { seenWhole } from "../typed-text";
 
 const runNumber = z.string().min(1).max(40);
 const version = z.coerce.number("The form has lost its version. Reload the page.").int().min(1);
 /** A number a form left empty or unreadable arrives as NaN, which zod refuses with this sentence. */
 const figure = (message: string) => z.number(message);
-const name = (message: string) => z.string(message).trim().min(1, message).max(40, "At most 40 characters.");
+const name = (message: string) => z.string(message).trim().min(1, message).max(40, "At most 40 characters.").superRefine(seenWhole);
 
 /** One row of the furnace load as the technician fills it in. */
 export const PlaceInput = z.strictObject({
@@ -43,7 +44,7 @@ export const CreateRunInput = z.strictObject({
   /** Of those the sensors are ordered at; none given: all of them. */
   setpointsCelsius: z.array(figure("Choose setpoints.")).max(60).default([]),
   places: z.array(PlaceInput).min(2, "Load at least one sensor and one reference.").max(80),
-  note: z.string().trim().max(2000, "At most 2000 characters.").default(""),
+  note: z.string().trim().max(2000, "At most 2000 characters.").superRefine(seenWhole).default(""),
 });
 export type CreateRunInput = z.output<typeof CreateRunInput>;
 
@@ -91,7 +92,7 @@ export const AcceptWindowInput = z
     fromSeconds: figure("Write where the window begins, in seconds."),
     toSeconds: figure("Write where the window ends, in seconds."),
     /** Why a window is accepted that does not meet the criterion. */
-    reason: z.string().trim().max(600, "At most 600 characters.").default(""),
+    reason: z.string().trim().max(600, "At most 600 characters.").superRefine(seenWhole).default(""),
     /** The readings that were on the screen (hex); left out by callers who have just loaded them. */
     blocksDigest: z
       .string()
@@ -108,7 +109,7 @@ export const StateSensorSetpointInput = z.strictObject({
   sensor: z.string().min(1),
   setpoint: z.number().int().min(1),
   state: z.enum(["measured", "invalid", "not-reached"], "Choose the state."),
-  reason: z.string().trim().max(600, "At most 600 characters.").default(""),
+  reason: z.string().trim().max(600, "At most 600 characters.").superRefine(seenWhole).default(""),
 });
 
 export const EvaluateRunInput = z.strictObject({ run: runNumber });
@@ -117,7 +118,7 @@ export const SubmitRunInput = z.strictObject({
   run: runNumber,
   version,
   /** Asked for when not every tip was warmed: why, for the signatory to weigh. */
-  tipCheckReason: z.string().trim().max(600, "At most 600 characters.").default(""),
+  tipCheckReason: z.string().trim().max(600, "At most 600 characters.").superRefine(seenWhole).default(""),
 });
 
 export const ExportEvidenceInput = z.strictObject({ run: runNumber });

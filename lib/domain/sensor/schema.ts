@@ -1,5 +1,6 @@
 import { z } from "zod";
 import { optionalDecimal, optionalText, wholeNumber } from "../order/field";
+import { seenWhole } from "../typed-text";
 import { BuildDraft, buildOf } from "./build-draft";
 import { labelLayoutNames } from "./label-layouts";
 import { conditions, groundings, polarities, typeChecks } from "./labels";
@@ -83,7 +84,8 @@ export const StateBuildInput = BuildDraft.extend({
     .string()
     .trim()
     .min(5, "Say what was looked at or changed: whoever reads this later was not there.")
-    .max(400, "At most 400 characters."),
+    .max(400, "At most 400 characters.")
+    .superRefine(seenWhole),
 });
 
 export const CollectSensorInput = z.object({

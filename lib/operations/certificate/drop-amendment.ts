@@ -3,6 +3,7 @@ import { insertAmendmentDecision } from "@/lib/data/amendment/amendment-store";
 import { eventOf } from "@/lib/domain/audit/define-event";
 import { certificateEvents } from "@/lib/domain/certificate/events";
 import { personIdOf } from "@/lib/domain/staff/person-id-of";
+import { seenWhole } from "@/lib/domain/typed-text";
 import { defineOperation } from "../operation";
 import { demandAsked } from "./demand-asked";
 
@@ -12,7 +13,12 @@ export const dropAmendment = defineOperation({
   permission: "certificate.amend",
   input: z.strictObject({
     amendmentId: z.uuid(),
-    reason: z.string().trim().min(10, "Say in a sentence why it is not done.").max(1000),
+    reason: z
+      .string()
+      .trim()
+      .min(10, "Say in a sentence why it is not done.")
+      .max(1000)
+      .superRefine(seenWhole),
   }),
   perform: async ({ actor, now, tx }, { amendmentId, reason }) => {
     const { amendment, certificate } = await demandAsked(tx, amendmentId);

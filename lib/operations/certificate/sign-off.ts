@@ -11,6 +11,7 @@ import { type AuditEvent, eventOf } from "@/lib/domain/audit/define-event";
 import { composeBundle } from "@/lib/domain/certificate/compose-bundle";
 import { certificateEvents } from "@/lib/domain/certificate/events";
 import { SigningAct } from "@/lib/domain/signing/act";
+import { seenWhole } from "@/lib/domain/typed-text";
 import { defineOperation, type OperationContext } from "../operation";
 import { proveAct } from "../signing/prove-act";
 import { demandFormUnsigned } from "./demand-form-unsigned";
@@ -76,7 +77,12 @@ export const signOff = defineOperation({
           items.reduce((sum, { others }) => sum + 1 + others.length, 0),
         "A sensor is named twice.",
       ),
-    exceptionReason: z.string().trim().max(1000, "At most 1000 characters.").default(""),
+    exceptionReason: z
+      .string()
+      .trim()
+      .max(1000, "At most 1000 characters.")
+      .superRefine(seenWhole)
+      .default(""),
     act: SigningAct,
   }),
   ready: async ({ actor, now, tx }, input) => {

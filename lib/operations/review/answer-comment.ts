@@ -7,6 +7,7 @@ import { decideAnswer, decideComment } from "@/lib/domain/review/decide-comment"
 import { reviewEvents } from "@/lib/domain/review/events";
 import { maySettle } from "@/lib/domain/review/may-settle";
 import { actorIdOf } from "@/lib/domain/staff/actor";
+import { seenWhole } from "@/lib/domain/typed-text";
 import { defineOperation } from "../operation";
 
 /** What is said to a remark, and whether that settles it; by whoever measured or whoever signs. */
@@ -15,7 +16,12 @@ export const answerComment = defineOperation({
   permission: "review.read",
   input: z.strictObject({
     commentId: z.string().regex(/^\d{1,18}$/),
-    text: z.string().trim().min(3, "Say what you found.").max(2000, "At most 2000 characters."),
+    text: z
+      .string()
+      .trim()
+      .min(3, "Say what you found.")
+      .max(2000, "At most 2000 characters.")
+      .superRefine(seenWhole),
     settles: z.boolean().default(false),
   }),
   perform: async ({ actor, now, tx }, input) => {

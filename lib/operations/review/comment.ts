@@ -8,6 +8,7 @@ import { commentPlaces } from "@/lib/domain/review/comment-places";
 import { decideComment } from "@/lib/domain/review/decide-comment";
 import { reviewEvents } from "@/lib/domain/review/events";
 import { actorIdOf } from "@/lib/domain/staff/actor";
+import { seenWhole } from "@/lib/domain/typed-text";
 import { defineOperation } from "../operation";
 
 /** A remark at one number of a result, or of a run as a whole. Until it is settled, its sensor is not signed for. */
@@ -21,7 +22,12 @@ export const comment = defineOperation({
       sensorId: z.uuid().nullable(),
       setpointId: z.uuid().nullable(),
       place: z.enum(commentPlaces, "Choose what the remark speaks of."),
-      text: z.string().trim().min(3, "Say what you see.").max(2000, "At most 2000 characters."),
+      text: z
+        .string()
+        .trim()
+        .min(3, "Say what you see.")
+        .max(2000, "At most 2000 characters.")
+        .superRefine(seenWhole),
     })
     .refine(
       ({ sensorId, setpointId }) => setpointId === null || sensorId !== null,

@@ -8,6 +8,7 @@ import { demand, Refused } from "@/lib/domain/refusal";
 import { decideReviewable } from "@/lib/domain/review/decide-reviewable";
 import { reviewEvents } from "@/lib/domain/review/events";
 import { actorIdOf } from "@/lib/domain/staff/actor";
+import { seenWhole } from "@/lib/domain/typed-text";
 import { defineOperation } from "../operation";
 
 /** Back to the technician with a reason. Evaluation, results and readings stay; what is signed off stays signed off. */
@@ -21,7 +22,8 @@ export const returnRun = defineOperation({
       .string()
       .trim()
       .min(10, "Say what the technician should look at, in a sentence.")
-      .max(2000, "At most 2000 characters."),
+      .max(2000, "At most 2000 characters.")
+      .superRefine(seenWhole),
   }),
   perform: async ({ actor, now, tx }, input) => {
     const locked = await lockRun(tx, input.runId);

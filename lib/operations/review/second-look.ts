@@ -6,6 +6,7 @@ import { demand, Refused } from "@/lib/domain/refusal";
 import { reviewEvents } from "@/lib/domain/review/events";
 import { decideSecondLook } from "@/lib/domain/review/may-decide";
 import { actorIdOf } from "@/lib/domain/staff/actor";
+import { seenWhole } from "@/lib/domain/typed-text";
 import { defineOperation } from "../operation";
 
 /** The later look that a sign-off by the performer owes, by somebody who neither measured nor signed. */
@@ -18,7 +19,8 @@ export const secondLook = defineOperation({
       .string()
       .trim()
       .min(10, "Say in a sentence what you looked at and what you found.")
-      .max(2000, "At most 2000 characters."),
+      .max(2000, "At most 2000 characters.")
+      .superRefine(seenWhole),
   }),
   perform: async ({ actor, now, tx }, input) => {
     const certificate = await tx.certificate.findUnique({ where: { id: input.certificateId } });

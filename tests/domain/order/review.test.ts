@@ -90,13 +90,13 @@ describe("differences", () => {
   });
 
   it("stop the acceptance while one is open", () => {
-    expect(decideDifferencesSettled([])).toMatchObject({ ok: true });
-    expect(decideDifferencesSettled([settled])).toMatchObject({ ok: true });
-    expect(decideDifferencesSettled([settled, open])).toMatchObject({
-      refusal: { message: expect.stringContaining("“1200 °C asked”") },
+    expect(decideDifferencesSettled([], "accept")).toMatchObject({ ok: true });
+    expect(decideDifferencesSettled([settled], "accept")).toMatchObject({ ok: true });
+    expect(decideDifferencesSettled([settled, open], "accept")).toMatchObject({
+      refusal: { message: expect.stringMatching(/“1200 °C asked”.*“Differences” of the order, then accept/) },
     });
-    expect(decideDifferencesSettled([open, open])).toMatchObject({
-      refusal: { message: expect.stringContaining("2 differences are") },
+    expect(decideDifferencesSettled([open, open], "change it", "O-1")).toMatchObject({
+      refusal: { message: expect.stringMatching(/2 differences are.*of order O-1, then change it/) },
     });
   });
 });

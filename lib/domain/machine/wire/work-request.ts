@@ -1,6 +1,7 @@
 import { z } from "zod";
 import { TypeLetter } from "../../evidence/schema";
 import { protections, temperatureUnits } from "../../order/labels";
+import { seenWhole } from "../../typed-text";
 
 const text = (most: number) =>
   z
@@ -8,12 +9,13 @@ const text = (most: number) =>
     .trim()
     .min(1)
     .max(most)
-    .regex(/^[^\p{Cc}]*$/u, "No control characters.");
+    .regex(/^[^\p{Cc}]*$/u, "No control characters.")
+    .superRefine(seenWhole);
 
 /** A request for work, as a program sends it. The laboratory reviews it before anything is agreed. */
 export const WorkRequest = z.strictObject({
-  purchaseOrder: z.string().trim().max(80).default(""),
-  note: z.string().trim().max(2000).default(""),
+  purchaseOrder: z.string().trim().max(80).superRefine(seenWhole).default(""),
+  note: z.string().trim().max(2000).superRefine(seenWhole).default(""),
   lines: z
     .array(
       z.strictObject({

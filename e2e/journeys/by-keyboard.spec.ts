@@ -2,11 +2,11 @@ import type { Page } from "@playwright/test";
 import { expect, test } from "../fixtures";
 import { freshCode } from "../one-time-code";
 
-// Runs before `full-run`, which empties the queue: journeys go by name, in one laboratory.
+// Signs what the demonstration's run has waiting; the journeys that come after it, `withdrawal` among them, find it signed.
 
 /** Tabs until what has focus carries this name; nothing is clicked and nothing is focused by script. */
 const tabTo = async (page: Page, name: RegExp): Promise<void> => {
-  for (let step = 0; step < 120; step++) {
+  for (let step = 0; step < 240; step++) {
     await page.keyboard.press("Tab");
     const text = await page.evaluate(() => {
       const element = document.activeElement as HTMLElement | null;
@@ -22,7 +22,21 @@ const tabTo = async (page: Page, name: RegExp): Promise<void> => {
   throw new Error(`Tab never reached ${name}`);
 };
 
-test("a signatory signs in and reads a result by keyboard alone", async ({ page, signIns }) => {
+/** From one result that must be opened to the next, until n leads back to the run and what is to be decided there. */
+const readWhatMustBe = async (page: Page, run: string): Promise<void> => {
+  for (let opened = 0; new URL(page.url()).pathname !== run; opened++) {
+    expect(opened, "n comes to an end").toBeLessThan(60);
+    await expect(page.getByText("Opened by you")).toBeVisible();
+    const here = page.url();
+    await page.keyboard.press("n");
+    await expect(page).not.toHaveURL(here);
+  }
+};
+
+test("a signatory signs in, reads what must be read and signs it by keyboard alone", async ({
+  page,
+  signIns,
+}) => {
   const person = signIns.find(({ role }) => role.includes("signatory"));
   await page.goto("/sign-in");
   // The first field has focus already.
@@ -83,4 +97,13 @@ test("a signatory signs in and reads a result by keyboard alone", async ({ page,
   await page.keyboard.press("Tab");
   await page.keyboard.press("Enter");
   await expect(main.locator("[data-remark=settled]")).toContainText("put back");
+
+  await readWhatMustBe(page, new URL(first).pathname.split("/").slice(0, 3).join("/"));
+  await tabTo(page, /Your password/);
+  await page.keyboard.type(person?.password ?? "");
+  await tabTo(page, /A one-time code/);
+  await page.keyboard.type(await freshCode({ email: person?.email ?? "", codeKey: person?.codeKey ?? "" }));
+  await tabTo(page, /^Sign off\s*$/);
+  await page.keyboard.press("Space");
+  await expect(main.getByRole("link", { name: /^C-/ })).toHaveCount(6);
 });

@@ -31,9 +31,8 @@ const inTurns = (ours: string, baseline: string): string => `async (given) => {
 
 const entry = `
   import { checkFile } from "@/lib/documents/authenticity/check-file";
-  import { EvidenceFile } from "@/lib/domain/certificate/evidence-file/evidence-file";
-  import { recompute } from "@/lib/domain/certificate/recompute/recompute";
-  Object.assign(globalThis, { checkFile, EvidenceFile, recompute });`;
+  import { computeNumbers } from "@/lib/documents/authenticity/numbers/compute-numbers";
+  Object.assign(globalThis, { checkFile, computeNumbers });`;
 
 const bundled = async (): Promise<string> => {
   const { outputFiles } = await build({
@@ -90,7 +89,7 @@ export const benchBrowserCheck = async (
   });
 };
 
-/** Every printed figure computed again in a real browser, against reading the same evidence as JSON. */
+/** Every printed figure computed again in a real browser and every reading proved by its block, against reading the same evidence as JSON. */
 export const benchBrowserRecompute = async (
   content: CertificateContent,
   evidence: EvidenceFile,
@@ -99,19 +98,20 @@ export const benchBrowserRecompute = async (
   const file = new TextEncoder().encode(JSON.stringify(evidence));
   const { told, own, base } = await inBrowser(
     inTurns(
-      `(() => {
-        const { problems, differences, comparisons } = recompute(given.content, EvidenceFile.parse(JSON.parse(new TextDecoder().decode(bytes))));
-        return problems.length + " " + differences.length + " " + comparisons.length;
+      `await (async () => {
+        const carried = { content: given.content, evidence: { kind: "attached", bytes } };
+        const { problems, differences, comparisons, unproved, readings } = await computeNumbers(carried, bytes);
+        return [problems.length + unproved.length, differences.length, comparisons.length, readings].join(" ");
       })()`,
       "JSON.parse(new TextDecoder().decode(bytes))",
     ),
     { file: base64(file), content },
   );
-  const [problems, differences, compared] = told.split(" ").map(Number);
+  const [problems, differences, compared, readings] = told.split(" ").map(Number);
   if (problems !== 0 || differences !== 0) throw new Error(`in the browser: ${told}`);
   printFigure({
-    name: `Figures computed again in the browser: ${what}, ${compared} figures from ${megabytes(file)} MB of evidence`,
-    ours: "schema, evaluation of the load, every printed figure compared",
+    name: `Figures computed again in the browser: ${what}, ${compared} figures, ${readings} readings, ${megabytes(file)} MB of evidence`,
+    ours: "as the page does: schema, evaluation of the load, every printed figure compared, the readings held against their blocks",
     baseline: "reading the same evidence as JSON",
     oursMilliseconds: own,
     baselineMilliseconds: base,

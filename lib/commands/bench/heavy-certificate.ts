@@ -3,7 +3,8 @@ import type { EvidenceFile } from "@/lib/domain/certificate/evidence-file/eviden
 import { evaluateEvidence } from "@/lib/domain/evidence/evaluate";
 import type { EvaluatedPoint } from "@/lib/domain/evidence/evaluation";
 import { Evidence } from "@/lib/domain/evidence/schema";
-import { heaviestChannels, heavyRun } from "./heavy-run";
+import { blocksOf } from "./heavy-blocks";
+import { heaviestChannels, heavyRun, heavySeconds } from "./heavy-run";
 
 const rowOf = (point: EvaluatedPoint): CertificateRow => {
   if (point.state !== "measured")
@@ -41,7 +42,7 @@ export const heavyCertificate = (
         {
           items: tags.map((tag) => ({ tag, set: "as-received" as const })),
           ...{ run: bare.run.number, evaluation: computed.evaluation, engineVersion: computed.engineVersion },
-          ...{ inputsDigest: computed.inputsDigest, evidence, blocksDigest: "0".repeat(64), blocks: [] },
+          ...{ inputsDigest: computed.inputsDigest, evidence, ...blocksOf(evidence, heavySeconds) },
         },
       ],
     },

@@ -3,6 +3,7 @@ import type { EarlierResult } from "@/lib/domain/review/earlier-result";
 import { earlierRows, performedToOf } from "@/lib/domain/review/earlier-rows";
 import type { Tx } from "../in-scope";
 import { certificatesOfSensors } from "../parts/certificates-of-sensors";
+import { loadSerialNames, type SerialNames } from "../portal/serial-names";
 import type { ReviewRun, ReviewSensor } from "./load-review-run";
 
 /** A nominal of a certificate and a setpoint of a run are one but for the rounding of °F. */
@@ -10,41 +11,78 @@ const sameTemperatureCelsius = 0.006;
 
 type Known = Pick<ReviewSensor, "id" | "tag" | "customerId" | "serial" | "typeLetter">;
 
-const isSame = (one: Known, other: Known): boolean =>
-  one.customerId === other.customerId && one.serial === other.serial && one.typeLetter === other.typeLetter;
+/** Under the serial it was corrected to, where a certificate of it was: as its owner's list of sensors has it. */
+const isSame = (one: Known, other: Known, names: Names): boolean =>
+  one.customerId === other.customerId &&
+  one.typeLetter === other.typeLetter &&
+  nameIn(names, one) === nameIn(names, other);
+
+type Names = ReadonlyMap<string, SerialNames>;
+
+const nameIn = (names: Names, sensor: Known): string =>
+  names.get(sensor.customerId)?.nameOf(sensor) ?? sensor.serial;
+
+const namesOf = async (tx: Tx, sensors: readonly Known[]): Promise<Names> => {
+  const names = new Map<string, SerialNames>();
+  for (const { customerId } of sensors)
+    if (!names.has(customerId)) names.set(customerId, await loadSerialNames(tx, customerId));
+  return names;
+};
 
 /** The labels each sensor ever had here: one that comes again gets a new one. */
-const labelsOf = (tx: Tx, sensors: readonly Known[]): Promise<Known[]> =>
-  tx.sensor.findMany({
+const labelsOf = (tx: Tx, sensors: readonly Known[], names: Names): Promise<Known[]> => {
+  const serials = [...new Set(sensors.map((sensor) => nameIn(names, sensor)))];
+  return tx.sensor.findMany({
     where: {
-      customerId: { in: [...new Set(sensors.map(({ customerId }) => customerId))] },
-      serial: { in: sensors.map(({ serial }) => serial) },
+      customerId: { in: [...names.keys()] },
+      OR: [
+        { serial: { in: serials } },
+        { id: { in: [...names.values()].flatMap(({ idsOf }) => [...idsOf(serials)]) } },
+      ],
     },
     select: { id: true, tag: true, customerId: true, serial: true, typeLetter: true },
   });
+};
 
-/** Certificates that stood when the run began: signed before it, and not followed by another or withdrawn. */
+/**
+ * Certificates whose results stood when the run began, and that stand now: one that followed since then states results
+ * of before it.
+ */
 const standingBefore = async (tx: Tx, review: ReviewRun, labels: readonly Known[]) => {
   const all = await certificatesOfSensors(
     tx,
     labels.map(({ id }) => id),
   );
-  const before = all.filter(({ signedAt }) => signedAt < review.run.createdAt);
-  if (before.length === 0) return [];
+  if (all.length === 0) return [];
   const ended = await tx.certificateEnding.findMany({
-    where: { certificateId: { in: before.map(({ id }) => id) } },
-    select: { certificateId: true },
+    where: { certificateId: { in: all.map(({ id }) => id) } },
+    select: { certificateId: true, successorId: true },
   });
   const gone = new Set(ended.map(({ certificateId }) => certificateId));
-  return before.filter(({ id }) => !gone.has(id)).sort((left, right) => +right.signedAt - +left.signedAt);
+  const follows = new Map(
+    ended.flatMap(({ certificateId, successorId }) =>
+      successorId ? [[successorId, certificateId] as const] : [],
+    ),
+  );
+  const signed = new Map(all.map(({ id, signedAt }) => [id, signedAt]));
+  const measuredBefore = (id: string): boolean => {
+    const earlier = follows.get(id);
+    return earlier
+      ? measuredBefore(earlier)
+      : (signed.get(id) ?? review.run.createdAt) < review.run.createdAt;
+  };
+  return all
+    .filter(({ id }) => !gone.has(id) && measuredBefore(id))
+    .sort((left, right) => +right.signedAt - +left.signedAt);
 };
 
 /** What the last standing certificate of each sensor of the run says at the run's setpoints. */
 export const loadEarlier = async (tx: Tx, review: ReviewRun): Promise<readonly EarlierResult[]> => {
-  const labels = await labelsOf(tx, review.sensors);
+  const names = await namesOf(tx, review.sensors);
+  const labels = await labelsOf(tx, review.sensors, names);
   const standing = await standingBefore(tx, review, labels);
   const last = review.sensors.flatMap((sensor) => {
-    const own = labels.filter((label) => isSame(label, sensor));
+    const own = labels.filter((label) => isSame(label, sensor, names));
     const certificate = standing.find(({ sensorId }) => own.some(({ id }) => id === sensorId));
     const label = own.find(({ id }) => id === certificate?.sensorId);
     return certificate && label ? [{ sensor, certificate, label }] : [];

@@ -4,11 +4,16 @@ import { inScope } from "@/lib/data/in-scope";
 import { loadEarlier } from "@/lib/data/review/load-earlier";
 import { loadExceptions } from "@/lib/data/review/load-exceptions";
 import { loadReviewRun } from "@/lib/data/review/load-review-run";
+import { askAmendment } from "@/lib/operations/certificate/ask-amendment";
+import { signOff } from "@/lib/operations/certificate/sign-off";
+import { signOffAmendment } from "@/lib/operations/certificate/sign-off-amendment";
+import { execute } from "@/lib/operations/execute";
 import { buildRun } from "../../support/build-run";
 import { buildWorld, type World } from "../../support/build-world";
 import { type TestDatabase, testDatabase } from "../../support/database";
+import { issueAllNow } from "../../support/issue-now";
 import { openResults } from "../../support/open-results";
-import { signRun } from "../../support/sign-run";
+import { amendedHash, signClock, signingAct, signOffInput, signRun } from "../../support/sign-run";
 
 let database: TestDatabase;
 let world: World;
@@ -93,6 +98,42 @@ it("passes over a certificate that no longer stands", async () => {
         decidedAt: new Date("2026-04-01T08:00:00Z"),
       },
     }),
+  );
+  expect((await load(again.run.id)).earlier).toEqual([]);
+});
+
+it("knows a sensor by the serial that its certificate was corrected to, also where that came after the run began", async () => {
+  const first = await buildRun(world, { owners: ["north"], setpoints: a600 });
+  // Signed, the next run begun, and then corrected.
+  const at = (time: string) => new Date(`2026-03-05T${time}Z`);
+  const input = await signOffInput(first);
+  const signing = await execute(signOff, world.people.signatory, input, () => at("09:59:30"));
+  await issueAllNow();
+  const createdAt = at("09:59:45");
+  const again = await buildRun(world, { owners: ["north"], setpoints: a600, createdAt });
+  const readRight = "N-READ-RIGHT";
+  await inScope(laboratory, (tx) =>
+    tx.sensor.update({ where: { id: again.sensors[0]!.id }, data: { serial: readRight } }),
+  );
+  expect((await load(again.run.id)).earlier).toEqual([]);
+  const certificateId = signing.certificates[0]!.id;
+  const asked = { certificateId, kind: "amendment" as const, reason: "its serial was misread" };
+  const { id: amendmentId } = await execute(
+    askAmendment,
+    world.people.quality,
+    { ...asked, corrections: { serial: readRight } },
+    signClock,
+  );
+  const { number } = await execute(
+    signOffAmendment,
+    world.people.signatory,
+    { amendmentId, reviewedHash: await amendedHash(amendmentId), act: signingAct() },
+    signClock,
+  );
+  expect((await load(again.run.id)).earlier).toMatchObject([{ certificate: number }]);
+  // A sensor that bears the serial which was misread is another one.
+  await inScope(laboratory, (tx) =>
+    tx.sensor.update({ where: { id: again.sensors[0]!.id }, data: { serial: first.sensors[0]!.serial } }),
   );
   expect((await load(again.run.id)).earlier).toEqual([]);
 });

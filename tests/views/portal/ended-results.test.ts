@@ -1,15 +1,10 @@
 import { renderToStaticMarkup } from "react-dom/server";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { EndedNote } from "@/app/_ui/ended-note";
-import { loadAmended } from "@/lib/data/amendment/load-amended";
 import { closeDatabase, configureDatabase } from "@/lib/data/client";
-import { hex } from "@/lib/data/hex";
 import { inScope } from "@/lib/data/in-scope";
-import { sha256 } from "@/lib/data/sha256";
 import type { Corrections } from "@/lib/domain/amendment/amendment";
-import { contentHash } from "@/lib/domain/certificate/content-hash";
 import { resultColumns } from "@/lib/domain/history/results-table";
-import { demand } from "@/lib/domain/refusal";
 import { askAmendment } from "@/lib/operations/certificate/ask-amendment";
 import { signOffAmendment } from "@/lib/operations/certificate/sign-off-amendment";
 import { withdrawCertificate } from "@/lib/operations/certificate/withdraw";
@@ -25,7 +20,7 @@ import { buildWorld, type World } from "../../support/build-world";
 import { codeOf } from "../../support/code-of";
 import { type TestDatabase, testDatabase } from "../../support/database";
 import { issueAllNow } from "../../support/issue-now";
-import { signClock, signingAct, signRun } from "../../support/sign-run";
+import { amendedHash, signClock, signingAct, signRun } from "../../support/sign-run";
 
 /** Of three certificates one stands, one was amended, one was withdrawn: what a customer still sees as a result. */
 
@@ -43,12 +38,7 @@ let standingId: string;
 const amend = async (certificateId: string, corrections: Corrections): Promise<string> => {
   const asked = { certificateId, kind: "amendment" as const, reason: "it was misread (invented)" };
   const { id } = await execute(askAmendment, world.people.quality, { ...asked, corrections }, signClock);
-  const reviewedHash = await inScope(laboratory, async (tx) => {
-    const certificate = await tx.certificate.findUniqueOrThrow({ where: { id: certificateId } });
-    const row = await tx.amendment.findUniqueOrThrow({ where: { id } });
-    const following = demand(await loadAmended(tx, certificate, row));
-    return hex(contentHash(demand(following.compose(null)), sha256));
-  });
+  const reviewedHash = await amendedHash(id);
   const act = { amendmentId: id, reviewedHash, act: signingAct() };
   return (await execute(signOffAmendment, world.people.signatory, act, signClock)).number;
 };
@@ -131,6 +121,8 @@ describe("a sensor whose certificate was corrected to another serial", () => {
   const corrected = "N-CORRECTED";
   let successor: string;
   beforeAll(async () => {
+    const asItWas = { serial: serials[0]!, months: "9" };
+    await execute(setRecallInterval, world.people.north, asItWas, () => new Date("2026-03-05T09:00:00Z"));
     successor = await amend(standingId, { serial: corrected });
   });
 
@@ -169,6 +161,14 @@ describe("a sensor whose certificate was corrected to another serial", () => {
       [serials[1], amendment, true],
     ]);
     expect((await requestFormView(world.people.north, [corrected])).wishes).toContain(corrected);
+    // What was said of it under its earlier serial holds, until something is said under this one.
+    expect((await portalSensorHistoryView(world.people.north, corrected)).interval).toMatchObject({
+      ...{ months: 9, from: "own" },
+    });
+    expect(sensors.find(({ serial }) => serial === corrected)).toMatchObject({
+      months: 9,
+      dueOn: "2026-12-02",
+    });
     await execute(setRecallInterval, world.people.north, { serial: corrected, months: "6" }, signClock);
     expect((await portalSensorHistoryView(world.people.north, corrected)).interval).toMatchObject({
       ...{ months: 6, from: "own" },

@@ -1,4 +1,5 @@
 import { certificateParts } from "@/lib/data/certificate/certificate-parts";
+import { withStandings } from "@/lib/data/certificate/with-standings";
 import { loadReadings, type Readings } from "@/lib/data/evidence/read-scan-channels";
 import type { Tx } from "@/lib/data/in-scope";
 import { loadReviewRun, type ReviewRun } from "@/lib/data/review/load-review-run";
@@ -100,6 +101,24 @@ const neighbours = (review: ReviewRun, sensorId: string, setpointId: string) => 
   return { previous: hrefOf(index - 1), next: hrefOf(index + 1), place: index + 1, of: all.length };
 };
 
+/** The one in force, of those that state results of this run where there are any; else the last that was. */
+const certificateOf = async (tx: Tx, review: ReviewRun, sensorId: string): Promise<string | null> => {
+  const own = await withStandings(
+    tx,
+    review.certificates.filter((one) => one.sensorId === sensorId),
+  );
+  const ofRun = { runId: review.run.id, sensorId };
+  const ids = own.map(({ id }) => id);
+  const rows = await tx.certificate.findMany({ where: { id: { in: ids }, ...ofRun }, select: { id: true } });
+  const parts = await tx.certificatePart.findMany({
+    where: { certificateId: { in: ids }, ...ofRun },
+    select: { certificateId: true },
+  });
+  const stating = new Set([...rows.map(({ id }) => id), ...parts.map((part) => part.certificateId)]);
+  const here = own.find(({ id }) => stating.has(id));
+  return (here ?? own[0])?.number ?? null;
+};
+
 const certificateSide = (review: ReviewRun, sensorId: string) => {
   const parts = certificateParts(review, sensorId);
   if (!parts.ok) return { standards: [], deviations: [], obstacle: parts.refusal.message, rows: [] };
@@ -161,7 +180,7 @@ export const reviewResultView = (actor: Actor, number: string, tag: string, posi
         at: block.receivedAt.toISOString(),
       })),
       tip: tipOf(review, sensor.id),
-      certificate: review.certificates.find(({ sensorId }) => sensorId === sensor.id)?.number ?? null,
+      certificate: await certificateOf(tx, review, sensor.id),
       ...certificateSide(review, sensor.id),
       neighbours: neighbours(review, sensor.id, setpoint.id),
       duty: await resultDuty(tx, review, actor, result),

@@ -16,6 +16,7 @@ import { signOffAmendment } from "@/lib/operations/certificate/sign-off-amendmen
 import { withdrawCertificate } from "@/lib/operations/certificate/withdraw";
 import { execute } from "@/lib/operations/execute";
 import { stateEffect } from "@/lib/operations/nonconformity/state-effect";
+import { reviewResultView } from "@/lib/views/review-result";
 import { addEvaluation, buildRun } from "../../support/build-run";
 import { buildWorld, type World } from "../../support/build-world";
 import { codeOf } from "../../support/code-of";
@@ -96,13 +97,19 @@ describe("an amendment", () => {
       ...reviewedForm(before),
       customer: { ...before.customer, name: "Northern Furnaces (corrected)" },
       item: { ...before.item, serial: "N-CORRECTED" },
-      statements: [...before.statements, "The serial number was read from the label at the tail."],
+      statements: [
+        ...before.statements,
+        "Remark on this change, no opinion or interpretation of the results: The serial number was read from the label at the tail.",
+      ],
     });
     expect(await standingOf(old.id)).toEqual({
       ...{ kind: "amended", successor: number, successorToken: row.token, reason },
       at: signClock().toISOString(),
     });
     expect(await standingOf(row.id)).toEqual({ kind: "pending" });
+    // The chain beside a result is that of the certificate in force.
+    const page = await reviewResultView(signatory, built.run.number, after.item.tag, 1);
+    expect(page.certificate).toBe(number);
     // Its file stays as it was.
     expect(await file()).toEqual({ sha256: digest, standing: "amended" });
     const signature = await inScope(laboratory, (tx) =>

@@ -1,7 +1,7 @@
 import { loadStandings } from "@/lib/data/certificate/standing";
+import { type AsideSensors, asideSensors } from "@/lib/data/hold/aside-sensors";
 import type { Tx } from "@/lib/data/in-scope";
 import { certificatesOfSensors } from "@/lib/data/parts/certificates-of-sensors";
-import { type AsideSensors, asideSensors } from "@/lib/data/portal/aside-sensors";
 import { loadOpenQuestions } from "@/lib/data/portal/open-questions";
 import { countedReports, type ProviderReport } from "@/lib/data/provider/report-store";
 import { orderSensorStates } from "@/lib/data/sql/order-sensor-states";
@@ -195,7 +195,7 @@ export const portalOrderView = (actor: Actor, number: string) =>
     );
     const standingOf = ({ id }: { readonly id: string }) => standings.get(id) ?? ({ kind: "valid" } as const);
     const shown = certificates.map((one) => ({ ...one, standing: standingOf(one) }));
-    const aside = await asideSensors(tx, row.id, sensors);
+    const aside = await asideSensors(tx, [row.id], sensors);
     const counted = withoutReplaced(row, aside);
     const notes = await notesOf(tx, row.id);
     const reports = await countedReports(tx, ids);

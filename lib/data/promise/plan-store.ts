@@ -1,4 +1,5 @@
 import { loadFurnaceProblem } from "@/lib/data/equipment/furnace-problem";
+import { type AsideSensors, asideSensors } from "@/lib/data/hold/aside-sensors";
 import type { Tx } from "@/lib/data/in-scope";
 import { isoDay } from "@/lib/domain/calibration/due";
 import { readLineOptions } from "@/lib/domain/order/options";
@@ -27,6 +28,7 @@ export const loadPlannedFurnaces = async (tx: Tx, now: Date): Promise<readonly P
 };
 
 const planned = {
+  id: true,
   number: true,
   urgency: true,
   acceptedAt: true,
@@ -83,7 +85,20 @@ const waitingOf = (line: Line, loaded: ReadonlyMap<string, number>): readonly Pl
   ];
 };
 
+/** As far as the furnace is concerned: what goes back unmeasured is over, and what another replaces was never there. */
+const withoutAside = (line: Line, { replaced, goingBack }: AsideSensors): Line => ({
+  ...line,
+  sensors: line.sensors
+    .filter(({ id }) => !replaced.has(id))
+    .map((sensor) => (goingBack.has(sensor.id) ? { ...sensor, state: "collected" } : sensor)),
+});
+
 const ordersOf = async (tx: Tx, rows: readonly Row[]): Promise<readonly PlannedOrder[]> => {
+  const aside = await asideSensors(
+    tx,
+    rows.map(({ id }) => id),
+    rows.flatMap(({ lines }) => lines.flatMap(({ sensors }) => sensors)),
+  );
   const loaded = await loadedSets(tx, rows);
   return rows.map((row) => ({
     number: row.number,
@@ -92,7 +107,7 @@ const ordersOf = async (tx: Tx, rows: readonly Row[]): Promise<readonly PlannedO
     groups: row.lines
       // Not what is measured elsewhere.
       .filter(({ performedAt, providerId }) => performedAt === "laboratory" && providerId === null)
-      .flatMap((line) => waitingOf(line, loaded))
+      .flatMap((line) => waitingOf(withoutAside(line, aside), loaded))
       .filter(({ sensors, setpointsCelsius }) => sensors > 0 && setpointsCelsius.length > 0),
   }));
 };

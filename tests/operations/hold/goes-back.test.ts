@@ -2,6 +2,7 @@ import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { handBacksOf } from "@/lib/data/hold/hand-backs-of";
 import { inScope, type Tx } from "@/lib/data/in-scope";
 import { loadOrder } from "@/lib/data/order/load-order";
+import { loadPlannedOrder } from "@/lib/data/promise/plan-store";
 import { anotherChoice, conditionChoices, disposeChoice, returnChoice } from "@/lib/domain/question/labels";
 import { disposeSensor } from "@/lib/operations/custody/dispose";
 import { execute } from "@/lib/operations/execute";
@@ -69,6 +70,13 @@ const send = (number: string, tags: readonly string[]) =>
 const orderState = async (number: string) =>
   (await inLaboratory((tx) => tx.order.findUniqueOrThrow({ where: { number } }))).state;
 
+/** Sensors that the order's promise reckons furnace hours for. */
+const toMeasure = async (number: string) =>
+  (await inLaboratory((tx) => loadPlannedOrder(tx, number)))?.groups.reduce(
+    (sum, { sensors }) => sum + sensors,
+    0,
+  );
+
 const tagsOf = async (only: "load" | "hand-back") =>
   (await sensorsView(desk.frontDesk, { only }, today)).sensors.map(({ tag }) => tag);
 const waitingFor = async (actor: FrontDesk["frontDesk"], key: string) =>
@@ -109,6 +117,7 @@ describe("a sensor that goes back unmeasured", () => {
     ]);
     expect(await sensorView(desk.frontDesk, back)).toMatchObject({ handBack: "unmeasured" });
     expect((await orderView(desk.frontDesk, number, clock())).next).toBe("A technician loads 1 sensor.");
+    expect(await toMeasure(number)).toBe(1);
     expect(await keptAfter(29)).toEqual([]);
     expect(await keptAfter(31)).toMatchObject([{ tag: back, since: today, days: 31 }]);
 
@@ -165,8 +174,10 @@ describe("another sensor in the place of one that goes back", () => {
     );
     await end(holdId, { awaitsAnother: true });
     expect((await auditSentences()).at(-1)).toContain("another sensor is awaited in its place");
+    // The furnace still has one sensor to measure: the other one.
+    expect(await toMeasure(number)).toBe(1);
     await send(number, [bent]);
-    expect(await orderState(number)).toBe("accepted");
+    expect([await orderState(number), await toMeasure(number)]).toEqual(["accepted", 1]);
 
     const waiting = await orderView(desk.frontDesk, number, clock());
     expect(waiting).toMatchObject({ awaited: 1, received: 0, mayReceive: true });

@@ -1,7 +1,7 @@
 import { isDone, type SensorState } from "@/lib/domain/sensor/transitions";
-import { holdsOf } from "../hold/holds-of";
-import { replacedSensors } from "../hold/replaced-sensors";
 import type { Tx } from "../in-scope";
+import { holdsOf } from "./holds-of";
+import { replacedSensors } from "./replaced-sensors";
 
 export type AsideSensors = {
   /** They stand still now, because of something found or asked. */
@@ -12,10 +12,10 @@ export type AsideSensors = {
   readonly replaced: ReadonlySet<string>;
 };
 
-/** Sensors of one order with which the work does not go on; what is done or gone stands still no more. */
+/** Sensors of these orders with which the work does not go on; what is done or gone stands still no more. */
 export const asideSensors = async (
   tx: Tx,
-  orderId: string,
+  orderIds: readonly string[],
   sensors: readonly { readonly id: string; readonly state: string }[],
 ): Promise<AsideSensors> => {
   const here = sensors.filter(({ state }) => !isDone(state as SensorState)).map(({ id }) => id);
@@ -24,6 +24,6 @@ export const asideSensors = async (
   return {
     held,
     goingBack: new Set(holds.flatMap(({ sensorId }) => (held.has(sensorId) ? [] : [sensorId]))),
-    replaced: await replacedSensors(tx, [orderId]),
+    replaced: await replacedSensors(tx, orderIds),
   };
 };

@@ -1,6 +1,7 @@
 import { loadStandings } from "@/lib/data/certificate/standing";
 import { certificatePage } from "@/lib/data/sql/certificate-page";
 import { CertificateContent } from "@/lib/domain/certificate/content";
+import { itemsBeside } from "@/lib/domain/certificate/items-beside";
 import type { CertificateQuery } from "@/lib/domain/certificate/list-query";
 import type { Standing } from "@/lib/domain/certificate/standing";
 import { cutPage, turnOf } from "@/lib/domain/list/page";
@@ -11,6 +12,8 @@ export type CertificateLine = {
   readonly number: string;
   readonly tag: string;
   readonly serial: string;
+  /** Sensors it speaks of beside this one: a lot's certificate. */
+  readonly others: number;
   readonly typeLetter: string;
   readonly customer: string;
   readonly order: string;
@@ -30,6 +33,7 @@ const lineOf = ({ content: text, token }: Row, standing: Standing): CertificateL
     number: content.number,
     tag: content.item.tag,
     serial: content.item.serial,
+    others: itemsBeside(content),
     typeLetter: content.item.typeLetter,
     customer: content.customer.name,
     order: content.order.number,

@@ -1,5 +1,6 @@
 import { loadStandings } from "@/lib/data/certificate/standing";
 import { CertificateContent } from "@/lib/domain/certificate/content";
+import { itemsBeside } from "@/lib/domain/certificate/items-beside";
 import type { Standing } from "@/lib/domain/certificate/standing";
 import { besideAnchor, cutPage, portalPageSize, turnOf } from "@/lib/domain/list/page";
 import type { Actor } from "@/lib/domain/staff/actor";
@@ -10,6 +11,8 @@ export type PortalCertificate = {
   readonly token: string;
   readonly href: string;
   readonly serial: string;
+  /** Sensors it speaks of beside this one: a lot's certificate. */
+  readonly others: number;
   readonly tag: string;
   readonly typeLetter: string;
   readonly order: string;
@@ -30,6 +33,7 @@ const shownOf = (text: string, token: string, standing: Standing): PortalCertifi
     token,
     href: `/api/certificates/${token}`,
     serial: content.item.serial,
+    others: itemsBeside(content),
     tag: content.item.tag,
     typeLetter: content.item.typeLetter,
     order: content.order.number,

@@ -14,19 +14,16 @@ import { largestStep } from "@/lib/domain/trace/largest-step";
 import { laterFlags } from "@/lib/domain/trace/later-flags";
 import { answer, found } from "./view";
 
-type CertificateRow = {
-  readonly id: string;
-  readonly evaluationId: string;
-  readonly sensorId: string;
-};
+type Measured = { readonly evaluationId: string; readonly sensorId: string };
+type CertificateRow = Measured & { readonly id: string };
 
 /**
  * As frozen; where it is not yet (signed before there was a graph), composed from the same records, and said so. With
  * the certificate's own results by their records: those of an amendment stand under the number they were first stated by.
  */
-const loadChain = async (tx: Tx, row: CertificateRow) => {
+const loadChain = async (tx: Tx, row: CertificateRow, { evaluationId, sensorId }: Measured) => {
   const results = await tx.result.findMany({
-    where: { evaluationId: row.evaluationId, sensorId: row.sensorId, state: "measured" },
+    where: { evaluationId, sensorId, state: "measured" },
     select: { id: true },
   });
   const ids = results.map(({ id }) => id);
@@ -34,6 +31,34 @@ const loadChain = async (tx: Tx, row: CertificateRow) => {
   if (frozen.nodes.length > 0) return { ...frozen, own: new Set(ids) };
   const composed = composeTrace((await loadTraceParts(tx, row.id)).parts);
   return { ...composed, frozenAt: null, own: new Set(ids) };
+};
+
+/** Each sensor and set that the certificate speaks of, and the one asked for: by its place or by its label (its last set), else what it is filed under. */
+const loadPart = async (tx: Tx, row: CertificateRow, content: CertificateContent, of: string | null) => {
+  const { sets } = content;
+  if (!sets) return { measured: row as Measured, said: content, parts: [] };
+  const rows = await tx.certificatePart.findMany({
+    where: { certificateId: row.id },
+    orderBy: { position: "asc" },
+    select: { sensorId: true, evaluationId: true },
+  });
+  const filed = rows.findIndex(
+    (part) => part.sensorId === row.sensorId && part.evaluationId === row.evaluationId,
+  );
+  const asked = /^\d+$/.test(of ?? "") ? Number(of) - 1 : sets.findLastIndex(({ item }) => item.tag === of);
+  const at = sets[asked] && rows[asked] ? asked : Math.max(0, filed);
+  return {
+    measured: rows[at] ?? row,
+    said: sets[at] ?? content,
+    parts: sets.map(({ item, kind, run }, index) => ({
+      place: index + 1,
+      tag: item.tag,
+      serial: item.serial,
+      kind,
+      run: run.number,
+      isChosen: index === at,
+    })),
+  };
 };
 
 const byTemperature = (chain: Chain, own: ReadonlySet<string>) =>
@@ -52,12 +77,18 @@ const isAt = (celsius: number | undefined, asked: number | null): boolean =>
 export const tracePageView = (
   actor: Actor,
   number: string,
-  asked: { readonly celsius: number | null; readonly on: string },
+  asked: {
+    readonly celsius: number | null;
+    readonly on: string;
+    /** Of a certificate for several sensors or sets: which of them, by its place from 1, or by its label. */
+    readonly of?: string | null;
+  },
 ) =>
   answer(actor, "laboratory.read", async (tx) => {
     const row = found(await tx.certificate.findUnique({ where: { number } }));
     const content = CertificateContent.parse(JSON.parse(row.content));
-    const whole = await loadChain(tx, row);
+    const { measured, said, parts } = await loadPart(tx, row, content, asked.of ?? null);
+    const whole = await loadChain(tx, row, measured);
     const results = byTemperature(whole, whole.own);
     const chosen = results.find(({ facts }) => isAt(facts.celsius, asked.celsius)) ?? results[0];
     const top = chosen ? keyOf(chosen) : "";
@@ -67,10 +98,12 @@ export const tracePageView = (
     return {
       number,
       standing: await loadStanding(tx, row.id),
-      item: content.item,
-      run: content.run.number,
-      performedFrom: content.performedFrom,
-      performedTo: content.performedTo,
+      item: said.item,
+      run: said.run.number,
+      performedFrom: said.performedFrom,
+      performedTo: said.performedTo,
+      /** Empty where it speaks of one sensor and one set. */
+      parts,
       statement: content.traceabilityStatement,
       on: asked.on,
       results: results.map(({ facts }) => ({

@@ -9,6 +9,7 @@ import { PageTurns } from "@/app/_ui/page-turns";
 import { StandingMark } from "@/app/_ui/standing-mark";
 import { StateMark } from "@/app/_ui/state-mark";
 import { TypeLetter } from "@/app/_ui/type-letter";
+import { andMore } from "@/lib/domain/certificate/items-beside";
 import { readCertificateQuery } from "@/lib/domain/certificate/list-query";
 import { hasDocument } from "@/lib/domain/certificate/standing";
 import { addressOf, changed } from "@/lib/domain/list/query";
@@ -75,7 +76,7 @@ export default async function CertificatesPage({ searchParams }: Props) {
             sensor: (
               <>
                 {line.tag} <TypeLetter letter={line.typeLetter} />{" "}
-                <span className="quiet">{line.serial}</span>
+                <span className="quiet">{andMore(line.serial, line.others)}</span>
               </>
             ),
             customer: (

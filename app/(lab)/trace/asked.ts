@@ -17,3 +17,7 @@ export const askedNumber = (text: Asked): number | null =>
 /** A temperature of the address, °C, or null. */
 export const askedCelsius = (text: Asked): number | null =>
   typeof text === "string" && /^-?\d{1,4}(\.\d{1,6})?$/.test(text) ? Number(text) : null;
+
+/** Which sensor of a certificate for several: its place, or its label; else null. */
+export const askedPart = (text: Asked): string | null =>
+  typeof text === "string" && /^(?:\d{1,3}|T-\d{1,10})$/.test(text) ? text : null;

@@ -5,6 +5,7 @@ import { EndedNote } from "@/app/_ui/ended-note";
 import { FieldGroup } from "@/app/_ui/field-group";
 import { StandingMark } from "@/app/_ui/standing-mark";
 import { TypeLetter } from "@/app/_ui/type-letter";
+import { andMore } from "@/lib/domain/certificate/items-beside";
 import { hasDocument } from "@/lib/domain/certificate/standing";
 import type { PortalCertificate } from "@/lib/views/portal-certificates";
 
@@ -51,7 +52,7 @@ export function CertificateChoice({ certificates }: { readonly certificates: rea
                 defaultChecked={index < tickedAtFirst && certificate.standing.kind === "valid"}
               />
               <label htmlFor={`choose-${certificate.number}`}>
-                {certificate.number}: sensor {certificate.serial}{" "}
+                {certificate.number}: sensor {andMore(certificate.serial, certificate.others)}{" "}
                 <TypeLetter letter={certificate.typeLetter} />
               </label>
               <div className="field-hint">

@@ -4,15 +4,18 @@ import { hex } from "@/lib/data/hex";
 import { inScope } from "@/lib/data/in-scope";
 import { sha256 } from "@/lib/data/sha256";
 import { contentHash } from "@/lib/domain/certificate/content-hash";
+import { readCertificateQuery } from "@/lib/domain/certificate/list-query";
 import { signOff } from "@/lib/operations/certificate/sign-off";
 import { withdrawCertificate } from "@/lib/operations/certificate/withdraw";
 import { execute } from "@/lib/operations/execute";
 import { agreeRoll } from "@/lib/operations/order/agree-roll";
 import { letSensorGo } from "@/lib/operations/review/let-sensor-go";
 import { openDraft } from "@/lib/operations/review/open-draft";
+import { certificateListView } from "@/lib/views/certificate-list";
 import { storageView } from "@/lib/views/custody/storage";
 import { orderPartsView } from "@/lib/views/order/parts";
 import { reviewRunView } from "@/lib/views/review-run";
+import { tracePageView } from "@/lib/views/trace-page";
 import { buildRun } from "../../support/build-run";
 import { buildWorld, type World } from "../../support/build-world";
 import { type TestDatabase, testDatabase } from "../../support/database";
@@ -78,6 +81,22 @@ describe("one certificate for a lot", () => {
     expect(line!.sensors.flatMap(({ rows }) => rows[0]!.cells.map(({ certificate }) => certificate))).toEqual(
       Array.from({ length: 6 }, () => certificates[0]!.number),
     );
+    // Each sensor has its chain, one link away from the one it is filed under.
+    const chainOf = (of: string | null) =>
+      tracePageView(world.people.desk, certificates[0]!.number, { celsius: null, on: "2026-03-06", of });
+    const first = await chainOf(null);
+    expect(first.parts.map(({ tag, isChosen }) => [tag, isChosen])).toEqual(
+      built.sensors.map(({ tag }, at) => [tag, at === 0]),
+    );
+    const third = await chainOf("3");
+    expect((await chainOf(third.item.tag)).item).toEqual(third.item);
+    expect(third.item.tag).toBe(built.sensors[2]!.tag);
+    expect(third.results[0]?.errorCelsius).not.toBe(first.results[0]?.errorCelsius);
+    const { certificates: listed } = await certificateListView(
+      world.people.desk,
+      readCertificateQuery({ q: built.sensors[2]!.tag }),
+    );
+    expect(listed).toMatchObject([{ serial: built.sensors[0]!.serial, others: 2 }]);
     // Each of the lot is kept too long once, whichever the certificate is filed under.
     const later = new Date(signClock().getTime() + 40 * 86_400_000);
     const { kept } = await storageView(world.people.desk, later);

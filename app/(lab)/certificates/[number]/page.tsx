@@ -7,6 +7,7 @@ import { Section } from "@/app/_ui/section";
 import { StandingMark } from "@/app/_ui/standing-mark";
 import { Timestamp } from "@/app/_ui/timestamp";
 import { TypeLetter } from "@/app/_ui/type-letter";
+import { andMore, itemsBeside } from "@/lib/domain/certificate/items-beside";
 import { certificatePageView } from "@/lib/views/certificate-page";
 import { requirePermission } from "@/lib/web/auth";
 import { load } from "@/lib/web/load";
@@ -37,7 +38,7 @@ export default async function CertificatePage({ params }: Props) {
       lead={
         <>
           {content.item.tag} <TypeLetter letter={content.item.typeLetter} labelled /> serial{" "}
-          {content.item.serial}, {content.customer.name}, order{" "}
+          {andMore(content.item.serial, itemsBeside(content))}, {content.customer.name}, order{" "}
           <Link href={`/orders/${content.order.number}`}>{content.order.number}</Link>, run{" "}
           <Link href={`/review/${content.run.number}`}>{content.run.number}</Link>.
         </>

@@ -3,6 +3,7 @@ import { DeviationChart } from "@/app/_ui/drawing/deviation-chart";
 import type { CertificateContent } from "@/lib/domain/certificate/content";
 import { setKindLabels } from "@/lib/domain/parts/decide-set";
 import { deviationView } from "../deviation-view";
+import { LotTables } from "./lot-tables";
 import { RowTable } from "./row-table";
 
 /** What the annealing changed, as printed. */
@@ -29,13 +30,13 @@ export function ResultTables({ content }: { readonly content: CertificateContent
   return (
     <>
       {sets ? (
-        sets.map((set) => (
+        sets.map((set, at) => (
           <div key={`${set.item.tag} ${set.kind} ${set.run.number}`}>
             <h3>
               {set.item.tag}, serial {set.item.serial}: {setKindLabels[set.kind].toLowerCase()}, run{" "}
               {set.run.number}
             </h3>
-            <RowTable rows={set.rows} number={number} />
+            <RowTable rows={set.rows} number={number} place={at + 1} />
           </div>
         ))
       ) : (
@@ -44,6 +45,7 @@ export function ResultTables({ content }: { readonly content: CertificateContent
           <DeviationChart view={deviationView("Error over temperature", content.rows)} />
         </>
       )}
+      <LotTables content={content} />
       {changes.map((change) => (
         <ChangeTable key={change.tag} change={change} />
       ))}

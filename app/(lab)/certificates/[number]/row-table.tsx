@@ -4,14 +4,20 @@ import { Quantity } from "@/app/_ui/quantity";
 import { StateMark } from "@/app/_ui/state-mark";
 import type { CertificateRow } from "@/lib/domain/certificate/content";
 
-type Props = { readonly rows: readonly CertificateRow[]; readonly number: string };
+type Props = {
+  readonly rows: readonly CertificateRow[];
+  readonly number: string;
+  /** Which of several sets they are, from 1; left out: there is one. */
+  readonly place?: number;
+};
 
 /** The chain of one number: what it stands on, to the SI. */
-const chainOf = (number: string, { nominalCelsius }: CertificateRow): string =>
-  `/trace/${number}?at=${Number(nominalCelsius.replace("−", "-").replaceAll(/[^\d.-]/g, ""))}`;
+const chainOf = ({ number, place }: Props, { nominalCelsius }: CertificateRow): string =>
+  `/trace/${number}?${place === undefined ? "" : `of=${place}&`}at=${Number(nominalCelsius.replace("−", "-").replaceAll(/[^\d.-]/g, ""))}`;
 
 /** The results of a certificate, word for word as printed. Each error opens the chain behind it. */
-export function RowTable({ rows, number }: Props) {
+export function RowTable(props: Props) {
+  const { rows } = props;
   const measured = rows.filter((row) => row.state === "measured");
   const errors = decimalRoom(measured.map((row) => row.errorCelsius));
   const emfs = decimalRoom(measured.map((row) => row.emfMicrovolt));
@@ -38,7 +44,7 @@ export function RowTable({ rows, number }: Props) {
                     value={row.errorCelsius}
                     uncertainty={row.expandedCelsius}
                     align={errors}
-                    href={chainOf(number, row)}
+                    href={chainOf(props, row)}
                   />
                 ),
                 emf: <Quantity value={row.emfMicrovolt} uncertainty={row.expandedMicrovolt} align={emfs} />,

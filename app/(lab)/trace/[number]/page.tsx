@@ -10,7 +10,7 @@ import { type TracePage as TracePageData, tracePageView } from "@/lib/views/trac
 import { requirePermission } from "@/lib/web/auth";
 import { load } from "@/lib/web/load";
 import { AsOfForm } from "../as-of-form";
-import { askedCelsius, askedDay } from "../asked";
+import { askedCelsius, askedDay, askedPart } from "../asked";
 import { BreakList } from "../break-list";
 import { ChainTable } from "../chain-table";
 import { LaterSection } from "../later-section";
@@ -28,8 +28,8 @@ export const generateMetadata = async ({ params }: Props): Promise<Metadata> => 
 
 export default async function TracePage({ params, searchParams }: Props) {
   const actor = await requirePermission("laboratory.read");
-  const { at, on } = await searchParams;
-  const asked = { celsius: askedCelsius(at), on: askedDay(on, new Date()) };
+  const { at, of, on } = await searchParams;
+  const asked = { celsius: askedCelsius(at), on: askedDay(on, new Date()), of: askedPart(of) };
   const page = await load(tracePageView(actor, (await params).number, asked));
   const { tree, breaks } = page;
   return (
@@ -81,7 +81,15 @@ export default async function TracePage({ params, searchParams }: Props) {
       <LaterSection
         flags={page.later}
         on={page.on}
-        asOf={<AsOfForm on={page.on} kept={{ at: String(tree?.node.facts.celsius ?? "") }} />}
+        asOf={
+          <AsOfForm
+            on={page.on}
+            kept={{
+              at: String(tree?.node.facts.celsius ?? ""),
+              ...(asked.of === null ? {} : { of: asked.of }),
+            }}
+          />
+        }
       />
     </Page>
   );

@@ -12,7 +12,10 @@ export function StandardSection({ result }: { readonly result: ReviewResultPage 
       note="As on the days of the run."
       actions={
         result.certificate && result.point.state === "measured" ? (
-          <LinkButton href={`/trace/${result.certificate}?at=${result.point.nominalCelsius}`} kind="quiet">
+          <LinkButton
+            href={`/trace/${result.certificate}?of=${result.tag}&at=${result.point.nominalCelsius}`}
+            kind="quiet"
+          >
             Its chain to the SI
           </LinkButton>
         ) : null

@@ -7,6 +7,8 @@ type Moved = {
   readonly last: CustodyKind | null;
   /** Handed back to the customer. */
   readonly isGone: boolean;
+  /** Whom its order line is subcontracted to; left out or null: nobody. */
+  readonly provider?: string | null;
 };
 
 export type Move = "stored" | "from-furnace" | "to-provider" | "from-provider";
@@ -29,6 +31,11 @@ export const decideMove = (
   if ((move.kind === "to-provider" || move.kind === "from-provider") && move.whom === "")
     return refuse("invalid", "Nothing was stored; what was scanned is still here.", {
       whom: "Write the provider's name.",
+    });
+  const theirs = sensors.filter(({ provider }) => provider && provider !== move.whom);
+  if (move.kind === "to-provider" && theirs.length > 0)
+    return refuse("rule", "Nothing was stored; what was scanned is still here.", {
+      whom: `By its order ${theirs.map(({ tag, provider }) => `${tag} goes to ${provider}`).join(", ")}. Write that name, or change the order first.`,
     });
   const away = sensors.filter(
     ({ last, isGone }) => isGone || (last !== null && !isInHouse(last) && move.kind !== "from-provider"),

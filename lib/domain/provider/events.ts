@@ -37,7 +37,12 @@ export const providerEvents = {
   reportRecorded: defineEvent({
     action: "provider.report-recorded",
     entityKind: "sensor",
-    payload: z.strictObject({ ...report, issuedOn: z.iso.date(), correction: z.string() }),
+    payload: z.strictObject({
+      ...report,
+      issuedOn: z.iso.date(),
+      correction: z.string(),
+      sha256: z.string().optional(),
+    }),
     sentence: (p) =>
       `recorded certificate ${p.certificate} of ${p.issuedOn} by ${p.provider} for sensor ${p.sensor}${p.correction === "" ? "" : `, as a correction: ${p.correction}`}`,
   }),

@@ -1,5 +1,6 @@
 import { insertCustodyEvent } from "@/lib/data/custody/insert-custody-event";
 import { whereaboutsOf } from "@/lib/data/custody/whereabouts-of";
+import { providersOf } from "@/lib/data/parts/providers-of";
 import { eventOf } from "@/lib/domain/audit/define-event";
 import { decideMove } from "@/lib/domain/custody/decide-move";
 import { custodyEvents } from "@/lib/domain/custody/events";
@@ -16,14 +17,16 @@ export const moveSensors = defineOperation({
   perform: async ({ actor, now, tx }, { tags, kind, placeCode, whom, condition }) => {
     const sensors = await tx.sensor.findMany({
       where: { tag: { in: tags } },
-      select: { id: true, tag: true, state: true },
+      select: { id: true, tag: true, state: true, line: { select: { providerId: true } } },
       orderBy: { tag: "asc" },
     });
     const place = kind === "stored" ? await tx.storagePlace.findUnique({ where: { code: placeCode } }) : null;
     const ids = sensors.map(({ id }) => id);
     const last = await whereaboutsOf(tx, ids);
-    const standing = sensors.map(({ id, tag, state }) => ({
+    const providers = await providersOf(tx, sensors);
+    const standing = sensors.map(({ id, tag, state, line }) => ({
       tag,
+      provider: providers.get(line.providerId ?? "") ?? null,
       last: last.get(id)?.kind ?? null,
       isGone: state === "collected",
     }));

@@ -1,5 +1,7 @@
+import { hex } from "@/lib/data/hex";
 import { loadReportFacts } from "@/lib/data/provider/load-report-facts";
 import { insertReport } from "@/lib/data/provider/report-store";
+import { sha256 } from "@/lib/data/sha256";
 import { eventOf } from "@/lib/domain/audit/define-event";
 import { documentType } from "@/lib/domain/calibration/document-type";
 import { isoDay } from "@/lib/domain/calibration/due";
@@ -39,7 +41,10 @@ export const recordReport = defineOperation({
       recordedById: personIdOf(actor),
       recordedAt: now,
     });
-    const payload = { sensor: sensor.tag, provider: provider.name, certificate, issuedOn, correction };
+    const payload = {
+      ...{ sensor: sensor.tag, provider: provider.name, certificate, issuedOn, correction },
+      sha256: hex(sha256(document.bytes)),
+    };
     return {
       value: { id, tag: sensor.tag },
       events: [eventOf(providerEvents.reportRecorded, sensor.id, payload)],

@@ -1,4 +1,5 @@
 import { runPage } from "@/lib/data/sql/run-page";
+import { sensorCount } from "@/lib/data/sql/sensor-count";
 import { stateCounts } from "@/lib/data/sql/state-counts";
 import { cutPage, turnOf } from "@/lib/domain/list/page";
 import { type RunQuery, runFilters, runStatesOf, shownRuns } from "@/lib/domain/run/list-query";
@@ -22,9 +23,9 @@ export const runsView = (actor: Actor, query: RunQuery) =>
       select: { id: true, name: true },
     });
     const counts = await stateCounts(tx, "run", runStates);
-    const waiting = await stateCounts(tx, "sensor", ["received"]);
     return {
-      waiting: waiting.get("received") ?? 0,
+      // The day matters to late ones alone.
+      waiting: await sensorCount(tx, { query: { only: "load" }, today: "" }),
       filter: shownRuns(query),
       isAny: [...counts.values()].some((count) => count > 0),
       filters: runFilters.map((name) => ({

@@ -69,6 +69,8 @@ describe("what an external provider measured", () => {
     expect((await waitingFor(desk.frontDesk, "provider"))?.items[0]?.label).toBe(tag);
     expect((await refusalOf(record())).message).toMatch(/by its custody log .* never went/i);
     const sent = { tags: tag, kind: "to-provider" as const, whom: provider, condition: "subcontracted" };
+    const elsewhere = execute(moveSensors, desk.technician, { ...sent, whom: "Somebody else" }, clock);
+    expect((await refusalOf(elsewhere)).fields?.whom).toMatch(`${tag} goes to ${provider}`);
     await execute(moveSensors, desk.technician, sent, clock);
     const fields = async (more: object) => Object.keys((await refusalOf(record(more))).fields ?? {});
     expect(await fields({ document: { fileName, bytes: new TextEncoder().encode("no PDF") } })).toEqual([

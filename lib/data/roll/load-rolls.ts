@@ -11,7 +11,8 @@ const standingOf = (
   { id, state, isReplaced }: Sensor,
   reported: ReadonlySet<string>,
 ): RollPiece["standing"] => {
-  if (reported.has(id)) return "reported";
+  // Issued without a certificate of ours: its provider's report says it.
+  if (reported.has(id) || state === "issued") return "reported";
   return isReplaced || state === "collected" ? "gone" : "here";
 };
 

@@ -142,19 +142,29 @@ const lineFindings = (
   ];
 };
 
-/** Of each roll both ends are reported: an odd number of pieces leaves one roll with one end, whatever comes. */
+/**
+ * Of each roll both ends are reported: an odd number of pieces leaves one roll with one end, whatever comes. What is said
+ * of both ends together stands on one certificate for them.
+ */
 const rollFindings = ({ ruleSet = "none", lines }: ReviewedOrder): readonly ReviewFinding[] =>
   ruleSet === "none"
     ? []
-    : lines.flatMap(({ position, quantity = 0 }) =>
-        quantity % 2 === 0
+    : lines.flatMap(({ position, quantity = 0, options }) => [
+        ...(quantity % 2 === 0
           ? []
           : [
               notice(
                 `Line ${position}: under “${ruleSetLabels[ruleSet]}” both ends of each roll are measured, and ${quantity} ${quantity === 1 ? "sensor is" : "sensors are"} ordered: of one roll at least one end would come alone. No certificate is signed for it before the other end is here, or the customer agreed to one end.`,
               ),
-            ],
-      );
+            ]),
+        ...(options && options.report !== "per-lot"
+          ? [
+              notice(
+                `Line ${position}: average and spread of the two ends of a roll stand on one certificate for the lot. With one certificate for each sensor, as ordered, each states its own end alone.`,
+              ),
+            ]
+          : []),
+      ]);
 
 /** What a person who accepts the order must see first (ISO/IEC 17025:2017, 7.1.1 to 7.1.5). */
 export const reviewOrder = (

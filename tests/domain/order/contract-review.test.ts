@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { decideAcceptance, type ReviewedOrder, reviewOrder } from "@/lib/domain/order/contract-review";
+import { LineOptions } from "@/lib/domain/order/options";
 import { setpointTolerances } from "@/lib/domain/order/setpoint-tolerances";
 
 const furnaces = [{ name: "Tube furnace 1", minimumCelsius: 300, maximumCelsius: 1200 }];
@@ -59,6 +60,13 @@ describe("contract review", () => {
     expect(audited(8)).toEqual([]);
     expect(audited(7)).toEqual([expect.stringMatching(/^Line 1: .*7 sensors are ordered: of one roll/)]);
     expect(messages({ ...order, ruleSet: "none", lines: [{ ...line, quantity: 7 }] }, "notice")).toEqual([]);
+    const reported = (report: "per-sensor" | "per-lot") => {
+      const options = LineOptions.parse({ report });
+      const lines = [{ ...line, quantity: 8, options }];
+      return messages({ ...order, ruleSet: "audited-heat-treatment", lines }, "notice");
+    };
+    expect(reported("per-lot")).toEqual([]);
+    expect(reported("per-sensor")).toEqual([expect.stringContaining("on one certificate for the lot")]);
   });
 
   it("says that a class without a rule brings no statement", () => {

@@ -1,9 +1,9 @@
 import type { Tx } from "@/lib/data/in-scope";
-import { loadInvoiceAddress } from "@/lib/data/invoicing/load-invoice-address";
+import { loadInvoiceAddresses } from "@/lib/data/invoicing/load-invoice-addresses";
 import { loadPrices } from "@/lib/data/price/price-store";
 import { countedReports } from "@/lib/data/provider/report-store";
-import { loadAgreedOffer } from "@/lib/data/quotation/load-agreed-offer";
-import { loadOfferedOrder } from "@/lib/data/quotation/load-offered-order";
+import { loadAgreedOffers } from "@/lib/data/quotation/load-agreed-offer";
+import { loadOfferedOrders } from "@/lib/data/quotation/load-offered-order";
 import { sha256Hex } from "@/lib/data/sha256-hex";
 import { uninvoicedOrders } from "@/lib/data/sql/uninvoiced-orders";
 import { isoDay } from "@/lib/domain/calibration/due";
@@ -12,6 +12,7 @@ import type { InvoicedOrder } from "@/lib/domain/invoicing/compose-file";
 import { cutPage, type Page, pricedPageSize, type Turn } from "@/lib/domain/list/page";
 import { composePrice, type PriceLine } from "@/lib/domain/price/compose-price";
 import type { Price } from "@/lib/domain/price/price";
+import type { OfferContent } from "@/lib/domain/quotation/content";
 import { chargedOrder, type OfferedOrder, termsText } from "@/lib/domain/quotation/offered-order";
 
 /** Orders of one file at most: the next one takes the others. */
@@ -28,8 +29,12 @@ export type Chargeable =
     };
 
 /** As agreed; where nothing was agreed for the work as it stands, by the list of the day it was accepted. */
-const priceOf = async (tx: Tx, order: OfferedOrder, list: readonly Price[], today: string) => {
-  const agreed = await loadAgreedOffer(tx, order.id, sha256Hex(termsText(order)));
+const priceOf = (
+  order: OfferedOrder,
+  agreed: OfferContent | undefined,
+  list: readonly Price[],
+  today: string,
+): { readonly lines: readonly PriceLine[]; readonly missing: readonly string[] } => {
   if (agreed?.price) return { lines: agreed.price.lines as readonly PriceLine[], missing: [] };
   const on = order.acceptedAt ? isoDay(order.acceptedAt) : today;
   const first = composePrice(chargedOrder(order), list, on);
@@ -37,9 +42,10 @@ const priceOf = async (tx: Tx, order: OfferedOrder, list: readonly Price[], toda
   return first.missing.length === 0 ? first : composePrice(chargedOrder(order), list, today);
 };
 
-const finishedOf = async (tx: Tx, order: OfferedOrder): Promise<ReadonlySet<string>> => {
-  const ids = order.lines
-    .flatMap(({ sensors }) => sensors)
+/** Of these orders the sensors that have their certificates. */
+const loadFinished = async (tx: Tx, orders: readonly OfferedOrder[]): Promise<ReadonlySet<string>> => {
+  const ids = orders
+    .flatMap(({ lines }) => lines.flatMap(({ sensors }) => sensors))
     .filter(({ state }) => state === "issued" || state === "collected")
     .map(({ id }) => id);
   const own = await tx.certificate.findMany({ where: { sensorId: { in: ids } }, select: { sensorId: true } });
@@ -51,30 +57,44 @@ const finishedOf = async (tx: Tx, order: OfferedOrder): Promise<ReadonlySet<stri
   return new Set([...[...own, ...parts].map(({ sensorId }) => sensorId), ...external.keys()]);
 };
 
-const chargeableOf = async (
-  tx: Tx,
+/** What is known of all orders of a page together: asked for at once, not order by order. */
+const loadKnown = async (tx: Tx, orders: readonly OfferedOrder[]) => {
+  const ids = orders.map(({ id }) => id);
+  const before = await tx.invoicingRow.findMany({
+    where: { orderId: { in: ids } },
+    select: { orderId: true, sensorId: true, key: true },
+  });
+  return {
+    list: await loadPrices(tx),
+    agreed: await loadAgreedOffers(
+      tx,
+      orders.map((order) => ({ id: order.id, termsHash: sha256Hex(termsText(order)) })),
+    ),
+    invoiced: await loadInvoiceAddresses(tx, ids),
+    finished: await loadFinished(tx, orders),
+    handedOver: (orderId: string): ReadonlySet<string> =>
+      new Set(before.flatMap((row) => (row.orderId === orderId ? [chargeKey(row.sensorId, row.key)] : []))),
+  };
+};
+
+const chargeableOf = (
   order: OfferedOrder,
-  list: readonly Price[],
+  known: Awaited<ReturnType<typeof loadKnown>>,
   today: string,
-): Promise<Chargeable> => {
-  const price = await priceOf(tx, order, list, today);
-  const whose = await loadInvoiceAddress(tx, order.id);
+): Chargeable => {
+  const price = priceOf(order, known.agreed.get(order.id), known.list, today);
+  const whose = known.invoiced.get(order.id) ?? { customer: "", address: "" };
   if (price.missing.length > 0)
     return { kind: "unpriced", number: order.number, customer: whose.customer, missing: price.missing };
-  const finished = await finishedOf(tx, order);
-  const before = await tx.invoicingRow.findMany({
-    where: { orderId: order.id },
-    select: { sensorId: true, key: true },
-  });
   const charges = chargesOf({
     id: order.id,
     number: order.number,
     price: price.lines,
     lines: order.lines.map(({ position, quantity, typeLetter, sensors }) => ({
       ...{ position, quantity, typeLetter },
-      finished: sensors.filter(({ id }) => finished.has(id)),
+      finished: sensors.filter(({ id }) => known.finished.has(id)),
     })),
-    handedOver: new Set(before.map(({ sensorId, key }) => chargeKey(sensorId, key))),
+    handedOver: known.handedOver(order.id),
   });
   return {
     kind: "priced",
@@ -93,13 +113,12 @@ const loadOf = async (
   numbers: readonly { readonly number: string }[],
   now: Date,
 ): Promise<readonly Chargeable[]> => {
-  const list = await loadPrices(tx);
-  const found: Chargeable[] = [];
-  for (const { number } of numbers) {
-    const order = await loadOfferedOrder(tx, number);
-    if (order) found.push(await chargeableOf(tx, order, list, isoDay(now)));
-  }
-  return found;
+  const orders = await loadOfferedOrders(
+    tx,
+    numbers.map(({ number }) => number),
+  );
+  const known = await loadKnown(tx, orders);
+  return orders.map((order) => chargeableOf(order, known, isoDay(now)));
 };
 
 /** One page of the orders of which something waits to be invoiced, each with its price or with what has none. */

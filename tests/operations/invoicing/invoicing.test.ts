@@ -1,4 +1,5 @@
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { countStatements } from "@/lib/commands/bench/count-statements";
 import { closeDatabase, configureDatabase } from "@/lib/data/client";
 import { inScope } from "@/lib/data/in-scope";
 import { loadChargeable, loadChargeablePage } from "@/lib/data/invoicing/load-chargeable";
@@ -74,6 +75,13 @@ describe("what is handed to invoicing", () => {
     const view = await invoicingView(world.people.desk, signClock());
     expect(view).toMatchObject({ count: 2, next: null, previous: null });
     expect(view.waiting.map(({ kind }) => kind)).toEqual(["priced", "priced"]);
+  });
+
+  it("is asked for a page at once, with as many questions for two orders as for one", async () => {
+    const page = (size: number) => () =>
+      inScope(laboratory, (tx) => loadChargeablePage(tx, { kind: "first" }, signClock(), size));
+    expect((await page(2)()).rows).toHaveLength(2);
+    expect(await countStatements(page(2))).toBe(await countStatements(page(1)));
   });
 
   it("goes to the address the customer keeps for invoices, unless the order names another", async () => {

@@ -90,12 +90,12 @@ const work = (size: Size): readonly string[] => [
    SELECT md5('hold ' || number)::uuid, customer_id, id, 'question', 'Which end?', ${id("person", "1")}, recorded_at FROM customer_order WHERE right(number, 1) = '7'`,
   `INSERT INTO hold_release (hold_id, customer_id, outcome, reason, released_at)
    SELECT h.id, h.customer_id, 'go-on', 'answered', now() FROM hold h JOIN customer_order o ON o.id = h.order_id WHERE o.state = 'completed'`,
-  // Every order was offered; of those that are recorded and not accepted, half were declined.
+  // Every order was offered, and most were declined at first; what is in work by the half of those not accepted.
   `INSERT INTO quotation (id, number, order_id, customer_id, order_version, content, content_hash, total_amount, currency, valid_until, made_by_id, made_at)
    SELECT md5('quotation ' || number)::uuid, 'Q-2026-' || right(number, 5), id, customer_id, 1, '[]', sha256(number::bytea), 42000, 'EUR', current_date + 30, ${id("person", "1")}, recorded_at
      FROM customer_order WHERE state <> 'requested'`,
   `INSERT INTO agreement (quotation_id, order_id, customer_id, answer, content_hash, purchase_order, remark, came_by, said_by_name, said_at)
-   SELECT q.id, o.id, o.customer_id, CASE WHEN o.state = 'recorded' THEN 'declined' ELSE 'agreed' END, q.content_hash, '', '', 'link', 'C', q.made_at
+   SELECT q.id, o.id, o.customer_id, 'declined', q.content_hash, '', '', 'link', 'C', q.made_at
      FROM quotation q JOIN customer_order o ON o.id = q.order_id WHERE o.state <> 'recorded' OR right(o.number, 2)::int % 16 = 1`,
   `INSERT INTO nonconformity (number, kind, state, title, description, subject_kind, subject_name, customer_id, opened_at)
    SELECT 'N-2026-' || lpad(n::text, 4, '0'), CASE WHEN n % 3 = 0 THEN 'complaint' ELSE 'nonconforming-work' END,

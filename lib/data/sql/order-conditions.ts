@@ -11,21 +11,26 @@ const stateCondition = (filter: OrderFilter): readonly Prisma.Sql[] => {
   return [filter === "open" ? inWork : Prisma.sql`o.state = ${filter}`];
 };
 
-/** The offer that counts, the last one made; `t` is the offer. */
-const newestOffer = Prisma.sql`t.order_id = o.id
-  AND NOT EXISTS (SELECT FROM quotation n WHERE n.order_id = o.id AND n.made_at > t.made_at)`;
+/**
+ * Of the offer that counts, the last one made; `t` is the offer. From each order in work by key: as a join, every offer of
+ * the years would be read.
+ */
+const ofNewestOffer = (said: Prisma.Sql): Prisma.Sql =>
+  Prisma.sql`(SELECT ${said} FROM quotation t WHERE t.order_id = o.id ORDER BY t.made_at DESC LIMIT 1)`;
 
 /** Questions without an answer and an offer without one, of an order in work. */
 const waiting = Prisma.sql`(${inWork} AND (
   EXISTS (SELECT FROM question q WHERE q.order_id = o.id
            AND NOT EXISTS (SELECT FROM answer a WHERE a.question_id = q.id))
-  OR (o.state <> 'accepted' AND EXISTS (SELECT FROM quotation t WHERE ${newestOffer}
-           AND NOT EXISTS (SELECT FROM agreement g WHERE g.quotation_id = t.id)))))`;
+  OR (o.state <> 'accepted' AND ${ofNewestOffer(
+    Prisma.sql`NOT EXISTS (SELECT FROM agreement g WHERE g.quotation_id = t.id)`,
+  )})))`;
 
 /** The customer said no to the offer that counts, and nobody has accepted the order in the knowledge of it. */
-const declined = Prisma.sql`(${inWork} AND EXISTS (
-  SELECT FROM quotation t JOIN agreement g ON g.quotation_id = t.id WHERE ${newestOffer}
-     AND g.answer = 'declined' AND (o.accepted_at IS NULL OR o.accepted_at < g.said_at)))`;
+const declined = Prisma.sql`(${inWork} AND ${ofNewestOffer(
+  Prisma.sql`(SELECT g.answer = 'declined' AND (o.accepted_at IS NULL OR o.accepted_at < g.said_at)
+     FROM agreement g WHERE g.quotation_id = t.id LIMIT 1)`,
+)})`;
 
 const held = Prisma.sql`(${inWork} AND EXISTS (
   SELECT FROM hold h WHERE h.order_id = o.id AND NOT EXISTS (SELECT FROM hold_release r WHERE r.hold_id = h.id)))`;
@@ -35,8 +40,8 @@ const expected = Prisma.sql`(o.state = 'accepted' AND EXISTS (
      AND l.quantity > (SELECT count(*) FROM sensor s WHERE s.order_line_id = l.id AND NOT ${isReplaced})))`;
 
 /** From the few sensors that are to be handed back to their orders, each by key: a join would walk all lines. */
-const toSend = Prisma.sql`o.id IN (
-  SELECT (SELECT l.order_id FROM order_line l WHERE l.id = s.order_line_id) FROM sensor s WHERE ${toHandBack})`;
+const toSend = Prisma.sql`o.id = ANY (ARRAY(
+  SELECT (SELECT l.order_id FROM order_line l WHERE l.id = s.order_line_id) FROM sensor s WHERE ${toHandBack}))`;
 
 type Asked = { readonly query: OrderQuery; readonly today: string; readonly atRisk: readonly string[] };
 

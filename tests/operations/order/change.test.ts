@@ -8,12 +8,14 @@ import { changeOrder } from "@/lib/operations/order/change";
 import { acknowledgeChange } from "@/lib/operations/order/change-acknowledge";
 import { raiseDifference } from "@/lib/operations/order/difference-raise";
 import { settleDifference } from "@/lib/operations/order/difference-settle";
+import { givePromise } from "@/lib/operations/promise/give";
 import { acceptWindow } from "@/lib/operations/run/accept-window";
 import { evaluateRun } from "@/lib/operations/run/evaluate";
 import { submitRun } from "@/lib/operations/run/submit";
 import { typeReadings } from "@/lib/operations/run/type-readings";
 import { collectSensor } from "@/lib/operations/sensor/collect";
 import { orderFormView } from "@/lib/views/order/order-form";
+import { orderPromiseView } from "@/lib/views/promise/order-promise";
 import { orderCommerceView } from "@/lib/views/quotation/order-commerce";
 import { auditSentences, refusalOf } from "../../support/front-desk";
 import { createFullRun, uploadSeed } from "../../support/full-run";
@@ -141,10 +143,15 @@ describe("changing an accepted order", () => {
         { tag: one, handedOver: "in-person", reason: "broken on the way" } as never,
         benchClock,
       );
-    expect((await stored(number)).state).toBe("accepted");
+    const { shown, proposal } = await orderPromiseView(bench.frontDesk, number, null, benchClock());
+    const promisedOn = proposal.kind === "proposed" ? proposal.promisedOn : "";
+    await execute(givePromise, bench.frontDesk, { number, promisedOn, shown }, benchClock);
+    const { id: orderId, state } = await stored(number);
+    const hours = () => inLaboratory((tx) => tx.furnaceSlot.count({ where: { orderId, isReleased: false } }));
+    expect([state, await hours()]).toEqual(["accepted", 1]);
     const fewer = (form: Form) => ({ lines: form.lines.map((line) => ({ ...line, quantity: "2" })) });
     await change(number, fewer);
-    expect((await stored(number)).state).toBe("completed");
+    expect([(await stored(number)).state, await hours()]).toEqual(["completed", 0]);
     expect((await auditSentences()).at(-1)).toBe(
       `order.completed: completed order ${number}: 2 sensors finished`,
     );

@@ -2,7 +2,7 @@ import type { Duty } from "@/lib/data/review/load-duty";
 import type { ReviewRun } from "@/lib/data/review/load-review-run";
 import { resultHref } from "@/lib/data/review/review-summary";
 import type { EvaluatedPoint } from "@/lib/domain/evidence/evaluation";
-import { dominantLabel } from "@/lib/domain/review/dominant-label";
+import { dominantWord } from "@/lib/domain/review/dominant-word";
 import { type PrintedDifference, printedDifference } from "@/lib/domain/review/printed-difference";
 import { resultKey } from "@/lib/domain/review/result-name";
 
@@ -13,6 +13,7 @@ export type ReviewCell = {
   readonly expandedCelsius: string;
   readonly conformity: string;
   readonly isOutsideScope: boolean;
+  /** The largest line of its budget, in a word with its share; empty where nothing was measured. */
   readonly dominant: string;
   readonly reason: string;
   /** To the last calibration; null: the first here. */
@@ -48,7 +49,7 @@ const figures = (point: EvaluatedPoint, duty: Duty) => {
     expandedCelsius: point.printed.expandedCelsius,
     conformity: point.conformity.state,
     isOutsideScope: point.scope.state === "outside",
-    dominant: dominantLabel(point),
+    dominant: dominantWord(point),
     reason: "",
     difference: earlier ? printedDifference(point, earlier) : null,
   };

@@ -5,6 +5,7 @@ import { about } from "./about";
 import { doubtWords, type InDoubt } from "./decide-not-in-doubt";
 import { deviationPatterns } from "./deviation-patterns";
 import type { ReviewedResult } from "./difference-cell";
+import { dominatedBudgets } from "./dominated-budgets";
 import { resultNameOf } from "./result-name";
 import { type FindingPlaces, resultsOfFinding } from "./results-of-finding";
 import type { ReviewException } from "./review-exception";
@@ -176,6 +177,7 @@ export const reviewExceptions = (given: {
       text: "the stability window was moved by hand",
       ...atSetpoint(given.points, celsius),
     })),
+    ...dominatedBudgets(given.points),
     ...(given.hasTypedReadings
       ? [
           {

@@ -16,7 +16,8 @@ export type ReviewException = {
     | "references-differ"
     | "typed"
     | "gate"
-    | "window";
+    | "window"
+    | "coverage";
   readonly subject: string;
   readonly text: string;
   /** The page where it is settled, where that is not a result. */

@@ -20,6 +20,7 @@ const tones: Readonly<Record<string, "bad" | "rest">> = {
   "junction-shift": "bad",
   typed: "rest",
   window: "rest",
+  coverage: "rest",
 };
 
 /** What stands out, the gravest first. Said as well when nothing does. */

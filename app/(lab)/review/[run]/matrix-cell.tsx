@@ -44,12 +44,7 @@ export function MatrixCell({ cell }: { readonly cell: ReviewCell | null }) {
     <div className="lines">
       <div>
         <OpeningSign opening={cell.opening} />
-        <Link
-          href={cell.href}
-          prefetch={false}
-          data-step
-          title={isMeasured ? `Largest contribution: ${cell.dominant}` : cell.reason}
-        >
+        <Link href={cell.href} prefetch={false} data-step {...(isMeasured ? {} : { title: cell.reason })}>
           {isMeasured ? (
             <Quantity value={cell.errorCelsius} uncertainty={cell.expandedCelsius} />
           ) : (
@@ -60,6 +55,12 @@ export function MatrixCell({ cell }: { readonly cell: ReviewCell | null }) {
       {cell.conformity === "no-statement" ? null : <StateMark state={cell.conformity} />}
       {cell.isOutsideScope ? <StateMark state="outside-scope" /> : null}
       {isMeasured ? <Difference difference={cell.difference} /> : null}
+      {cell.dominant === "" ? null : (
+        <span className="quiet">
+          <span className="unseen">mostly </span>
+          {cell.dominant}
+        </span>
+      )}
       {cell.openRemarks > 0 ? <StateMark state="exception" label={remarks(cell.openRemarks)} /> : null}
     </div>
   );

@@ -50,7 +50,7 @@ export function ResultMatrix({ review }: { readonly review: ReviewRunPage }) {
   return (
     <Section
       title="Results"
-      note="Error ± U: indication minus reference; Δ: to the last calibration. Each opens what it rests on. ! must be opened, ? drawn by lot, ✓ opened by you."
+      note="Error ± U: indication minus reference; Δ: to the last calibration; last, what most of u² comes from. Each opens what it rests on. ! must be opened, ? drawn by lot, ✓ opened by you."
       wide
     >
       <DataTable

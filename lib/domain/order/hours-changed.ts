@@ -1,3 +1,4 @@
+import { z } from "zod";
 import type { OrderSnapshot } from "./order-snapshot";
 
 /** What a furnace's hours are reckoned from, in the words of a snapshot. */
@@ -16,8 +17,12 @@ type Change = {
   readonly after: OrderSnapshot;
 };
 
+/** As far as it is asked here. */
+const Basis = z.looseObject({ reckonedAt: z.iso.datetime().optional() });
+
+/** When a promised day was reckoned, by the basis stored with it; of a basis that does not say, before everything. */
+export const reckonedAt = (basis: string): Date => new Date(Basis.parse(JSON.parse(basis)).reckonedAt ?? 0);
+
 /** Whether the furnace work of an order changed after the day was reckoned that is promised for it. */
-export const hasHoursChanged = (reckonedAt: Date, changes: readonly Change[]): boolean =>
-  changes.some(
-    ({ changedAt, before, after }) => changedAt > reckonedAt && hoursOf(before) !== hoursOf(after),
-  );
+export const hasHoursChanged = (reckoned: Date, changes: readonly Change[]): boolean =>
+  changes.some(({ changedAt, before, after }) => changedAt > reckoned && hoursOf(before) !== hoursOf(after));

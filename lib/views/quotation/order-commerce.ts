@@ -1,16 +1,12 @@
-import { z } from "zod";
 import type { Tx } from "@/lib/data/in-scope";
 import { loadChanges } from "@/lib/data/order/change-store";
 import { listOrderDocuments } from "@/lib/data/quotation/order-document-store";
 import { isoDay } from "@/lib/domain/calibration/due";
-import { hasHoursChanged } from "@/lib/domain/order/hours-changed";
+import { hasHoursChanged, reckonedAt } from "@/lib/domain/order/hours-changed";
 import { paperTitles } from "@/lib/domain/quotation/point-words";
 import type { Actor } from "@/lib/domain/staff/actor";
 import { may, type Permission } from "@/lib/domain/staff/permissions";
 import { answer, found } from "../view";
-
-/** As far as it is asked here; a promise of before this was kept has none. */
-const PromiseBasis = z.looseObject({ reckonedAt: z.iso.datetime().optional() });
 
 /** The day was reckoned for other furnace work than is ordered now. */
 const isPromiseOfBefore = async (
@@ -18,8 +14,7 @@ const isPromiseOfBefore = async (
   order: { readonly id: string; readonly promisedOn: Date | null; readonly promiseBasis: string },
 ): Promise<boolean> => {
   if (order.promisedOn === null) return false;
-  const { reckonedAt } = PromiseBasis.parse(JSON.parse(order.promiseBasis));
-  return hasHoursChanged(new Date(reckonedAt ?? 0), await loadChanges(tx, order.id));
+  return hasHoursChanged(reckonedAt(order.promiseBasis), await loadChanges(tx, order.id));
 };
 
 /** The commercial side of an order in a few lines: promised day, offer, papers, parcels, and what can be done. */

@@ -5,7 +5,8 @@ const runNumber = z.string().min(1).max(40);
 const version = z.coerce.number("The form has lost its version. Reload the page.").int().min(1);
 /** A number a form left empty or unreadable arrives as NaN, which zod refuses with this sentence. */
 const figure = (message: string) => z.number(message);
-const name = (message: string) => z.string(message).trim().min(1, message).max(40, "At most 40 characters.").superRefine(seenWhole);
+const name = (message: string) =>
+  z.string(message).trim().min(1, message).max(40, "At most 40 characters.").superRefine(seenWhole);
 
 /** One row of the furnace load as the technician fills it in. */
 export const PlaceInput = z.strictObject({

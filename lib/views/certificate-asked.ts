@@ -15,7 +15,9 @@ import {
   correctionLabels,
   readCorrections,
 } from "@/lib/domain/amendment/amendment";
+import { applyCorrections } from "@/lib/domain/amendment/apply-corrections";
 import { compareRows } from "@/lib/domain/amendment/compare-rows";
+import { saidNow } from "@/lib/domain/amendment/said-now";
 import { CertificateContent } from "@/lib/domain/certificate/content";
 import { contentHash } from "@/lib/domain/certificate/content-hash";
 import { type Actor, actorIdOf } from "@/lib/domain/staff/actor";
@@ -68,6 +70,8 @@ export const askedOf = async (tx: Tx, actor: Actor, certificate: CertificateRow)
   const asked = await loadOpenAmendment(tx, certificate.id);
   if (!asked) return null;
   const corrections = readCorrections(asked.corrections);
+  const content = CertificateContent.parse(JSON.parse(certificate.content));
+  const said = saidNow(applyCorrections(content, corrections));
   const names = await loadPeopleNames(tx, [asked.askedById]);
   const { performerIds, ...signable } = await signableOf(tx, certificate, asked);
   const isSignatory = actor.kind === "staff" && may(actor.roles, "review.decide");
@@ -80,7 +84,8 @@ export const askedOf = async (tx: Tx, actor: Actor, certificate: CertificateRow)
     askedAt: asked.askedAt.toISOString(),
     corrections: correctedFields(corrections).map((name) => ({
       label: correctionLabels[name],
-      text: textOf(corrections[name]),
+      now: saidNow(content)[name],
+      text: said[name] || textOf(corrections[name]),
     })),
     ...signable,
     reading: asked.kind === "replacement" ? await readingOf(tx, actor, certificate) : null,

@@ -24,6 +24,9 @@ const correctionsIn = (data: FormData) => {
     purchaseOrder: typed("purchaseOrder"),
     serial: typed("serial"),
     construction: typed("construction"),
+    protection: typed("protection"),
+    material: typed("material"),
+    receivedOn: typed("receivedOn"),
     condition: typed("condition"),
     remark: typed("remark"),
   };

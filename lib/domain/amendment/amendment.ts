@@ -1,5 +1,6 @@
 import { z } from "zod";
-import { seenWhole } from "../typed-text";
+import { printedText } from "../certificate/printable/printed-text";
+import { protections } from "../order/labels";
 
 /** amendment: some words are corrected, the results stay; replacement: the results themselves are others. */
 export const amendmentKinds = ["amendment", "replacement"] as const;
@@ -21,15 +22,20 @@ const correctionsOf = (typed: (text: string, context: z.RefinementCtx<string>) =
     purchaseOrder: z.string().trim().max(300).superRefine(typed).optional(),
     serial: line.optional(),
     construction: line.optional(),
+    /** One of those that a sensor can have; the certificate has its words from the catalogue. */
+    protection: z.enum(protections, "Choose what surrounds the wires.").optional(),
+    /** Lot, roll and end, as they are to be printed. */
+    material: line.optional(),
+    receivedOn: z.iso.date("Write the day as YYYY-MM-DD.").optional(),
     condition: line.optional(),
-    /** A further sentence among the statements. */
+    /** A further sentence among the statements, under a caption that says what it is. */
     remark: z.string().trim().min(1).max(1000).superRefine(typed).optional(),
   });
 };
 
 /** What the new certificate says otherwise. Left out: as before. Results and uncertainties cannot be typed. */
 export const Corrections = correctionsOf(() => undefined);
-export const TypedCorrections = correctionsOf(seenWhole);
+export const TypedCorrections = correctionsOf(printedText);
 export type Corrections = z.output<typeof Corrections>;
 
 export const correctionLabels: Readonly<Record<keyof Corrections, string>> = {
@@ -39,6 +45,9 @@ export const correctionLabels: Readonly<Record<keyof Corrections, string>> = {
   purchaseOrder: "Purchase order",
   serial: "Serial number",
   construction: "Construction",
+  protection: "Protection",
+  material: "Lot, roll and end",
+  receivedOn: "Received on",
   condition: "Condition at receipt",
   remark: "Remark",
 };

@@ -1,6 +1,7 @@
-import type { CertificateContent } from "../certificate/content";
+import type { CertificateContent, CertificateSet } from "../certificate/content";
 import { onlyWhatIsSaid } from "../certificate/how-written";
 import type { Corrections } from "./amendment";
+import { correctionWords } from "./correction-words";
 
 const itemOf = <T extends CertificateContent["item"]>(item: T, tag: string, corrections: Corrections): T =>
   item.tag === tag
@@ -8,9 +9,17 @@ const itemOf = <T extends CertificateContent["item"]>(item: T, tag: string, corr
         ...item,
         serial: corrections.serial ?? item.serial,
         construction: corrections.construction ?? item.construction,
+        protection: correctionWords(corrections).protection ?? item.protection,
+        ...(corrections.material === undefined ? {} : { material: corrections.material }),
         condition: corrections.condition ?? item.condition,
       }
     : item;
+
+const setOf = (set: CertificateSet, tag: string, corrections: Corrections): CertificateSet => ({
+  ...set,
+  item: itemOf(set.item, tag, corrections),
+  receivedOn: set.item.tag === tag ? (corrections.receivedOn ?? set.receivedOn) : set.receivedOn,
+});
 
 /**
  * The content with exactly the named fields changed; every other word and every figure stays as it was. Of a certificate
@@ -20,7 +29,8 @@ export const applyCorrections = (
   content: CertificateContent,
   corrections: Corrections,
 ): CertificateContent => {
-  const { customer, item, order, sets, statements } = content;
+  const { customer, item, order, receivedOn, sets, statements } = content;
+  const { remark } = correctionWords(corrections);
   return onlyWhatIsSaid({
     ...content,
     customer: {
@@ -30,7 +40,8 @@ export const applyCorrections = (
     },
     order: { ...order, purchaseOrder: corrections.purchaseOrder ?? order.purchaseOrder },
     item: itemOf(item, item.tag, corrections),
-    ...(sets ? { sets: sets.map((set) => ({ ...set, item: itemOf(set.item, item.tag, corrections) })) } : {}),
-    statements: corrections.remark ? [...statements, corrections.remark] : statements,
+    ...(sets ? { sets: sets.map((set) => setOf(set, item.tag, corrections)) } : {}),
+    receivedOn: corrections.receivedOn ?? receivedOn,
+    statements: remark ? [...statements, remark] : statements,
   });
 };

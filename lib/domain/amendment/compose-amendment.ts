@@ -1,4 +1,5 @@
 import { type Draft, givenWhole } from "../certificate/catalogue/message";
+import { protectionSaid } from "../certificate/compose-item";
 import { type CertificateContent, CertificateContent as Content } from "../certificate/content";
 import { issued } from "../certificate/issued";
 import type { CertificateIssue } from "../certificate/parts";
@@ -8,6 +9,7 @@ import { sayFurther } from "../certificate/say-further";
 import { type Result, refuse } from "../refusal";
 import type { Corrections } from "./amendment";
 import { applyCorrections } from "./apply-corrections";
+import { correctionWords, remarkSaid } from "./correction-words";
 
 type Amends = NonNullable<CertificateContent["amends"]>;
 
@@ -15,12 +17,23 @@ type Amends = NonNullable<CertificateContent["amends"]>;
 const asGiven = (
   { item, statements }: CertificateContent,
   amends: Amends,
-  { condition, remark }: Corrections,
-): Draft<Pick<CertificateContent, "item" | "statements" | "amends">> => ({
-  item: condition === undefined ? item : { ...item, condition: givenWhole(condition) },
-  statements: statements.map((one) => (one === remark ? givenWhole(one) : one)),
-  amends: { ...amends, reason: givenWhole(amends.reason) },
-});
+  corrections: Corrections,
+): Draft<Pick<CertificateContent, "item" | "statements" | "amends">> => {
+  const { condition, material, protection, remark } = corrections;
+  const remarked = correctionWords(corrections).remark;
+  return {
+    item: {
+      ...item,
+      ...(condition === undefined ? {} : { condition: givenWhole(condition) }),
+      ...(material === undefined ? {} : { material: givenWhole(material) }),
+      ...(protection === undefined ? {} : { protection: protectionSaid(protection) }),
+    },
+    statements: statements.map((one) =>
+      remark !== undefined && one === remarked ? remarkSaid(remark) : one,
+    ),
+    amends: { ...amends, reason: givenWhole(amends.reason) },
+  };
+};
 
 /**
  * ISO/IEC 17025:2017, 7.8.8.2, 7.8.8.3: a whole new document that names the earlier one, by number and by hash, and

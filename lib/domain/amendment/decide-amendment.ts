@@ -43,7 +43,12 @@ export const decideAsk = (given: {
     return refuse("invalid", "An amendment corrects something. Nothing was changed.", {
       remark: "Type what is to be said otherwise, in one of the fields.",
     });
-  return canonicalContent(applyCorrections(content, corrections)) === canonicalContent(content)
+  const corrected = applyCorrections(content, corrections);
+  if (corrected.receivedOn > corrected.performedFrom)
+    return refuse("invalid", "Nothing was asked for.", {
+      "corrections.receivedOn": `It was measured from ${corrected.performedFrom} on: it was received by then.`,
+    });
+  return canonicalContent(corrected) === canonicalContent(content)
     ? refuse("invalid", "The certificate says this already. Nothing was changed.", {
         "corrections.remark": "What you typed is what the certificate says now.",
       })

@@ -11,6 +11,9 @@ const protections: Readonly<Record<string, Message>> = {
   other: say("protection.other"),
 };
 
+/** What stands about the wires, in the catalogue's words where it is one of the known. */
+export const protectionSaid = (protection: string): Said => protections[protection] ?? protection;
+
 const checks = (intake: CertificateParts["intake"]): Message[] => [
   ...(intake.loopResistanceOhm === null
     ? []
@@ -37,7 +40,7 @@ export const composeItem = (
   serial: sensor.serial,
   typeLetter: sensor.typeLetter,
   construction: sensor.construction || say("item.construction-not-stated"),
-  protection: protections[sensor.protection] ?? sensor.protection,
+  protection: protectionSaid(sensor.protection),
   condition:
     intake.condition === "as-described"
       ? say("item.condition-as-described")

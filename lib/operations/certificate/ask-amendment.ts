@@ -5,6 +5,7 @@ import { decideAsk } from "@/lib/domain/amendment/decide-amendment";
 import { eventOf } from "@/lib/domain/audit/define-event";
 import { CertificateContent } from "@/lib/domain/certificate/content";
 import { certificateEvents } from "@/lib/domain/certificate/events";
+import { printedText } from "@/lib/domain/certificate/printable/printed-text";
 import { demand, Refused } from "@/lib/domain/refusal";
 import { personIdOf } from "@/lib/domain/staff/person-id-of";
 import { seenWhole } from "@/lib/domain/typed-text";
@@ -28,7 +29,8 @@ export const askAmendment = defineOperation({
   input: z.strictObject({
     certificateId: z.uuid(),
     kind: z.enum(amendmentKinds),
-    reason: endingReason,
+    /** Printed on the certificate that follows. */
+    reason: endingReason.superRefine(printedText),
     corrections: TypedCorrections,
     /** Number of the finding it comes from; empty: none. */
     nonconformity: z.string().trim().max(40).default(""),

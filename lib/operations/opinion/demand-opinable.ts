@@ -28,7 +28,7 @@ export const demandOpinable = async (tx: Tx, place: Place, personId: string, now
   if (signed && !isReplacing(review, sensor.id))
     throw new Refused({
       code: "wrong-state",
-      message: `${sensor.tag} has its certificate already: ${signed.number}. An opinion follows by an amendment.`,
+      message: `${sensor.tag} has its certificate already: ${signed.number}. An opinion is written before the sign-off. It can still follow with a replacement: ask for one at the certificate, evaluate the run again, and write it there.`,
     });
   const bundle = demand(await loadBundle(tx, review, [sensor.id]));
   const authorisation = await demandAuthorised(tx, personId, bundle, now, "opinion");

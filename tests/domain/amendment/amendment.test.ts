@@ -1,8 +1,10 @@
 import { createHash } from "node:crypto";
 import { describe, expect, it } from "vitest";
+import { Corrections, TypedCorrections } from "@/lib/domain/amendment/amendment";
 import { applyCorrections } from "@/lib/domain/amendment/apply-corrections";
 import { composeAmendment } from "@/lib/domain/amendment/compose-amendment";
 import { decideAsk } from "@/lib/domain/amendment/decide-amendment";
+import { saidNow } from "@/lib/domain/amendment/said-now";
 import { canonicalContent, contentHash } from "@/lib/domain/certificate/content-hash";
 import { reviewedForm } from "@/lib/domain/certificate/reviewed-form";
 import { type Standing, standingSentence } from "@/lib/domain/certificate/standing";
@@ -30,6 +32,43 @@ describe("corrections", () => {
     expect(corrected.item.serial).toBe("CORRECTED");
     for (const [at, { item }] of (corrected.sets ?? []).entries())
       expect(item.serial).toBe(item.tag === tag ? "CORRECTED" : lotOfTwelve.sets?.[at]?.item.serial);
+  });
+
+  it("date the receipt of the item that it is filed under, in each of its sets, and of no other", () => {
+    const { tag } = lotOfTwelve.item;
+    const corrected = applyCorrections(lotOfTwelve, { receivedOn: "2026-01-02" });
+    expect(corrected.receivedOn).toBe("2026-01-02");
+    for (const [at, { item, receivedOn }] of (corrected.sets ?? []).entries())
+      expect(receivedOn).toBe(item.tag === tag ? "2026-01-02" : lotOfTwelve.sets?.[at]?.receivedOn);
+  });
+
+  it("date no receipt after the measurement", () => {
+    const asked = {
+      content: short,
+      standing: { kind: "valid" as const },
+      failures: 0,
+      isAskedAlready: false,
+    };
+    const receivedOn = "2099-01-01";
+    expect(decideAsk({ ...asked, kind: "amendment", corrections: { receivedOn } })).toMatchObject({
+      refusal: { fields: { "corrections.receivedOn": expect.stringContaining(short.performedFrom) } },
+    });
+  });
+
+  it("are shown beside what is said now", () => {
+    const corrections = { serial: "X", protection: "bare-wire" as const, material: "Lot 9" };
+    expect(saidNow(applyCorrections(short, corrections))).toEqual({
+      ...saidNow(short),
+      ...{ serial: "X", protection: "Bare wire", material: "Lot 9" },
+    });
+  });
+
+  it("are refused at their field where no certificate could print them; stored ones are read as they are", () => {
+    const typed = { construction: "sheath ⌀ 3 mm" };
+    expect(TypedCorrections.safeParse(typed).error?.issues).toMatchObject([
+      { path: ["construction"], message: expect.stringContaining("Write “Ø” instead") },
+    ]);
+    expect(Corrections.safeParse(typed).success).toBe(true);
   });
 
   it("leave no translation behind of what is said no longer", () => {

@@ -27,7 +27,11 @@ const amends = {
 } as const;
 const first = (language: "en" | "en-de") =>
   demand(composeCertificate(inventedParts(), issue("C-2026-0001"), howWritten({ language })));
-const corrections = { serial: "4712", condition: "Scratched at the sheath", remark: "Serial as engraved." };
+const corrections = {
+  ...{ serial: "4712", condition: "Scratched at the sheath", remark: "Serial as engraved." },
+  ...{ protection: "alumina-sheath" as const, material: "Lot 8, roll 2", receivedOn: "2026-02-19" },
+};
+const remarked = "Remark on this change, no opinion or interpretation of the results: Serial as engraved.";
 
 describe("an amendment", () => {
   it("has a translation of everything that is said now, and keeps those of what stays", () => {
@@ -36,9 +40,21 @@ describe("an amendment", () => {
     const german = after.translations?.[0]?.texts ?? {};
     expect(german.Signatory).toBe("Zeichnungsberechtigt");
     expect(german[meanings["reviewed-and-authorised"]]).toMatch(/geprüft und gebe sie frei/);
-    for (const given of [amends.reason, corrections.condition, corrections.remark])
+    for (const given of [amends.reason, corrections.condition, corrections.material])
       expect(german[given], given).toBe("Wortlaut wie angegeben, nicht übersetzt.");
-    const { [before.item.condition]: gone, ...kept } = before.translations?.[0]?.texts ?? {};
+    // Nobody takes it for an opinion of somebody who is authorised for them, in either language.
+    expect(after.statements).toContain(remarked);
+    expect(german[remarked]).toBe(
+      "Bemerkung zu dieser Änderung, keine Meinung oder Interpretation der Ergebnisse: „Serial as engraved.“ (Wortlaut wie angegeben)",
+    );
+    expect(after.item).toMatchObject({ protection: "Closed alumina sheath", material: "Lot 8, roll 2" });
+    expect(german["Closed alumina sheath"]).toBe("Geschlossenes Aluminiumoxidrohr");
+    expect(after.receivedOn).toBe("2026-02-19");
+    const {
+      [before.item.condition]: gone,
+      [before.item.protection]: _,
+      ...kept
+    } = before.translations?.[0]?.texts ?? {};
     expect(german).toMatchObject(kept);
     expect(gone).toBeDefined();
     expect(german).not.toHaveProperty([before.item.condition]);

@@ -70,7 +70,7 @@ describe("composing", () => {
       correctionCelsius: "-0.7",
       expandedCelsius: "1.3",
       coverageFactor: "2.00",
-      conformity: { state: "pass", tolerance: "± 1.3", probability: "99.9 %" },
+      conformity: { state: "conditional-pass", tolerance: "± 1.3", probability: "99.9 %" },
       remark: "",
     });
     expect(second).toMatchObject({ state: "invalid", setpoint: "1200 °F", errorCelsius: "", plot: null });

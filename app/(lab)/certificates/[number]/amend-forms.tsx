@@ -1,54 +1,74 @@
 import { ActionForm } from "@/app/_ui/action-form.client";
 import { ChoiceField } from "@/app/_ui/choice-field.client";
+import { DateField } from "@/app/_ui/date-field.client";
 import { Disclosure } from "@/app/_ui/disclosure";
 import { FieldGroup } from "@/app/_ui/field-group";
 import { Section } from "@/app/_ui/section";
+import { SelectField } from "@/app/_ui/select-field.client";
 import { SubmitButton } from "@/app/_ui/submit-button.client";
 import { TextArea } from "@/app/_ui/text-area.client";
 import { TextField } from "@/app/_ui/text-field.client";
 import { amendmentKindLabels, amendmentKinds, correctionLabels } from "@/lib/domain/amendment/amendment";
+import { saidNow } from "@/lib/domain/amendment/said-now";
+import { protectionLabels, protections } from "@/lib/domain/order/labels";
 import type { CertificatePage } from "@/lib/views/certificate-page";
 import { askAmendmentAction, withdrawAction } from "../actions";
 
 type Props = { readonly page: CertificatePage };
 
+const inLine = [
+  "customerName",
+  "customerContact",
+  "purchaseOrder",
+  "serial",
+  "construction",
+  "material",
+  "condition",
+] as const;
+
 /** One line each, with what the certificate says now; what stays empty stays as it is. */
 function Fields({ page: { content } }: Props) {
-  const { customer, item, order } = content;
-  const inLine = [
-    ["customerName", customer.name],
-    ["customerContact", customer.contact],
-    ["purchaseOrder", order.purchaseOrder],
-    ["serial", item.serial],
-    ["construction", item.construction],
-    ["condition", item.condition],
-  ] as const;
+  const now = saidNow(content);
   return (
     <FieldGroup
       legend="What the new certificate says"
       hint="What stays empty stays as it is. Results cannot be typed. This changes the certificate alone: correct the sensor's or the customer's own record too, where it is wrong there."
     >
-      {inLine.map(([name, now]) => (
+      {inLine.map((name) => (
         <TextField
           key={name}
           name={`corrections.${name}`}
           label={correctionLabels[name]}
-          hint={`Now: ${now || "none"}`}
+          hint={`Now: ${now[name] || "none"}`}
           optional
           maxLength={300}
         />
       ))}
+      <SelectField
+        name="corrections.protection"
+        label={correctionLabels.protection}
+        hint={`Now: ${now.protection}`}
+        prompt="As it is"
+        choices={protections.map((value) => ({ value, label: protectionLabels[value] }))}
+        optional
+      />
+      <DateField
+        name="corrections.receivedOn"
+        label={correctionLabels.receivedOn}
+        hint={`Now: ${now.receivedOn}`}
+        optional
+      />
       <TextArea
         name="corrections.customerAddressLines"
         label={correctionLabels.customerAddressLines}
-        hint={`One line each. Now: ${customer.addressLines.join(", ")}`}
+        hint={`One line each. Now: ${now.customerAddressLines}`}
         rows={3}
         optional
       />
       <TextArea
         name="corrections.remark"
         label={correctionLabels.remark}
-        hint="A further sentence among the statements."
+        hint="A further sentence among the statements, printed as a remark on this change. An opinion or interpretation is none: it is written in the review of a replacement."
         rows={2}
         optional
       />

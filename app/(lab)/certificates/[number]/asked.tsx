@@ -116,7 +116,16 @@ export function Asked({ actor, page }: Props) {
               </>
             ),
           },
-          ...asked.corrections.map(({ label, text }) => ({ label, value: text })),
+          ...asked.corrections.map(({ label, now, text }) => ({
+            label,
+            value: now ? (
+              <>
+                <del>{now}</del> <ins>{text}</ins>
+              </>
+            ) : (
+              text
+            ),
+          })),
           ...(asked.reviewedHash
             ? [
                 {

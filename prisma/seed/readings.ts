@@ -6,6 +6,7 @@ import { receiveReadings } from "@/lib/operations/run/receive-readings";
 import { readingsFile } from "@/lib/station/simulation/readings-file";
 import { simulateRun } from "@/lib/station/simulation/simulate-run";
 import type { Cast } from "./people";
+import { tellRoom } from "./room";
 import type { Teller } from "./teller";
 
 type Measured = {
@@ -21,10 +22,12 @@ type Measured = {
 
 /** Six hours of scans, the proposed windows accepted, and the evaluation. */
 export const tellReadings = async (
-  { tell, at }: Teller,
-  { technician }: Cast,
+  teller: Teller,
+  cast: Cast,
   { run, seed, days, fileName, channels }: Measured,
 ): Promise<void> => {
+  const { tell, at } = teller;
+  const { technician } = cast;
   const simulated = simulateRun(seed).evidence;
   const evidence: EvidenceInput = {
     ...simulated,
@@ -42,6 +45,7 @@ export const tellReadings = async (
     fileName,
     bytes: new TextEncoder().encode(readingsFile(connected)),
   });
+  await tellRoom(teller, cast, run, "end", days);
   for (const [index, { proposal, setpoint }] of proposeWindows(Evidence.parse(evidence)).entries()) {
     if (proposal.kind === "none") throw new Error(`${setpoint}: ${proposal.reason}`);
     const { fromSeconds, toSeconds } = proposal.window;

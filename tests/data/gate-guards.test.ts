@@ -99,3 +99,14 @@ describe("a load that has passed its gate", () => {
     expect(await refusalCode(runtime, moved)).toBeUndefined();
   });
 });
+
+it("the room is told while the run is the technician's, at its start or its end", async () => {
+  const tell = (run: string, moment: string) =>
+    `INSERT INTO bench_check (run_id, kind, channel, figures, checked_by_id, checked_at)
+     SELECT id, 'ambient', '${moment}', '{}', performer_id, now() FROM run WHERE id = '${run}'`;
+  expect(await refusalCode(runtime, tell(planned, "start"))).toBeUndefined();
+  expect(await refusalCode(runtime, tell(planned, "end"))).toBe(refused);
+  expect(await refusalCode(runtime, tell(planned, "noon"))).toBe("23514"); // check_violation
+  const over = `UPDATE run SET state = 'submitted' WHERE id = '${world.sharedRun.id}'`;
+  expect(await refusalCode(runtime, `${over}; ${tell(world.sharedRun.id, "start")}`)).toBe(refused);
+});

@@ -6,12 +6,22 @@ import { acceptWindow } from "@/lib/operations/run/accept-window";
 import { authoriseRepeat } from "@/lib/operations/run/authorise-repeat";
 import { createRun } from "@/lib/operations/run/create";
 import { evaluateRun } from "@/lib/operations/run/evaluate";
+import { recordRoom } from "@/lib/operations/run/record-room";
 import { recordTipCheck } from "@/lib/operations/run/record-tip-check";
 import { stateSensorSetpoint } from "@/lib/operations/run/state-sensor-setpoint";
 import { submitRun } from "@/lib/operations/run/submit";
 import { typeReadings } from "@/lib/operations/run/type-readings";
 import { formAction } from "@/lib/web/form-action";
-import { flag, list, number, optionalText, parseDecimal, rows, text } from "@/lib/web/form-fields";
+import {
+  flag,
+  list,
+  number,
+  optionalNumber,
+  optionalText,
+  parseDecimal,
+  rows,
+  text,
+} from "@/lib/web/form-fields";
 import type { FormState } from "@/lib/web/form-state";
 
 const placeFields = [
@@ -66,6 +76,21 @@ const tip = formAction(recordTipCheck, {
   },
 });
 export const tipCheckAction = async (state: FormState, data: FormData) => tip(state, data);
+
+const room = formAction(recordRoom, {
+  parse: (data) => ({
+    run: text(data, "run"),
+    moment: text(data, "moment"),
+    instrument: text(data, "instrument"),
+    celsius: number(data, "celsius"),
+    percent: optionalNumber(data, "percent"),
+  }),
+  done: ({ celsius, moment, outside }) =>
+    outside === null
+      ? `Room at the ${moment}: ${celsius} °C, corrected.`
+      : { caution: "Outside the procedure’s limits", message: `${outside}. It is stored as it was.` },
+});
+export const recordRoomAction = async (state: FormState, data: FormData) => room(state, data);
 
 const entry = (data: FormData, name: string) =>
   rows(data, name, ["seconds", "channel", "microvolts", "polarity"])

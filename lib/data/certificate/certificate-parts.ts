@@ -78,6 +78,7 @@ const runPart = (review: ReviewRun, place: ReviewRun["run"]["places"][number]): 
     ),
     tipCheckRiseMicrovolt:
       review.tipChecks.find((check) => check.loadPlaceId === place.id)?.riseMicrovolt ?? null,
+    ...(review.room.length > 0 ? { room: review.room } : {}),
   };
 };
 

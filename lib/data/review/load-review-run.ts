@@ -2,6 +2,7 @@ import type { EvidenceFinding } from "@/lib/domain/evidence/evaluation";
 import { readStoredPoint } from "@/lib/domain/evidence/read-stored-point";
 import { readStoredRows } from "@/lib/domain/gate/stored-outcome";
 import { readEvidenceHead } from "@/lib/domain/review/evidence-head";
+import { roomOf } from "@/lib/domain/run/room-of";
 import { loadReplacing } from "../amendment/load-replacing";
 import { disclaimersOf } from "../hold/disclaimers-of";
 import type { Tx } from "../in-scope";
@@ -89,7 +90,7 @@ export const loadReviewRun = async (tx: Tx, runId: string, evaluationId?: string
     where: { runId, verdict: "may-start" },
     orderBy: { id: "desc" },
   });
-  const benchChecks = await tx.benchCheck.findMany({ where: { runId }, select: { checkedById: true } });
+  const benchChecks = await tx.benchCheck.findMany({ where: { runId }, orderBy: { id: "asc" } });
   const decisions = await tx.reviewDecision.findMany({ where: { runId }, orderBy: { id: "asc" } });
   const certificates = await certificatesOfSensors(
     tx,
@@ -129,6 +130,8 @@ export const loadReviewRun = async (tx: Tx, runId: string, evaluationId?: string
     blocks,
     /** The gate as it was passed; none for a run that began before runs had one. */
     gateRows: gate ? readStoredRows(gate.rows) : [],
+    /** 7.8.4.1 b: the room at the start and the end, as far as it was recorded. */
+    room: roomOf(benchChecks),
     decisions,
     certificates,
     /** Signed for, and reviewed once more: their certificates are to be replaced by what was evaluated since. */

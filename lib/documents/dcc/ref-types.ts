@@ -1,4 +1,4 @@
-import { type OwnTerm, own, ownNamespace, ownTerms } from "@/lib/domain/dcc/terms";
+import { type OwnTerm, own, ownNamespace, ownTerms, termsOfTheRoom } from "@/lib/domain/dcc/terms";
 import { caption, nameOf, rich, unspoken, type Voice } from "./voice";
 import type { Word } from "./words";
 import { element, type Xml } from "./xml";
@@ -26,12 +26,14 @@ const definition = (
 const published = "https://dccwiki.ptb.de/en/refTypes";
 
 /** Where the words in refType come from: two published vocabularies, and our own with the meaning of each term. */
-export const refTypeDefinitions = (voice: Voice): Xml =>
+export const refTypeDefinitions = (voice: Voice, tellsTheRoom: boolean): Xml =>
   element("dcc:refTypeDefinitions", [
     definition(voice, "vocabularyBasic", "basic", published, null),
     definition(voice, "vocabularyGoodPractice", "gp", published, null),
     definition(voice, "vocabularyOwn", ownNamespace, "urn:emfolio:thermocouple-terms:1", {
-      description: (Object.keys(ownTerms) as OwnTerm[]).map((term) => `${own(term)}: ${ownTerms[term]}`),
+      description: (Object.keys(ownTerms) as OwnTerm[])
+        .filter((term) => tellsTheRoom || !termsOfTheRoom.has(term))
+        .map((term) => `${own(term)}: ${ownTerms[term]}`),
       release: "1.0.0",
     }),
   ]);

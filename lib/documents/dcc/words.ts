@@ -80,6 +80,8 @@ const table = {
   externalStandard: { en: "Of an external provider", de: "Eines externen Anbieters" },
   junctionCondition: { en: "Reference junction", de: "Vergleichsstelle" },
   immersion: { en: "Immersion", de: "Eintauchtiefe" },
+  ambientTemperature: { en: "Ambient temperature", de: "Umgebungstemperatur" },
+  ambientHumidity: { en: "Ambient relative humidity", de: "Relative Luftfeuchte der Umgebung" },
   conditions: { en: "Conditions of the measurement", de: "Bedingungen der Messung" },
   run: { en: "Run, furnace, configuration, place", de: "Lauf, Ofen, Anordnung, Platz" },
   set: { en: "Set of results", de: "Satz von Ergebnissen" },

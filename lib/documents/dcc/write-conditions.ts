@@ -1,7 +1,7 @@
 import { own } from "@/lib/domain/dcc/terms";
 import type { MeasuredSet } from "./measured-set";
 import { inLargerUnit, plainNumber } from "./plain-number";
-import { oneTemperature, quantity, single } from "./quantities";
+import { column, oneTemperature, quantity, single, temperatures } from "./quantities";
 import { caption, nameOf, rich, unspoken, type Voice } from "./voice";
 import type { Word } from "./words";
 import { element, type Xml } from "./xml";
@@ -48,6 +48,29 @@ const junction = (voice: Voice, celsius: string): Xml =>
       : text([voice.contents(celsius)]),
   ]);
 
+/** The room as recorded: one figure, or the lowest and the highest. */
+const room = (voice: Voice, told: MeasuredSet["run"]["room"]): readonly (Xml | null)[] =>
+  told === undefined
+    ? []
+    : [
+        condition(voice, "ambientTemperature", own("ambientTemperature"), [
+          quantity(
+            own("ambientTemperature"),
+            caption(voice, "ambientTemperature"),
+            temperatures(told.celsius),
+          ),
+        ]),
+        told.percent === undefined
+          ? null
+          : condition(voice, "ambientHumidity", own("ambientHumidity"), [
+              quantity(
+                own("ambientHumidity"),
+                caption(voice, "ambientHumidity"),
+                column(told.percent.map(plainNumber), "\\percent"),
+              ),
+            ]),
+      ];
+
 /** 7.8.4.1 d: annealing is what comes nearest to an adjustment of a thermocouple. */
 const setStatus = (voice: Voice, kind: MeasuredSet["kind"]): Xml | null =>
   kind === null
@@ -67,6 +90,7 @@ export const conditions = (voice: Voice, set: MeasuredSet, isAnnealed: boolean):
     setStatus(voice, isAnnealed ? set.kind : null),
     junction(voice, run.junctionCelsius),
     immersion(voice, run.immersion),
+    ...room(voice, run.room),
     condition(voice, "run", own("conditions"), [
       text([[unspoken([run.number, run.furnace, run.configuration, run.place].join("; "))]]),
     ]),

@@ -27,7 +27,10 @@ const software = (voice: Voice): Xml =>
 const administrative = (voice: Voice, content: CertificateContent, contentHash: string): Xml =>
   element("dcc:administrativeData", [
     software(voice),
-    refTypeDefinitions(voice),
+    refTypeDefinitions(
+      voice,
+      measuredSets(content).some(({ run }) => run.room !== undefined),
+    ),
     coreData(voice, content, contentHash),
     items(voice, content),
     laboratory(content),

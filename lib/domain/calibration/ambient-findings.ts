@@ -13,3 +13,4 @@ export const AmbientFindings = z.strictObject({
   coverageFactor,
   note,
 });
+export type AmbientFindings = z.output<typeof AmbientFindings>;

@@ -7,6 +7,7 @@ import { settle } from "./catalogue/settle";
 import { composeConditions, composeDeviations, composeExclusions } from "./compose-circumstances";
 import { composeFunction } from "./compose-function";
 import { composeItem, composeThermalHistory } from "./compose-item";
+import { roomFiguresOf } from "./compose-room";
 import { composeRows, setpointText, statesConformity } from "./compose-rows";
 import { CertificateContent, type CertificateStandard } from "./content";
 import { decisionRuleMessages } from "./decision-rule-text";
@@ -97,6 +98,7 @@ const runSection = ({ run }: CertificateParts): CertificateContent["run"] => ({
   place: run.place,
   immersion: run.immersionMillimetre === null ? "" : `${run.immersionMillimetre} mm`,
   junctionCelsius: String(run.junctionCelsius),
+  ...roomFiguresOf(run.room ?? []),
 });
 
 /** ISO/IEC 17025 6.4.6: a calibration counts from its day to its due day, both included. No certificate: nothing to be out of date. */

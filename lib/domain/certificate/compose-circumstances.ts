@@ -1,5 +1,6 @@
 import { given, givenWhole, type Message, type Said, say } from "./catalogue/message";
 import { conditionNote } from "./compose-item";
+import { roomCondition, roomDeviation } from "./compose-room";
 import { missingSetpoints } from "./compose-rows";
 import type { CertificateParts } from "./parts";
 import * as texts from "./texts";
@@ -26,6 +27,7 @@ export const composeConditions = (
       ? say("condition.tip-not-recorded")
       : say("condition.tip-warmed", { microvolt: String(run.tipCheckRiseMicrovolt) }),
     ...(run.hasTypedReadings ? [say("condition.typed")] : []),
+    ...roomCondition(run.room ?? []),
   ];
 };
 
@@ -39,6 +41,7 @@ export const composeDeviations = (parts: CertificateParts): Message[] => [
     ? []
     : [say("deviation.one-end", { tag: parts.sensor.tag, agreement: given(parts.oneEndAgreed) })]),
   ...parts.run.gateDeviations.map(givenWhole),
+  ...roomDeviation(parts.run.room ?? []),
   ...missingSetpoints(parts).map((setpoint) => say("deviation.not-in-run", { setpoint })),
   ...parts.points.flatMap((point) =>
     point.state === "measured"

@@ -141,6 +141,10 @@ const Measured = {
     place: text,
     immersion: z.string(),
     junctionCelsius: z.string(),
+    /** Of the room, from the lowest to the highest recorded; left out where it was not. */
+    room: z
+      .strictObject({ celsius: z.array(text).min(1).max(2), percent: z.array(text).min(1).max(2).optional() })
+      .optional(),
   }),
   /** 7.8.4.1 b: conditions that influence the results. */
   conditions: z.array(text).min(1),

@@ -3,6 +3,7 @@ import type { Checkpoint } from "../audit/checkpoint";
 import type { EvaluatedFunction, EvaluatedPoint } from "../evidence/evaluation";
 import type { DecisionRule } from "../evidence/schema";
 import type { SetKind } from "../parts/decide-set";
+import type { RoomFigures } from "../run/room-figures";
 import type { SensorBuild } from "../sensor/build";
 import type { Said } from "./catalogue/message";
 import type { CertificateContent, CertificateStandard } from "./content";
@@ -103,6 +104,8 @@ export type CertificateParts = {
     readonly tipCheckRiseMicrovolt: number | null;
     /** Set aside at the gate of the run with a reason, in whole sentences. */
     readonly gateDeviations: readonly string[];
+    /** As recorded at its start and its end; left out where it was not. */
+    readonly room?: readonly RoomFigures[];
   };
   readonly evaluation: {
     readonly sequence: number;

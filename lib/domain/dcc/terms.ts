@@ -16,6 +16,10 @@ export const ownTerms = {
   scope: "Whether a result lies inside or outside the laboratory's scope of accreditation.",
   source: "own: obtained by this laboratory; external: by the provider named in the statements.",
   referenceJunction: "Temperature of the reference junction during the measurement.",
+  ambientTemperature:
+    "Temperature of the room during the measurement, from the lowest to the highest recorded.",
+  ambientHumidity:
+    "Relative humidity of the room during the measurement, from the lowest to the highest recorded.",
   conditions: "Further conditions that influence the results.",
   set: "Whether results were obtained before or after annealing.",
   coefficient: "Coefficient of D(t), the deviation of the emf in µV for t in °C.",
@@ -32,6 +36,9 @@ export const ownTerms = {
 } as const;
 
 export type OwnTerm = keyof typeof ownTerms;
+
+/** Defined only where they stand: a certificate that tells nothing of the room is written as it was before they were known. */
+export const termsOfTheRoom: ReadonlySet<OwnTerm> = new Set(["ambientTemperature", "ambientHumidity"]);
 export const ownNamespace = "emfolio";
 export const own = (term: OwnTerm): string => `${ownNamespace}_${term}`;
 

@@ -1,4 +1,4 @@
-import { laboratoryPolicy } from "./finding";
+import { commonPractice, laboratoryPolicy } from "./finding";
 import type { GatePolicy, OverrideRule } from "./policy";
 
 /**
@@ -166,5 +166,6 @@ export const defaultGatePolicy: GatePolicy = {
     source:
       "BIPM, Techniques for Approximating the International Temperature Scale of 1990, Table 18.7: points every 100 K",
   },
+  room: { fromCelsius: 18, toCelsius: 28, fromPercent: 20, toPercent: 70, source: commonPractice },
   overrides: [...overrides],
 };

@@ -34,6 +34,20 @@ const Override = z.strictObject({
 });
 export type OverrideRule = z.output<typeof Override>;
 
+/** The room during a run, ISO/IEC 17025:2017, 6.3.3. Outside: a warning, and a deviation the certificate names. */
+export const RoomLimits = z
+  .strictObject({
+    ...{ fromCelsius: z.number(), toCelsius: z.number() },
+    ...{ fromPercent: z.number().min(0), toPercent: z.number().max(100) },
+    source,
+  })
+  .refine(
+    ({ fromCelsius, fromPercent, toCelsius, toPercent }) =>
+      fromCelsius < toCelsius && fromPercent < toPercent,
+    "Each range ends above where it begins.",
+  );
+export type RoomLimits = z.output<typeof RoomLimits>;
+
 /** What the laboratory asks of a run before it starts: its own figures, each with where it comes from. */
 export const GatePolicy = z
   .strictObject({
@@ -68,6 +82,8 @@ export const GatePolicy = z
     }),
     /** Where an order agrees no interval. */
     interpolationIntervalCelsius: limit,
+    /** Left out: the laboratory set none. */
+    room: RoomLimits.optional(),
     overrides: z.array(Override),
   })
   .superRefine((policy, context) => {

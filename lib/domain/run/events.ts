@@ -37,6 +37,20 @@ export const runEvents = {
     sentence: (p) =>
       `warmed the tip in place ${p.place} of run ${p.run}: ${p.riseMicrovolt} µV on channel ${p.channel}${p.onlyThisChannel ? "" : ", other channels moved too"}${p.passed ? "" : " (not passed)"}`,
   }),
+  roomRecorded: defineEvent({
+    action: "run.room-recorded",
+    entityKind: "run",
+    payload: z.strictObject({
+      run,
+      moment: z.enum(["start", "end"]),
+      instrument: z.string(),
+      celsius,
+      percent: z.number().nullable(),
+      outside: z.string(),
+    }),
+    sentence: (p) =>
+      `recorded the room at the ${p.moment} of run ${p.run} by ${p.instrument}: ${degrees(p.celsius)}${p.percent === null ? "" : `, ${p.percent} % relative humidity`}${p.outside ? ` (${p.outside})` : ""}`,
+  }),
   readingsReceived: defineEvent({
     action: "run.readings-received",
     entityKind: "run",

@@ -1,5 +1,6 @@
 import { z } from "zod";
 import { seenWhole } from "../typed-text";
+import { roomMoments } from "./room-figures";
 
 const runNumber = z.string().min(1).max(40);
 const version = z.coerce.number("The form has lost its version. Reload the page.").int().min(1);
@@ -112,6 +113,21 @@ export const StateSensorSetpointInput = z.strictObject({
   state: z.enum(["measured", "invalid", "not-reached"], "Choose the state."),
   reason: z.string().trim().max(600, "At most 600 characters.").superRefine(seenWhole).default(""),
 });
+
+/** The room as the instrument shows it: its correction is added by the platform. */
+export const RecordRoomInput = z.strictObject({
+  run: runNumber,
+  moment: z.enum(roomMoments, "Choose whether it is the start or the end."),
+  instrument: z.string("Choose the instrument.").min(1, "Choose the instrument."),
+  celsius: figure("Write °C as the instrument shows it, such as 23.4.")
+    .min(0, "A room in which people work lies between 0 and 50 °C.")
+    .max(50, "A room in which people work lies between 0 and 50 °C."),
+  percent: figure("Write per cent relative humidity, such as 41.")
+    .min(0, "Relative humidity lies between 0 and 100 %.")
+    .max(100, "Relative humidity lies between 0 and 100 %.")
+    .optional(),
+});
+export type RecordRoomInput = z.output<typeof RecordRoomInput>;
 
 export const EvaluateRunInput = z.strictObject({ run: runNumber });
 

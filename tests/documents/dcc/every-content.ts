@@ -118,6 +118,10 @@ export const everyContent: Readonly<Record<string, CertificateContent>> = {
         : row,
     ),
   },
+  "the room told": {
+    ...single,
+    run: { ...single.run, room: { celsius: ["23.1", "23.6"], percent: ["41"] } },
+  },
   "one row alone": { ...single, rows: single.rows.slice(0, 1) },
   "no statement of conformity": {
     ...single,

@@ -28,6 +28,19 @@ describe("what a kind of content adds", () => {
     expect(named).toContain(`4711 ${"ef".repeat(32)}`);
   });
 
+  it("the room stands as figures, and its terms are defined only where it does", () => {
+    const { conditions } = readBack(contentOf("the room told"));
+    const ambient = conditions.filter(({ kind }) => kind === "ambient");
+    expect(ambient.map(({ refTypes }) => refTypes)).toEqual([
+      ["emfolio_ambientTemperature"],
+      ["emfolio_ambientHumidity"],
+    ]);
+    const xml = writeDcc(contentOf("the room told"), hash);
+    expect(xml).toContain("<si:valueXMLList>296.25 296.75</si:valueXMLList>");
+    expect(xml).toContain("emfolio_ambientTemperature: ");
+    expect(writeDcc(single, hash)).not.toContain("ambient");
+  });
+
   it("two languages stand side by side, and the numbers keep their point", () => {
     const xml = writeDcc(bilingual, hash);
     const certificate = readBack(bilingual);

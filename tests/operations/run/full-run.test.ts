@@ -1,19 +1,30 @@
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { certificateParts } from "@/lib/data/certificate/certificate-parts";
 import { inScope } from "@/lib/data/in-scope";
+import { loadReviewRun } from "@/lib/data/review/load-review-run";
 import { loadEvidence } from "@/lib/data/run/load-evidence";
 import { evaluateEvidence } from "@/lib/domain/evidence/evaluate";
 import { proposeWindows } from "@/lib/domain/evidence/propose-windows";
+import { demand } from "@/lib/domain/refusal";
 import { restoreEvidence } from "@/lib/domain/run/stored-evidence";
 import { execute } from "@/lib/operations/execute";
 import { returnRun } from "@/lib/operations/review/return";
 import { acceptWindow } from "@/lib/operations/run/accept-window";
 import { evaluateRun } from "@/lib/operations/run/evaluate";
 import { exportEvidence } from "@/lib/operations/run/export-evidence";
+import { recordRoom } from "@/lib/operations/run/record-room";
 import { stateSensorSetpoint } from "@/lib/operations/run/state-sensor-setpoint";
 import { submitRun } from "@/lib/operations/run/submit";
+import { runRoomView } from "@/lib/views/run/run-room";
 import { auditSentences, refusalOf } from "../../support/front-desk";
 import { allPlaces, createFullRun, simulatedRun, uploadSeed, warmTips } from "../../support/full-run";
-import { benchClock, inLaboratory, openRunBench, type RunBench } from "../../support/run-bench";
+import {
+  benchClock,
+  inLaboratory,
+  openRunBench,
+  type RunBench,
+  recordStandard,
+} from "../../support/run-bench";
 
 let bench: RunBench;
 let run: string;
@@ -146,6 +157,32 @@ describe("a full run of two customers, from the load to the signatory", () => {
     expect((await refusalOf(submit())).message).toMatch(/Something changed since the last evaluation/);
   });
 
+  it("records the room by its instrument, corrected, and says where it is outside the procedure's limits", async () => {
+    const at = { run, moment: "start" as const, instrument: "TH-9", celsius: 23.2 };
+    const record = (more = {}) => execute(recordRoom, bench.technician, { ...at, ...more }, benchClock);
+    expect((await refusalOf(record())).fields?.instrument).toMatch(/recorded under Standards/);
+    const findings = {
+      ...{ kind: "ambient" as const, correctionCelsius: -0.1, expandedCelsius: 0.3, coverageFactor: 2 },
+      note: "invented",
+    };
+    const particulars = { kind: "ambient" as const, driftHalfWidthCelsius: 0.2, basis: "invented" };
+    await recordStandard(bench, "TH-9", particulars, findings);
+    expect((await refusalOf(record({ percent: 40 }))).fields?.percent).toMatch(/does not speak of humidity/);
+    expect(await record()).toMatchObject({ celsius: 23.1, outside: null });
+    expect(await record({ moment: "end", celsius: 29 })).toMatchObject({
+      outside: "28.9 °C, outside 18 °C to 28 °C",
+    });
+    expect(await record({ moment: "end", celsius: 23.7 })).toMatchObject({ outside: null });
+    expect((await row()).ambientId).not.toBeNull();
+    const { mayRecord, records } = await runRoomView(bench.technician, run);
+    expect(mayRecord).toBe(true);
+    expect(records.map(({ celsius, isCounted, moment }) => [moment, celsius, isCounted])).toEqual([
+      ["end", "23.6 °C", true],
+      ["end", "28.9 °C", false],
+      ["start", "23.1 °C", true],
+    ]);
+  });
+
   it("keeps a failed sensor in the run with its state and reason", async () => {
     const sensor = (await evidenceNow()).sensors[1]!.tag;
     const stated = { run, sensor, setpoint: 5, state: "invalid" as const };
@@ -189,9 +226,17 @@ describe("a full run of two customers, from the load to the signatory", () => {
       "changed-meanwhile",
     );
     await submit();
-    expect((await row()).state).toBe("submitted");
+    const { id: runId, state } = await row();
+    expect(state).toBe("submitted");
     expect(await sensorStates()).toEqual(["in-review"]);
     expect((await refusalOf(submit())).code).toBe("wrong-state");
+    const room = { run, moment: "end" as const, instrument: "TH-9", celsius: 23 };
+    expect((await refusalOf(execute(recordRoom, bench.technician, room, benchClock))).code).toBe(
+      "wrong-state",
+    );
+    const review = await inLaboratory((tx) => loadReviewRun(tx, runId));
+    const parts = demand(certificateParts(review!, review!.sensors[0]!.id));
+    expect(parts.run.room?.map(({ celsius }) => celsius)).toEqual([23.1, 23.6]);
     const late = await refusalOf(uploadSeed(bench, run, 2));
     expect(late.message).toMatch(/submitted for review: nothing can be added/);
   });

@@ -5,6 +5,7 @@ import { requireStaff } from "@/lib/web/auth";
 import { load } from "@/lib/web/load";
 import { ReportLine } from "../../quality/report-line";
 import { FarFigures } from "./far-figures";
+import { RoomSection } from "./room/room-section";
 import { RunPage } from "./run-page";
 import { TemperatureStrip } from "./temperature-strip";
 
@@ -34,6 +35,7 @@ export default async function RunOverviewPage({ params }: Props) {
           drawn.
         </Notice>
       ))}
+      <RoomSection actor={actor} number={view.head.number} />
       {view.head.note ? <Section title="Note">{view.head.note}</Section> : null}
       <ReportLine actor={actor} kind="run" name={view.head.number} />
     </RunPage>

@@ -3,6 +3,7 @@ import { Section } from "@/app/_ui/section";
 import { runReadingsView } from "@/lib/views/run/run-readings";
 import { requireStaff } from "@/lib/web/auth";
 import { load } from "@/lib/web/load";
+import { RoomSection } from "../room/room-section";
 import { RunPage } from "../run-page";
 import { BlockTable } from "./block-table";
 import { TakeIn } from "./take-in";
@@ -26,6 +27,7 @@ export default async function RunReadingsPage({ params }: Props) {
   return (
     <RunPage head={head} at="readings" actions={exportLink}>
       {head.mayWork ? <TakeIn view={view} /> : null}
+      <RoomSection actor={actor} number={head.number} />
       <Section title="What came in" wide>
         <BlockTable blocks={blocks} />
       </Section>

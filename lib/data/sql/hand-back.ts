@@ -24,7 +24,7 @@ export const whyHandBack = Prisma.sql`CASE WHEN s.state = 'issued' THEN 'certifi
 
 /** The sensor `s` waits for its place in a furnace, and nothing keeps it from it. */
 export const toLoad = Prisma.sql`(s.state = 'received' AND ${isOursToMeasure}
-  AND NOT ${isHeld} AND NOT ${goesBack})`;
+  AND NOT EXISTS (SELECT FROM ${holdsOnIt} AND (r.id IS NULL OR r.outcome = 'return-unmeasured')))`;
 
 /** Another sensor is awaited in the place of `s`: it does not count towards what was ordered. */
 export const isReplaced = Prisma.sql`EXISTS (SELECT FROM hold rh JOIN hold_release rr ON rr.hold_id = rh.id

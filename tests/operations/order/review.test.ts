@@ -15,6 +15,7 @@ import { noteOrder } from "@/lib/operations/order/note";
 import { takeOverOrder } from "@/lib/operations/order/take-over";
 import { receiveSensors } from "@/lib/operations/sensor/receive";
 import { orderView } from "@/lib/views/order/order";
+import { receivableView } from "@/lib/views/order/receivable";
 import { auditSentences, refusalOf } from "../../support/front-desk";
 import { accepted, answers, intakeInput, lineInput, orderInput, recorded } from "../../support/orders";
 import { benchClock, inLaboratory, openRunBench, type RunBench } from "../../support/run-bench";
@@ -155,6 +156,7 @@ describe("the rule set of audited heat treatment", () => {
     await execute(receiveSensors, bench.frontDesk, { ...intake, ...identity }, benchClock);
     const page = () => orderView(bench.frontDesk, number, benchClock());
     expect((await page()).openRolls).toMatchObject([{ name: "lot L7, roll 3", agreement: null }]);
+    expect((await receivableView(bench.frontDesk, number)).openRolls).toMatchObject([{ roll: "3" }]);
     const second = { ...intakeInput(number, "E2"), ...identity, end: "second" as const };
     await execute(receiveSensors, bench.frontDesk, second, benchClock);
     expect((await page()).openRolls).toEqual([]);

@@ -116,13 +116,16 @@ const tellQuality = async (
     "Looked at the intake of the following days: each was taken in on its day.",
   );
   await tell(closeNonconformity, manager, at(1, "16:00"), looked);
-  await tell(openNonconformity, technician, at(1, "08:50"), {
+  const { number: warm } = await tell(openNonconformity, technician, at(1, "08:50"), {
     kind: "nonconforming-work",
     subjectKind: "equipment",
     subjectName: "TH-01",
     title: "Room thermometer left beside the window",
     description: "It stood in the sun for a morning, so the room temperature of that morning reads high.",
   });
+  // Examined, so that it keeps no run from its signature; what comes of it is still to be recorded.
+  const examined = "None: nothing was measured on that morning, and the room temperature enters no result.";
+  await tell(stateEffect, manager, at(1, "09:30"), { ...(await stepOf(warm, examined)), deltaCelsius: 0 });
 };
 
 /** What stands still, where sensors lie, and what was found. All of it invented. */

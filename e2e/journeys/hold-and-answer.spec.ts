@@ -90,7 +90,7 @@ test("a finding is reported from the order it was found on, stops its work, and 
   await expect(page.getByRole("heading", { level: 1 })).toContainText("Sensor T-");
   const tag = /T-\d+/.exec((await page.getByRole("heading", { level: 1 }).textContent()) ?? "")?.[0] ?? "";
   await page.getByRole("link", { name: "Report nonconforming work" }).click();
-  await expect(page.getByLabel(/^Its number or tag/)).toHaveValue(tag);
+  await expect(page.getByLabel(/^Its number, tag or name/)).toHaveValue(tag);
   await page.getByLabel("In one line").fill("Label on the wrong sensor");
   await page.getByLabel("What was found").fill("Two labels were swapped at the bench.");
   await page.getByRole("button", { name: "Report it" }).click();

@@ -17,6 +17,15 @@ const finders: Readonly<Record<SubjectKind, Find>> = {
   sensor: async (tx, tag) => named(await tx.sensor.findUnique({ where: { tag } }), tag),
   order: async (tx, number) => named(await tx.order.findUnique({ where: { number } }), number),
   certificate: async (tx, number) => named(await tx.certificate.findUnique({ where: { number } }), number),
+  /** By its id, or by its name where no other has the same. */
+  customer: async (tx, name) => {
+    const [row, other] = await tx.customer.findMany({
+      where: isUuid(name) ? { id: name } : { name },
+      select: { id: true, name: true },
+      take: 2,
+    });
+    return row && !other ? { id: row.id, name: row.name, customerId: row.id } : null;
+  },
   run: async (tx, number) => {
     const row = await tx.run.findUnique({ where: { number }, select: { id: true } });
     return named(row, number);

@@ -56,9 +56,10 @@ const ofCalibration = async (tx: Tx, id: string, from: string) => {
 
 /** What one customer's thing, or a run, has on paper already. */
 const ofWork = async (tx: Tx, kind: SubjectKind, id: string) => {
-  const where = { sensor: { sensorId: id }, run: { runId: id }, order: { orderId: id }, certificate: { id } }[
-    kind as "sensor" | "run" | "order" | "certificate"
-  ];
+  const where = {
+    ...{ sensor: { sensorId: id }, run: { runId: id }, order: { orderId: id }, certificate: { id } },
+    customer: { customerId: id },
+  }[kind as "sensor" | "run" | "order" | "certificate" | "customer"];
   const rows = await tx.certificate.findMany({ where, select: { number: true } });
   return { numbers: rows.map(({ number }) => number), runs: [] };
 };

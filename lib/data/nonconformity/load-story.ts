@@ -15,9 +15,9 @@ const runsOf = async (tx: Tx, kind: SubjectKind, id: string): Promise<readonly s
     return (await tx.certificate.findMany({ where: { id }, select: { runId: true } })).map(
       ({ runId }) => runId,
     );
-  if (kind !== "sensor" && kind !== "order") return [];
+  if (kind !== "sensor" && kind !== "order" && kind !== "customer") return [];
   const sensors = await tx.sensor.findMany({
-    where: kind === "sensor" ? { id } : { line: { orderId: id } },
+    where: { sensor: { id }, order: { line: { orderId: id } }, customer: { customerId: id } }[kind],
     select: { id: true },
   });
   const places = await tx.loadPlace.findMany({

@@ -31,9 +31,12 @@ export const loadWorkToHold = async (
     line: { select: { orderId: true, order: { select: { number: true } } } },
   } as const;
   const unissued = { state: { notIn: ["issued", "collected"] } };
-  if (kind === "sensor" || kind === "order")
+  if (kind === "sensor" || kind === "order" || kind === "customer")
     return tx.sensor.findMany({
-      where: { ...unissued, ...(kind === "sensor" ? { id } : { line: { orderId: id } }) },
+      where: {
+        ...unissued,
+        ...{ sensor: { id }, order: { line: { orderId: id } }, customer: { customerId: id } }[kind],
+      },
       select,
       orderBy: { tag: "asc" },
     });

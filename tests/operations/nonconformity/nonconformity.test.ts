@@ -15,6 +15,7 @@ import { reopenNonconformity } from "@/lib/operations/nonconformity/reopen";
 import { resumeWork } from "@/lib/operations/nonconformity/resume";
 import { stateEffect } from "@/lib/operations/nonconformity/state-effect";
 import { tellCustomers } from "@/lib/operations/nonconformity/tell-customers";
+import { nonconformitiesOnView } from "@/lib/views/nonconformity/on-subject";
 import { reviewQueueView } from "@/lib/views/review-queue";
 import { reviewRunView } from "@/lib/views/review-run";
 import { buildRun } from "../../support/build-run";
@@ -209,6 +210,19 @@ describe("a complaint", () => {
     expect(
       (await refusalOf(execute(openNonconformity, world.people.desk, input, signClock))).fields,
     ).toHaveProperty("subjectKind");
+    const { id, name } = await inScope(laboratory, (tx) =>
+      tx.customer.findUniqueOrThrow({ where: { id: world.north.id } }),
+    );
+    const found = { ...input, subjectKind: "customer" as const, subjectName: name };
+    const { number } = await execute(openNonconformity, world.people.desk, found, signClock);
+    expect(await stored(number)).toMatchObject({ subjectId: id, subjectName: name, customerId: id });
+    const on = await nonconformitiesOnView(world.people.desk, "customer", name);
+    expect(on).toMatchObject({ mayOpen: true, rows: [{ number }] });
+    // Who examines it sees what stands on it: the certificates of that customer, and no other's.
+    await examine(number);
+    const [{ figures = "{}" } = {}] = (await stored(number)).entries.filter(({ kind }) => kind === "effect");
+    const own = await inScope(laboratory, (tx) => tx.certificate.count({ where: { customerId: id } }));
+    expect(JSON.parse(figures).certificates ?? []).toHaveLength(own);
   });
 });
 

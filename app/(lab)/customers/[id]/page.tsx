@@ -11,6 +11,7 @@ import { customerView } from "@/lib/views/customer";
 import { requireStaff } from "@/lib/web/auth";
 import { load } from "@/lib/web/load";
 import { orderMarks } from "../../orders/order-marks";
+import { ReportLine } from "../../quality/report-line";
 
 export const metadata = { title: "Customer" };
 
@@ -77,6 +78,7 @@ export default async function CustomerPage({ params }: Props) {
           </ul>
         )}
       </Section>
+      <ReportLine actor={actor} kind="customer" name={customer.name} />
     </Page>
   );
 }

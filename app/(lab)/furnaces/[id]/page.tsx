@@ -6,6 +6,7 @@ import { isoDay } from "@/lib/domain/calibration/due";
 import { furnaceView } from "@/lib/views/furnace";
 import { requireStaff } from "@/lib/web/auth";
 import { load } from "@/lib/web/load";
+import { ReportLine } from "../../quality/report-line";
 import { ConfigurationSection } from "../configuration-section";
 import { FurnaceRecord } from "../furnace-record";
 import { HotWorkNotice } from "../hot-work-notice";
@@ -50,6 +51,7 @@ export default async function FurnacePage({ params }: Props) {
           mayChange={furnace.mayChange}
         />
       ))}
+      <ReportLine actor={actor} kind="equipment" name={furnace.tag} />
     </Page>
   );
 }

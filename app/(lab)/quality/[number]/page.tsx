@@ -24,6 +24,7 @@ export const generateMetadata = async ({ params }: Props) => ({ title: (await pa
 const pageOf = ({ subjectKind, subjectName, subjectId }: View): string | null => {
   if (subjectKind === "equipment" || subjectKind === "calibration")
     return subjectKind === "equipment" ? `/standards/${subjectId}` : null;
+  if (subjectKind === "customer") return `/customers/${subjectId}`;
   return subjectKind === "laboratory" ? null : `/${subjectKind}s/${subjectName}`;
 };
 

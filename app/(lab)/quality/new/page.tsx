@@ -44,8 +44,8 @@ export default async function NewNonconformityPage({ searchParams }: Props) {
         />
         <TextField
           name="subjectName"
-          label="Its number or tag"
-          hint="As it stands on its page; of a calibration, the number of its certificate. Empty for the laboratory."
+          label="Its number, tag or name"
+          hint="As it stands on its page; of a customer, the name; of a calibration, the number of its certificate. Empty for the laboratory."
           defaultValue={name}
           maxLength={200}
           optional

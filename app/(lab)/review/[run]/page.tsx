@@ -9,6 +9,7 @@ import { Timestamp } from "@/app/_ui/timestamp";
 import { reviewRunView } from "@/lib/views/review-run";
 import { requirePermission } from "@/lib/web/auth";
 import { load } from "@/lib/web/load";
+import { ReportLine } from "../../quality/report-line";
 import { StepKeys } from "../step-keys.client";
 import { Decide } from "./decide";
 import { DecisionHistory } from "./decision-history";
@@ -69,6 +70,7 @@ export default async function ReviewRunPage({ params }: Props) {
       <Section title="History">
         <DecisionHistory decisions={review.decisions} />
       </Section>
+      <ReportLine actor={actor} kind="run" name={review.number} />
     </Page>
   );
 }

@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { printedText } from "../certificate/printable/printed-text";
 import { TypeLetter } from "../evidence/schema";
 import { seenWhole } from "../typed-text";
 import { decimalNumber, optionalDay, optionalDecimal, optionalText, wholeNumber } from "./field";
@@ -19,6 +20,7 @@ export const OrderLineInput = z
       .trim()
       .min(1, "Describe the sensor: sheath, diameter, length, how it ends.")
       .max(300, "At most 300 characters.")
+      .superRefine(printedText)
       .superRefine(seenWhole),
     protection: z.enum(protections, "Choose what surrounds the wires."),
     quantity: wholeNumber(1, 200, "Write how many sensors: a whole number from 1 to 200."),
@@ -86,11 +88,11 @@ export type OrderLineDraft = z.output<typeof OrderLineInput>;
 
 /** What an order says, apart from whose it is. */
 const terms = {
-  purchaseOrder: optionalText(80),
+  purchaseOrder: optionalText(80).superRefine(printedText),
   decisionRule: z.enum(decisionRules, "Choose a decision rule, or no statement.").default("none"),
   guardBandRatio: optionalDecimal(0, 3, "Write the guard band as a multiple of U, from 0 to 3, e.g. 1."),
   falseAcceptancePercent: optionalDecimal(0.0001, 50, "Write the risk in percent, up to 50, e.g. 5."),
-  decisionRuleAgreedBy: optionalText(120),
+  decisionRuleAgreedBy: optionalText(120).superRefine(printedText),
   decisionRuleAgreedOn: optionalDay,
   uncertaintyDigits: decimalNumber(1, 2, "One or two digits.").default(2),
   note: optionalText(2000),

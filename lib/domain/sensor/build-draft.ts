@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { printedText } from "../certificate/printable/printed-text";
 import { optionalDecimal } from "../order/field";
 import { optionalLine } from "../typed-text";
 import {
@@ -33,14 +34,14 @@ export const BuildDraft = z.object({
   wireInsulation: z.enum(["", ...wireInsulations]).default(""),
   leadMillimetre: millimetre(100_000),
   connector: z.enum(["", ...connectors]).default(""),
-  lot: optionalLine(60),
-  roll: optionalLine(60),
+  lot: optionalLine(60).superRefine(printedText),
+  roll: optionalLine(60).superRefine(printedText),
   end: z.enum(["", ...rollEnds]).default(""),
   use: z.enum(uses).default(""),
   highestUsedCelsius: optionalDecimal(-273.15, 3000, "Write °C as a number, or leave it empty."),
   deepestUsedMillimetre: millimetre(5000),
   usedHours: optionalDecimal(0, 1_000_000, "Write hours as a number, or leave it empty."),
-  usedIn: optionalLine(120),
+  usedIn: optionalLine(120).superRefine(printedText),
 });
 export type BuildDraft = z.output<typeof BuildDraft>;
 

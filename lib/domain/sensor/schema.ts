@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { printedText } from "../certificate/printable/printed-text";
 import { optionalDecimal, optionalText, wholeNumber } from "../order/field";
 import { seenWhole } from "../typed-text";
 import { BuildDraft, buildOf } from "./build-draft";
@@ -8,7 +9,7 @@ import { readSerials } from "./serials";
 
 const ohmMessage = "Write the loop resistance in Ω, a number with a decimal point, or leave it empty.";
 const megaohmMessage = "Write the insulation in MΩ, a number with a decimal point, or leave it empty.";
-const conditionNote = optionalText(400);
+const conditionNote = optionalText(400).superRefine(printedText);
 
 /** What one sensor of the paste differs in; empty fields take what stands above for all. */
 export const SensorChecks = z.object({

@@ -1,3 +1,4 @@
+import { unprintableMessage } from "../certificate/printable/unprintable";
 import { hiddenCharacterIn } from "../hidden-character";
 
 export type PastedSerial = { readonly line: number; readonly serial: string };
@@ -40,6 +41,8 @@ export const readSerials = (text: string): SerialsRead => {
         ok: false,
         message: `Line ${line} holds a character that cannot be seen: ${named}. Type this serial anew instead of pasting it.`,
       };
+    const unprintable = unprintableMessage(serial);
+    if (unprintable) return { ok: false, message: `Line ${line}: ${unprintable}` };
   }
   const long = serials.find(({ serial }) => serial.length > 120);
   if (long) return { ok: false, message: `Line ${long.line} is longer than 120 characters.` };

@@ -5,7 +5,11 @@ import { composeCertificate } from "@/lib/domain/certificate/compose-certificate
 import { decidePrintable } from "@/lib/domain/certificate/printable/decide-printable";
 import { placeInWords } from "@/lib/domain/certificate/printable/place-in-words";
 import { unprintableMessage } from "@/lib/domain/certificate/printable/unprintable";
+import { CustomerInput } from "@/lib/domain/customer/schema";
+import { OrderLineInput } from "@/lib/domain/order/schema";
 import { demand } from "@/lib/domain/refusal";
+import { SensorChecks } from "@/lib/domain/sensor/schema";
+import { readSerials } from "@/lib/domain/sensor/serials";
 import { inventedParts } from "../../../support/certificate-parts";
 
 /* What no document could print is refused before it is signed. All of it is invented. */
@@ -84,4 +88,31 @@ it("is said at a field, where it is typed", () => {
   expect(unprintableMessage("⌀ 3 mm")).toBe(
     "A certificate cannot print “⌀” (U+2300): its font does not have it. Write “Ø” instead.",
   );
+});
+
+describe("is refused where it is typed", () => {
+  const customer = {
+    ...{ name: "Nordofen", addressLines: "Am Ofen 1\nBremen", contactName: "Nora" },
+    email: "nora@example.test",
+  };
+
+  it.each(["name", "addressLines", "contactName"])("the customer's %s", (field) => {
+    expect(CustomerInput.safeParse(customer).success).toBe(true);
+    expect(CustomerInput.safeParse({ ...customer, [field]: "東京" }).error?.issues).toMatchObject([
+      { path: [field], message: expect.stringContaining("A certificate cannot print “東” (U+6771)") },
+    ]);
+  });
+
+  it("a line's construction, beside what else is wrong there", () => {
+    const { issues } = OrderLineInput.safeParse({ construction: "sheath ⌀ 3 mm" }).error ?? { issues: [] };
+    expect(issues.find(({ path }) => path[0] === "construction")?.message).toContain("Write “Ø” instead");
+  });
+
+  it("a serial, by its line, and the condition it came in", () => {
+    expect(readSerials("A-1\nB-℃")).toMatchObject({
+      ok: false,
+      message: expect.stringMatching(/^Line 2: .*“°C”/),
+    });
+    expect(SensorChecks.safeParse({ conditionNote: "bent ↯" }).success).toBe(false);
+  });
 });

@@ -33,7 +33,7 @@ export const rederiveAll = async (
     ],
     ["scan blocks", () => rederiveBlocks(recorded)],
     ["characterisations", rederiveCharacterisations],
-    ["results", () => rederiveResults(recorded)],
+    ["results", () => rederiveResults(recorded, tools)],
     ["certificates", () => rederiveCertificates(recorded, tools)],
     ["checkpoints", rederiveCheckpoints],
     ["seals", () => rederiveSeals(recorded, tools)],

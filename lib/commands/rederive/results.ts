@@ -1,16 +1,14 @@
 import { blocksBehindDigest } from "@/lib/data/evidence/blocks-digest";
-import { loadReadings, type Readings } from "@/lib/data/evidence/read-scan-channels";
+import { loadReadings } from "@/lib/data/evidence/read-scan-channels";
 import { hex } from "@/lib/data/hex";
 import { inScope } from "@/lib/data/in-scope";
 import { inputsDigest } from "@/lib/data/run/inputs-digest";
 import { canonical } from "@/lib/domain/audit/canonical";
 import { sameBytes } from "@/lib/domain/audit/chain";
-import { evaluateEvidence } from "@/lib/domain/evidence/evaluate";
 import type { EvaluatedPoint } from "@/lib/domain/evidence/evaluation";
-import type { Evidence } from "@/lib/domain/evidence/schema";
-import { restoreEvidence } from "@/lib/domain/run/stored-evidence";
 import { engineVersion } from "@/lib/metrology/engine-version";
 import { evaluationFact } from "./facts";
+import { type Makers, makers } from "./makers";
 import { Broken, counted, type Facts, laboratory } from "./step";
 
 const loadEvaluation = (id: string) =>
@@ -27,22 +25,6 @@ const loadEvaluation = (id: string) =>
   });
 
 type StoredEvaluation = Awaited<ReturnType<typeof loadEvaluation>>;
-
-/** The channels as they stood in the evidence: in the order of the load. */
-const channelsOf = (stored: string, readings: ReadonlyMap<string, Readings>): Evidence["scans"]["channels"] =>
-  restoreEvidence(stored, []).load.flatMap(({ channel }) => {
-    const found = readings.get(channel);
-    return found
-      ? [
-          {
-            channel,
-            seconds: Array.from(found.times),
-            microvolts: Array.from(found.values),
-            polarity: Array.from(found.polarity, (sign): 1 | -1 => (sign < 0 ? -1 : 1)),
-          },
-        ]
-      : [];
-  });
 
 const demandPoints = (
   record: string,
@@ -65,15 +47,17 @@ const demandPoints = (
   for (const name of wanted.keys()) throw new Broken(`${record}, ${name}`, "the result is missing");
 };
 
-const recompute = (record: string, stored: StoredEvaluation): boolean => {
+const recompute = async (
+  record: string,
+  stored: StoredEvaluation,
+  { evaluate }: Makers,
+): Promise<boolean> => {
   if (!stored.readings) throw new Broken(record, "the blocks it was computed from are not those stored");
   if (!sameBytes(inputsDigest(stored.evidence, stored.blocksDigest), stored.inputsDigest))
     throw new Broken(record, "its evidence is not what it was computed from");
   // Another engine may differ in any digit; that it was another, the log confirms.
   if (stored.engineVersion !== engineVersion) return false;
-  const outcome = evaluateEvidence(
-    restoreEvidence(stored.evidence, channelsOf(stored.evidence, stored.readings)),
-  );
+  const outcome = await evaluate(stored.evidence, [...stored.readings]);
   if (!outcome.ok) {
     const [problem] = outcome.problems;
     throw new Broken(record, `its evidence cannot be evaluated: ${problem?.path} ${problem?.message}`);
@@ -85,7 +69,7 @@ const recompute = (record: string, stored: StoredEvaluation): boolean => {
 };
 
 /** Computes every result anew, from the stored readings and evidence, and compares to the last digit. */
-export const rederiveResults = async (facts: Facts): Promise<string> => {
+export const rederiveResults = async (facts: Facts, tools: Makers = makers): Promise<string> => {
   const evaluations = await inScope(laboratory, (tx) =>
     tx.evaluation.findMany({
       select: { id: true, runId: true, sequence: true },
@@ -96,7 +80,8 @@ export const rederiveResults = async (facts: Facts): Promise<string> => {
   let otherEngine = 0;
   for (const { id, runId, sequence } of evaluations) {
     const stored = await loadEvaluation(id);
-    if (recompute(`evaluation ${sequence} of run ${runId}`, stored)) results += stored.results.length;
+    if (await recompute(`evaluation ${sequence} of run ${runId}`, stored, tools))
+      results += stored.results.length;
     else otherEngine += 1;
     facts.set(...evaluationFact(runId, sequence, hex(stored.inputsDigest), stored.engineVersion));
   }

@@ -5,7 +5,7 @@ const keyOf = (value: unknown): string =>
   createHash("sha256")
     .update(
       JSON.stringify(value, (_, part: unknown) =>
-        part instanceof Uint8Array ? `bytes ${createHash("sha256").update(part).digest("hex")}` : part,
+        ArrayBuffer.isView(part) ? `bytes ${createHash("sha256").update(part).digest("hex")}` : part,
       ),
     )
     .digest("hex");
@@ -30,6 +30,7 @@ export const rememberingMakers = (): Makers => {
     makers.check(file, { ...given, now: new Date() }),
   );
   return {
+    evaluate: remembering(makers.evaluate),
     render: remembering(makers.render),
     attach: remembering(makers.attach),
     // When the list was written and when it is asked are not part of the question here.

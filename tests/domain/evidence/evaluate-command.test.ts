@@ -32,16 +32,18 @@ function command(...parameters: string[]): Promise<Ended> {
 }
 
 describe("the evaluate command", () => {
-  it("prints S5, unrounded and as printed", async () => {
-    const { code, stdout, stderr } = await command(s5File);
+  it("prints S5, unrounded and as printed, and several files, a byte-order mark among them", async () => {
+    const digits = { ...s5, rounding: { uncertaintyDigits: 2 } };
+    const other = write("two-digits.json", `\ufeff${JSON.stringify(digits)}`);
+    const { code, stdout, stderr } = await command(s5File, other);
     expect([code, stderr]).toEqual([0, ""]);
     const { files } = JSON.parse(stdout);
-    expect(files).toHaveLength(1);
+    expect(files.map(({ file }: { file: string }) => file)).toEqual([s5File, other]);
     const [point] = files[0].points;
-    expect(files[0].file).toBe(s5File);
     expect(point.emfAtNominalMicrovolt).toBeCloseTo(36228.77, 2);
     expect(point.printed.emfMicrovolt).toBe("36\u202f230");
     expect(point.temperatureBudget.contributions[0].key).toBe("reference.repeatability");
+    expect(files[1].points[0].printed.emfMicrovolt).toBe("36\u202f229");
   });
 
   it("validates each point by Monte Carlo when asked", async () => {
@@ -53,21 +55,6 @@ describe("the evaluate command", () => {
     expect(point.monteCarlo.expandedMicrovolt).toBeGreaterThan(45);
     expect(point.monteCarlo.expandedMicrovolt).toBeLessThan(47);
     expect(point.monteCarlo.gum.isValid).toBe(false);
-  });
-
-  it("takes several files, a byte-order mark among them", async () => {
-    const other = write(
-      "two-digits.json",
-      `\ufeff${JSON.stringify({ ...s5, rounding: { uncertaintyDigits: 2 } })}`,
-    );
-    const { code, stdout } = await command(s5File, other);
-    expect(code).toBe(0);
-    const { files } = JSON.parse(stdout);
-    expect(
-      files.map(
-        (f: { points: { printed: { emfMicrovolt: string } }[] }) => f.points[0]?.printed.emfMicrovolt,
-      ),
-    ).toEqual(["36\u202f230", "36\u202f229"]);
   });
 
   const broken: readonly (readonly [name: string, file: () => string, path: string, says: RegExp])[] = [
@@ -95,23 +82,24 @@ describe("the evaluate command", () => {
     ],
   ];
 
-  it.each(broken)("refuses %s on one line with its place, and exits 2", async (_name, file, place, says) => {
-    const name = file();
-    const { code, stdout, stderr } = await command(s5File, name);
+  it("refuses each on one line with its place, prints nothing of a good one beside them, and exits 2", async () => {
+    const files = broken.map(([, file]) => file());
+    const { code, stdout, stderr } = await command(s5File, ...files);
     expect([code, stdout]).toEqual([2, ""]);
     const lines = stderr
       .trim()
       .split("\n")
       .map((line) => JSON.parse(line));
-    expect(lines).toHaveLength(1);
-    expect(lines[0]).toMatchObject({ file: name, path: place });
-    expect(lines[0].message).toMatch(says);
+    expect(lines).toHaveLength(broken.length);
+    for (const [at, [, , place, says]] of broken.entries()) {
+      expect(lines[at]).toMatchObject({ file: files[at], path: place });
+      expect(lines[at].message).toMatch(says);
+    }
   });
 
   it("prints the JSON Schema and the help", async () => {
-    const schema = await command("--schema");
+    const [schema, help] = await Promise.all([command("--schema"), command("--help")]);
     expect(JSON.parse(schema.stdout).title).toContain("evidence file, version 2");
-    const help = await command("--help");
     expect([help.code, schema.code]).toEqual([0, 0]);
     expect(help.stdout).toContain("npm run --silent evaluate -- FILE.json");
   });

@@ -16,15 +16,10 @@ import { recordRoom } from "@/lib/operations/run/record-room";
 import { stateSensorSetpoint } from "@/lib/operations/run/state-sensor-setpoint";
 import { submitRun } from "@/lib/operations/run/submit";
 import { runRoomView } from "@/lib/views/run/run-room";
+import { recordAmbient } from "../../support/ambient";
 import { auditSentences, refusalOf } from "../../support/front-desk";
 import { allPlaces, createFullRun, simulatedRun, uploadSeed, warmTips } from "../../support/full-run";
-import {
-  benchClock,
-  inLaboratory,
-  openRunBench,
-  type RunBench,
-  recordStandard,
-} from "../../support/run-bench";
+import { benchClock, inLaboratory, openRunBench, type RunBench } from "../../support/run-bench";
 
 let bench: RunBench;
 let run: string;
@@ -161,12 +156,7 @@ describe("a full run of two customers, from the load to the signatory", () => {
     const at = { run, moment: "start" as const, instrument: "TH-9", celsius: 23.2 };
     const record = (more = {}) => execute(recordRoom, bench.technician, { ...at, ...more }, benchClock);
     expect((await refusalOf(record())).fields?.instrument).toMatch(/recorded under Standards/);
-    const findings = {
-      ...{ kind: "ambient" as const, correctionCelsius: -0.1, expandedCelsius: 0.3, coverageFactor: 2 },
-      note: "invented",
-    };
-    const particulars = { kind: "ambient" as const, driftHalfWidthCelsius: 0.2, basis: "invented" };
-    await recordStandard(bench, "TH-9", particulars, findings);
+    await recordAmbient(bench, "TH-9");
     expect((await refusalOf(record({ percent: 40 }))).fields?.percent).toMatch(/does not speak of humidity/);
     expect(await record()).toMatchObject({ celsius: 23.1, outside: null });
     expect(await record({ moment: "end", celsius: 29 })).toMatchObject({

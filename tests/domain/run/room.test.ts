@@ -9,7 +9,13 @@ import { outsideLimits, roomFigures } from "@/lib/domain/run/room-figures";
 import { roomOf } from "@/lib/domain/run/room-of";
 
 const findings = {
-  ...{ kind: "ambient", correctionCelsius: -0.1, expandedCelsius: 0.3, coverageFactor: 2, note: "invented" },
+  ...{
+    kind: "ambient" as const,
+    correctionCelsius: -0.1,
+    expandedCelsius: 0.3,
+    coverageFactor: 2,
+    note: "invented",
+  },
   humidity: { correctionPercent: 1.5, expandedPercent: 3 },
 } as const;
 const limits = defaultGatePolicy.room;

@@ -1,22 +1,15 @@
-import { z } from "zod";
 import { loadStanding, loadStandings } from "@/lib/data/certificate/standing";
 import { hex } from "@/lib/data/hex";
 import { inScope } from "@/lib/data/in-scope";
 import { CertificateContent } from "@/lib/domain/certificate/content";
 import { type Program, programScope } from "@/lib/domain/machine/program";
 import {
+  ToldContent,
   type WireCertificate,
   type WireCertificatePage,
   wireStandingOf,
 } from "@/lib/domain/machine/wire/certificate";
 import { ofThese, pageSize } from "./wire-orders";
-
-/** What a list tells of a content: the rest of it, up to the figures of forty sensors, is not looked through for that. */
-const Told = z.object({
-  ...{ number: z.string(), issuedOn: z.string() },
-  item: z.object({ serial: z.string(), tag: z.string() }),
-  order: z.object({ number: z.string(), purchaseOrder: z.string() }),
-});
 
 const contentOf = (text: string): CertificateContent => CertificateContent.parse(JSON.parse(text));
 
@@ -34,7 +27,7 @@ export const wireCertificatesView = (program: Program, after: string | null): Pr
       rows.map(({ id }) => id),
     );
     const certificates = rows.slice(0, pageSize).map(({ content: text, contentHash, id }) => {
-      const { number, item, order, issuedOn } = Told.parse(JSON.parse(text));
+      const { number, item, order, issuedOn } = ToldContent.parse(JSON.parse(text));
       const { serial, tag } = item;
       return {
         ...{ number, serial, tag, order: order.number, purchaseOrder: order.purchaseOrder, issuedOn },

@@ -5,7 +5,9 @@ const keyOf = (value: unknown): string =>
   createHash("sha256")
     .update(
       JSON.stringify(value, (_, part: unknown) =>
-        ArrayBuffer.isView(part) ? `bytes ${createHash("sha256").update(part).digest("hex")}` : part,
+        part instanceof Uint8Array || part instanceof Float64Array || part instanceof Int8Array
+          ? `bytes ${createHash("sha256").update(part).digest("hex")}`
+          : part,
       ),
     )
     .digest("hex");

@@ -29,6 +29,13 @@ export const WireCertificatePage = z.strictObject({
   next: z.string().nullable().describe("Give it as `after` for the next page; null = this was the last."),
 });
 
+/** What a list tells of a content: the rest of it, up to the figures of forty sensors, is not looked through for that. */
+export const ToldContent = z.object({
+  ...{ number: z.string(), issuedOn: z.string() },
+  item: z.object({ serial: z.string(), tag: z.string() }),
+  order: z.object({ number: z.string(), purchaseOrder: z.string() }),
+});
+
 /** The content that was signed off, and its hash: whoever has both can check the one against the other. */
 export const WireCertificate = z.strictObject({
   contentHash: z.string().regex(/^[0-9a-f]{64}$/),

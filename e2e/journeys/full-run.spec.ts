@@ -1,5 +1,6 @@
 import type { Locator } from "@playwright/test";
 import { expect, test } from "../fixtures";
+import { openWhatMustBe } from "../open-what-must-be";
 import { pdfText } from "../pdf";
 import { pressSignOff } from "../press-sign-off";
 
@@ -70,6 +71,7 @@ test("the signatory reads a result down to its readings, and signs off what wait
   await written.getByRole("button", { name: "Write it" }).click();
   await expect(main.getByRole("listitem").filter({ hasText: opinion })).toContainText("Odile Marchetti");
 
+  await openWhatMustBe(page);
   // Being signed in is not enough: who signs says what it means, and shows that they are there.
   await expect(main).toContainText("I reviewed these results and authorise their release.");
   await page.getByLabel("Your password").fill("of somebody else");

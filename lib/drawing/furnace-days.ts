@@ -74,7 +74,10 @@ const barShapes = (bar: Bar, room: Room, x: (at: number) => number, y: number): 
   const left = px(Math.max(room.left, x(Date.parse(bar.startsAt))));
   const right = px(Math.min(room.right, x(Date.parse(bar.endsAt))));
   const [w, h] = [Math.max(2, px(right - left - 2)), room.row - 16];
-  const text = fitText(bar.label, w - 10, room.small);
+  // Whole or shorter by whole words: what is seen must be found in the link's name.
+  const text = [bar.label, bar.label.split(",")[0] ?? ""].find(
+    (one) => one !== "" && fitText(one, w - 10, room.small) === one,
+  );
   return [
     {
       kind: "link",
@@ -83,7 +86,7 @@ const barShapes = (bar: Bar, room: Room, x: (at: number) => number, y: number): 
       shapes: [
         { kind: "rect", x: left + 1, y: y + 8, w, h, ink: "heat-wash", mode: "fill" },
         { kind: "rect", x: left + 1, y: y + 8, w, h, ink: "heat", mode: "line", width: 1.5 },
-        ...(w > room.small * 2
+        ...(text
           ? [
               {
                 ...note(text, left + 7, px(y + room.row / 2 + room.small / 3), "start", "ink"),

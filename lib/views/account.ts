@@ -6,7 +6,7 @@ import {
   loadSecondFactor,
 } from "@/lib/data/account/second-factor-store";
 import { loadOpenSessions } from "@/lib/data/account/session-store";
-import { inScope } from "@/lib/data/in-scope";
+import { inSnapshot } from "@/lib/data/in-scope";
 import { base32, keyUri } from "@/lib/domain/account/key-uri";
 import { factorSetUpMilliseconds } from "@/lib/domain/account/second-factor";
 import { isSessionOpen } from "@/lib/domain/account/session";
@@ -20,7 +20,7 @@ const advisedFor = ["signatory", "quality-manager"];
 export const accountView = (actor: Actor, now: Date) => {
   if (actor.kind === "system")
     throw new Refused({ code: "not-permitted", message: "The platform has no account." });
-  return inScope({ kind: "laboratory" }, async (tx) => {
+  return inSnapshot({ kind: "laboratory" }, async (tx) => {
     const policy = await loadAccountPolicy(tx);
     const sessions = await loadOpenSessions(tx, actor.personId, now);
     const factor = (await hasSecondFactor(tx, actor.personId))
@@ -52,7 +52,7 @@ export const begunFactorView = (actor: Actor, now: Date) => {
   if (actor.kind === "system")
     throw new Refused({ code: "not-permitted", message: "The platform has no account." });
   const since = new Date(now.getTime() - factorSetUpMilliseconds);
-  return inScope({ kind: "laboratory" }, async (tx) => {
+  return inSnapshot({ kind: "laboratory" }, async (tx) => {
     const begun = await loadBegunFactor(tx, actor.personId, since);
     if (!begun) return null;
     const person = await tx.person.findUniqueOrThrow({

@@ -1,7 +1,7 @@
 import { loadAccountPolicy } from "@/lib/data/account/account-policy-store";
 import { hasSecondFactor } from "@/lib/data/account/second-factor-store";
 import { loadSession } from "@/lib/data/account/session-store";
-import { inScope } from "@/lib/data/in-scope";
+import { inSnapshot } from "@/lib/data/in-scope";
 import { actorOf, loadActivePerson } from "@/lib/data/staff/load-person";
 import { needsSecondFactor } from "@/lib/domain/account/needs-second-factor";
 import { isSessionOpen } from "@/lib/domain/account/session";
@@ -25,7 +25,7 @@ export type SeenActor = {
  * without any role: nothing is open to them but setting it up. The one view without an actor: it finds out who that is.
  */
 export const actorView = (held: HeldSession, now: Date): Promise<SeenActor | null> =>
-  inScope({ kind: "laboratory" }, async (tx) => {
+  inSnapshot({ kind: "laboratory" }, async (tx) => {
     const person = await loadActivePerson(tx, held.personId, held.sessionEpoch);
     const session = person && (await loadSession(tx, held.sessionId, held.personId));
     const policy = await loadAccountPolicy(tx);

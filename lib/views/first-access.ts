@@ -1,6 +1,6 @@
-import { inScope } from "@/lib/data/in-scope";
+import { inSnapshot } from "@/lib/data/in-scope";
 import { loadOpenFirstAccess } from "@/lib/data/staff/first-access-store";
 
 /** Whether a one-time link still opens. Whoever asks has no actor yet; the answer is one bit about their own link. */
 export const isFirstAccessOpenView = async (token: string, now: Date): Promise<boolean> =>
-  (await inScope({ kind: "laboratory" }, (tx) => loadOpenFirstAccess(tx, token, now))) !== null;
+  (await inSnapshot({ kind: "laboratory" }, (tx) => loadOpenFirstAccess(tx, token, now))) !== null;

@@ -1,4 +1,4 @@
-import { inScope, type Tx } from "@/lib/data/in-scope";
+import { inSnapshot, type Tx } from "@/lib/data/in-scope";
 import { Refused } from "@/lib/domain/refusal";
 import { type Actor, scopeOf } from "@/lib/domain/staff/actor";
 import { may, type Permission } from "@/lib/domain/staff/permissions";
@@ -11,7 +11,7 @@ export const answer = async <T>(
 ): Promise<T> => {
   if (actor.kind !== "system" && !may(actor.roles, permission))
     throw new Refused({ code: "not-permitted", message: "Your roles do not allow this page." });
-  return inScope(scopeOf(actor), question);
+  return inSnapshot(scopeOf(actor), question);
 };
 
 /** Not there, or not yours: the two look the same. */

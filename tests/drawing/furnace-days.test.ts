@@ -50,6 +50,18 @@ it("draws what a furnace is taken for in its days, cut where the picture ends", 
   }
 });
 
+it("writes into a bar only what the link's name says whole", () => {
+  const written = [1200, 360].flatMap((width) =>
+    furnaceDays(view, width).shapes.flatMap((shape) =>
+      shape.kind === "link"
+        ? shape.shapes.flatMap((inner) => (inner.kind === "text" ? [[shape.label, inner.text] as const] : []))
+        : [],
+    ),
+  );
+  expect(written.length).toBeGreaterThan(0);
+  for (const [label, text] of written) expect(label).toContain(text);
+});
+
 it("says in its table what is drawn, with whole times", () => {
   const { table, description } = furnaceDays(view);
   expect(table.rows).toEqual([

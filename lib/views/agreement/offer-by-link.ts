@@ -1,6 +1,6 @@
 import { findAgreeLink } from "@/lib/data/agreement/link-store";
 import { hex } from "@/lib/data/hex";
-import { inScope } from "@/lib/data/in-scope";
+import { inSnapshot } from "@/lib/data/in-scope";
 import { loadOfferDocument } from "@/lib/data/quotation/order-document-store";
 import { withinRate } from "@/lib/data/rate/within-rate";
 import { isoDay } from "@/lib/domain/calibration/due";
@@ -16,7 +16,7 @@ export type OfferByLink =
 const limits = { unknown: 120, known: 60 } as const;
 
 const loadByLink = (token: string, now: Date) =>
-  inScope({ kind: "laboratory" }, async (tx) => {
+  inSnapshot({ kind: "laboratory" }, async (tx) => {
     const link = await findAgreeLink(tx, token, now);
     const row = link && (await tx.quotation.findUnique({ where: { id: link.quotationId } }));
     if (!link || !row || isoDay(now) > isoDay(row.validUntil)) return null;
@@ -45,5 +45,5 @@ export const offerByLinkView = async (token: string, now: Date): Promise<OfferBy
 export const offerPaperByLinkView = async (token: string, now: Date) => {
   const offer = await offerByLinkView(token, now);
   if (offer.kind !== "open") return null;
-  return inScope({ kind: "laboratory" }, (tx) => loadOfferDocument(tx, offer.content.number));
+  return inSnapshot({ kind: "laboratory" }, (tx) => loadOfferDocument(tx, offer.content.number));
 };

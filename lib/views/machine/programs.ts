@@ -1,5 +1,5 @@
 import type { Tx } from "@/lib/data/in-scope";
-import { inScope } from "@/lib/data/in-scope";
+import { inSnapshot } from "@/lib/data/in-scope";
 import { loadTokens } from "@/lib/data/machine/token-store";
 import { loadLastAttempts, loadWebhooks } from "@/lib/data/machine/webhook-store";
 import { tokenScopeLabels } from "@/lib/domain/machine/scopes";
@@ -55,7 +55,7 @@ const webhooksOf = async (tx: Tx, customerId: string) => {
 export const customerProgramsView = (actor: Actor, now: Date) => {
   if (actor.kind !== "customer" || !may(actor.roles, "portal.manage"))
     throw new Refused({ code: "not-permitted", message: "Your roles do not allow this page." });
-  return inScope({ kind: "laboratory" }, async (tx) => ({
+  return inSnapshot({ kind: "laboratory" }, async (tx) => ({
     tokens: await tokensOf(tx, actor.customerId, now),
     webhooks: await webhooksOf(tx, actor.customerId),
   }));

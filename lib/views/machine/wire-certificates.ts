@@ -1,6 +1,6 @@
 import { loadStanding, loadStandings } from "@/lib/data/certificate/standing";
 import { hex } from "@/lib/data/hex";
-import { inScope } from "@/lib/data/in-scope";
+import { inSnapshot } from "@/lib/data/in-scope";
 import { CertificateContent } from "@/lib/domain/certificate/content";
 import { type Program, programScope } from "@/lib/domain/machine/program";
 import {
@@ -15,7 +15,7 @@ const contentOf = (text: string): CertificateContent => CertificateContent.parse
 
 /** A page of the certificates a program may see; row-level security shows it no others. */
 export const wireCertificatesView = (program: Program, after: string | null): Promise<WireCertificatePage> =>
-  inScope(programScope(program), async (tx) => {
+  inSnapshot(programScope(program), async (tx) => {
     const rows = await tx.certificate.findMany({
       where: ofThese(program, after),
       select: { id: true, content: true, contentHash: true },
@@ -43,7 +43,7 @@ export const wireCertificateView = (
   program: Program,
   number: string,
 ): Promise<(WireCertificate & { readonly token: string }) | null> =>
-  inScope(programScope(program), async (tx) => {
+  inSnapshot(programScope(program), async (tx) => {
     const row = await tx.certificate.findUnique({ where: { number } });
     return (
       row && {

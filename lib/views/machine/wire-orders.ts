@@ -1,4 +1,4 @@
-import { inScope, type Tx } from "@/lib/data/in-scope";
+import { inSnapshot, type Tx } from "@/lib/data/in-scope";
 import { certificatesOfSensors } from "@/lib/data/parts/certificates-of-sensors";
 import { type OrderSensors, orderSensorStates } from "@/lib/data/sql/order-sensor-states";
 import { type Program, programScope } from "@/lib/domain/machine/program";
@@ -56,7 +56,7 @@ const summaryOf = (
 
 /** A page of the orders a program may see; row-level security shows it no others. */
 export const wireOrdersView = (program: Program, after: string | null): Promise<WireOrderPage> =>
-  inScope(programScope(program), async (tx) => {
+  inSnapshot(programScope(program), async (tx) => {
     const rows = await loadPage(tx, program, after);
     const shown = rows.slice(0, pageSize);
     const sensors = await orderSensorStates(
@@ -69,7 +69,7 @@ export const wireOrdersView = (program: Program, after: string | null): Promise<
 
 /** One order, or null: not there, or not theirs. */
 export const wireOrderView = (program: Program, number: string): Promise<WireOrder | null> =>
-  inScope(programScope(program), async (tx) => {
+  inSnapshot(programScope(program), async (tx) => {
     const row = await tx.order.findUnique({ where: { number }, select: { ...summed, lines } });
     if (!row) return null;
     const sensors = await orderSensorStates(tx, [row.id]);

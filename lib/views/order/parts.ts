@@ -1,6 +1,6 @@
 import { handBacksOf } from "@/lib/data/hold/hand-backs-of";
 import { holdsOf } from "@/lib/data/hold/holds-of";
-import { inScope, type Tx } from "@/lib/data/in-scope";
+import { inSnapshot, type Tx } from "@/lib/data/in-scope";
 import { loadOrder } from "@/lib/data/order/load-order";
 import { loadSensorFacts } from "@/lib/data/parts/load-sensor-facts";
 import { setKindLabels } from "@/lib/domain/parts/decide-set";
@@ -49,7 +49,7 @@ export const customerPartsView = async (actor: Actor, number: string) => {
     found(await tx.order.findUnique({ where: { number }, select: { id: true } })),
   );
   // Reviews are the laboratory's; the order was seen to be the customer's own.
-  const lines = await inScope({ kind: "laboratory" }, (tx) => matrixOf(tx, number));
+  const lines = await inSnapshot({ kind: "laboratory" }, (tx) => matrixOf(tx, number));
   return lines.map(({ position, setpoints, sensors }) => ({
     position,
     setpoints,

@@ -1,5 +1,5 @@
 import { loadOpenInvitations } from "@/lib/data/account/access-link-store";
-import { inScope } from "@/lib/data/in-scope";
+import { inSnapshot } from "@/lib/data/in-scope";
 import { loadColleagues } from "@/lib/data/portal/colleague-store";
 import { Refused } from "@/lib/domain/refusal";
 import type { Actor } from "@/lib/domain/staff/actor";
@@ -14,7 +14,7 @@ export const portalColleaguesView = (actor: Actor, now: Date) => {
   if (actor.kind !== "customer" || !may(actor.roles, "portal.manage"))
     throw new Refused({ code: "not-permitted", message: "Your roles do not allow this page." });
   const customerId = customerIdOf(actor);
-  return inScope({ kind: "laboratory" }, async (tx) => ({
+  return inSnapshot({ kind: "laboratory" }, async (tx) => ({
     people: (await loadColleagues(tx, customerId)).map((person) => ({
       ...person,
       isSelf: person.id === actor.personId,

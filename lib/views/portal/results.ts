@@ -1,5 +1,5 @@
 import { loadStandings } from "@/lib/data/certificate/standing";
-import { inScope } from "@/lib/data/in-scope";
+import { inSnapshot } from "@/lib/data/in-scope";
 import { CertificateContent } from "@/lib/domain/certificate/content";
 import { hasEnded } from "@/lib/domain/certificate/standing";
 import { resultRows } from "@/lib/domain/history/results-table";
@@ -24,12 +24,12 @@ export async function* portalResults(
   const orderId =
     orderNumber === null
       ? undefined
-      : await inScope(scope, async (tx) =>
+      : await inSnapshot(scope, async (tx) =>
           found(await tx.order.findUnique({ where: { number: orderNumber }, select: { id: true } })),
         ).then(({ id }) => id);
   let after = "";
   for (;;) {
-    const { rows, standings } = await inScope(scope, async (tx) => {
+    const { rows, standings } = await inSnapshot(scope, async (tx) => {
       const some = await tx.certificate.findMany({
         where: { number: { gt: after }, ...(orderId ? { orderId } : {}) },
         select: { id: true, number: true, content: true },

@@ -1,4 +1,4 @@
-import { inScope } from "@/lib/data/in-scope";
+import { inSnapshot } from "@/lib/data/in-scope";
 import { loadLinkedQuestion } from "@/lib/data/question/load-question";
 
 /**
@@ -6,7 +6,7 @@ import { loadLinkedQuestion } from "@/lib/data/question/load-question";
  * nothing any more.
  */
 export const linkedQuestionView = (token: string, now: Date) =>
-  inScope({ kind: "laboratory" }, async (tx) => {
+  inSnapshot({ kind: "laboratory" }, async (tx) => {
     const question = await loadLinkedQuestion(tx, token, now);
     if (!question) return null;
     const laboratory = await tx.laboratory.findFirst({ select: { name: true } });

@@ -70,14 +70,22 @@ const dayShapes = (view: FurnaceDaysView, room: Room, x: (at: number) => number,
 
 type Bar = FurnaceDaysView["furnaces"][number]["bars"][number];
 
+/** Whole, or the number alone, or smaller, or its end: what is seen must be found in the link's name, and no half word is. */
+const barText = (label: string, width: number, size: number) => {
+  const [number = ""] = label.split(",");
+  return [
+    { text: label, size },
+    { text: number, size },
+    { text: number, size: size * 0.75 },
+    { text: number.split("-").at(-1) ?? "", size },
+  ].find((one) => one.text !== "" && fitText(one.text, width, one.size) === one.text);
+};
+
 const barShapes = (bar: Bar, room: Room, x: (at: number) => number, y: number): readonly Shape[] => {
   const left = px(Math.max(room.left, x(Date.parse(bar.startsAt))));
   const right = px(Math.min(room.right, x(Date.parse(bar.endsAt))));
   const [w, h] = [Math.max(2, px(right - left - 2)), room.row - 16];
-  // Whole or shorter by whole words: what is seen must be found in the link's name.
-  const text = [bar.label, bar.label.split(",")[0] ?? ""].find(
-    (one) => one !== "" && fitText(one, w - 10, room.small) === one,
-  );
+  const text = barText(bar.label, w - 10, room.small);
   return [
     {
       kind: "link",
@@ -89,8 +97,8 @@ const barShapes = (bar: Bar, room: Room, x: (at: number) => number, y: number): 
         ...(text
           ? [
               {
-                ...note(text, left + 7, px(y + room.row / 2 + room.small / 3), "start", "ink"),
-                size: room.small,
+                ...note(text.text, left + 7, px(y + room.row / 2 + text.size / 3), "start", "ink"),
+                size: text.size,
               },
             ]
           : []),

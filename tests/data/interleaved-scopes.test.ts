@@ -1,7 +1,7 @@
 import { afterAll, beforeAll, expect, it } from "vitest";
 import { connect } from "@/lib/commands/postgres/connect";
 import { closeDatabase, configureDatabase, database as prisma } from "@/lib/data/client";
-import { inScope } from "@/lib/data/in-scope";
+import { inScope, inSnapshot } from "@/lib/data/in-scope";
 import type { Scope } from "@/lib/domain/staff/actor";
 import { type TestDatabase, testDatabase } from "@/tests/support/database";
 import { type TwoCustomers, twoCustomers } from "./two-customers";
@@ -58,4 +58,26 @@ it("leaves no scope behind after a transaction that failed", async () => {
   expect(await Promise.all(Array.from({ length: 20 }, () => prisma().order.count()))).toEqual(
     Array.from({ length: 20 }, () => 0),
   );
+});
+
+const rename = (name: string): Promise<unknown> =>
+  inScope({ kind: "laboratory" }, (tx) =>
+    tx.customer.update({ where: { id: world.a.customerId }, data: { name } }),
+  );
+
+/** The name before and after somebody else changed it, as one transaction sees it. */
+const seenAround = (read: typeof inScope, name: string): Promise<readonly string[]> =>
+  read({ kind: "laboratory" }, async (tx) => {
+    const nameNow = async () =>
+      (await tx.customer.findUniqueOrThrow({ where: { id: world.a.customerId }, select: { name: true } }))
+        .name;
+    const before = await nameNow();
+    await rename(name);
+    return [before, await nameNow()];
+  });
+
+it("shows a page all of one moment, whatever is committed between its questions", async () => {
+  await rename("Before");
+  expect(await seenAround(inScope, "Between")).toEqual(["Before", "Between"]);
+  expect(await seenAround(inSnapshot, "After")).toEqual(["Between", "Between"]);
 });

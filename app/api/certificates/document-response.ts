@@ -32,6 +32,21 @@ export const documentResponse = (
     },
   });
 
+/**
+ * A file that came from outside, under a name as a header may carry it, whatever it was called there. Always saved, never
+ * shown: it is not run within our address.
+ */
+export const foreignFileResponse = (bytes: Uint8Array, name: string, type: string): Response =>
+  new Response(Uint8Array.from(bytes), {
+    headers: {
+      ...headers,
+      "content-security-policy": "default-src 'none'; sandbox",
+      "content-type": type,
+      "content-length": String(bytes.byteLength),
+      "content-disposition": `attachment; filename="${name.replaceAll(/[^\w.-]+/g, "_").slice(0, 120) || "document"}"`,
+    },
+  });
+
 export const refusedResponse = (error: unknown): Response => {
   if (!(error instanceof Refused)) throw error;
   const { code, message } = error.refusal;

@@ -52,8 +52,13 @@ export const numbersWords = (number: string, computed: ComputedNumbers): Numbers
     ...verdictOf(computed),
     sentences: [
       ...[...computed.problems, ...computed.unproved].map((problem) => `${problem}.`),
-      fileTexts[computed.file],
-      `From ${readings} readings of ${number}, by the engine ${engine.here}${printedBy}. The same program computed both: this shows that paper and readings belong together, not that the program is right.`,
+      // Nothing came of a file that could not be computed from: neither which it was, nor what was read of it, is shown.
+      ...(computed.problems.length > 0
+        ? []
+        : [
+            fileTexts[computed.file],
+            `From ${readings} readings of ${number}, by the engine ${engine.here}${printedBy}. The same program computed both: this shows that paper and readings belong together, not that the program is right.`,
+          ]),
     ],
   };
 };

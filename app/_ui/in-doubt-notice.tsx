@@ -7,6 +7,8 @@ type Equipment = {
   readonly state: string;
   /** Nonconforming work in which it is examined. */
   readonly report: string | null;
+  /** Somebody has recorded there what it does to results. */
+  readonly isExamined: boolean;
 };
 
 /** Equipment of an open run that has come into doubt since: ISO/IEC 17025 6.4.9. */
@@ -27,8 +29,10 @@ export function InDoubtNotice({ equipment }: { readonly equipment: readonly Equi
           )
         </span>
       ))}
-      , in doubt now. Nothing of it is signed until somebody has recorded, in a report of nonconforming work,
-      what that does to its results.
+      , in doubt now.{" "}
+      {equipment.every(({ isExamined }) => isExamined)
+        ? "What that does to its results was examined and recorded there: what is on hold for it waits, the rest can be signed."
+        : "Nothing of it is signed until somebody has recorded, in a report of nonconforming work, what that does to its results."}
     </Notice>
   );
 }

@@ -21,6 +21,6 @@ export const decideNotInDoubt = (equipment: readonly InDoubt[]): Result<null> =>
   if (unexamined.length === 0) return ok(null);
   return refuse(
     "rule",
-    `${unexamined.map(doubtWords).join("; ")}. These results stand on it, and nobody has examined them for it; nothing was signed off. Settle the doubt first: ${unexamined.map(remedy).join("; ")}. Then hold what it concerns, and sign the rest.`,
+    `${unexamined.map(doubtWords).join("; ")}. These results stand on it, and nobody has examined them for it; nothing is signed off until then. Settle the doubt first: ${unexamined.map(remedy).join("; ")}. Then hold what it concerns, and sign the rest.`,
   );
 };

@@ -1,3 +1,4 @@
+import Link from "next/link";
 import { ActionForm } from "@/app/_ui/action-form.client";
 import { Disclosure } from "@/app/_ui/disclosure";
 import { FieldGroup } from "@/app/_ui/field-group";
@@ -32,6 +33,22 @@ function Identity({ review }: Props) {
 }
 
 async function SignOffForm({ review }: Props) {
+  if (review.doubtObstacle !== "")
+    return (
+      <Notice kind="caution" title="Nothing can be signed here yet">
+        {review.doubtObstacle}{" "}
+        {review.inDoubt.flatMap(({ id, isExamined, report, tag }) =>
+          isExamined
+            ? []
+            : [
+                <Link key={id} href={report ? `/quality/${report}` : `/standards/${id}`}>
+                  {report ?? tag}
+                </Link>,
+                " ",
+              ],
+        )}
+      </Notice>
+    );
   const standing = await load(signingStandingView(await requirePermission("review.read"), new Date()));
   const lots = review.lots.flatMap(({ sensorIds, tags, customer, part, draftHash, obstacle }) =>
     draftHash && obstacle === ""

@@ -20,7 +20,13 @@ const orderOf = async (tx: Tx, event: AuditEvent) => {
 };
 
 type Order = NonNullable<Awaited<ReturnType<typeof orderOf>>>;
-type Told = { readonly news: News; readonly order: Order; count: number; readonly isUnmade: boolean };
+type Told = {
+  readonly news: News;
+  readonly order: Order;
+  count: number;
+  readonly isUnmade: boolean;
+  readonly awaitsAnother: boolean;
+};
 
 /** A certificate that ended before its document was made. */
 const isUnmade = async (tx: Tx, { entityId, entityKind }: AuditEvent): Promise<boolean> =>
@@ -30,6 +36,9 @@ const isUnmade = async (tx: Tx, { entityId, entityKind }: AuditEvent): Promise<b
 /** A request says itself how many sensors it is for; of sensors and certificates there is one event each. */
 const weightOf = ({ payload }: AuditEvent): number =>
   (payload as { readonly quantity?: number }).quantity ?? 1;
+
+const awaitsAnother = ({ payload }: AuditEvent): boolean =>
+  (payload as { readonly awaitsAnother?: boolean }).awaitsAnother === true;
 
 const gather = async (tx: Tx, events: readonly AuditEvent[]): Promise<readonly Told[]> => {
   const told = new Map<string, Told>();
@@ -42,7 +51,11 @@ const gather = async (tx: Tx, events: readonly AuditEvent[]): Promise<readonly T
       const key = `${news.kind} ${order.number}`;
       const known = told.get(key);
       if (known) known.count += count;
-      else told.set(key, { news, order, count, isUnmade: await isUnmade(tx, event) });
+      else
+        told.set(key, {
+          ...{ news, order, count, isUnmade: await isUnmade(tx, event) },
+          awaitsAnother: awaitsAnother(event),
+        });
     }
   return [...told.values()];
 };
@@ -54,7 +67,7 @@ const gather = async (tx: Tx, events: readonly AuditEvent[]): Promise<readonly T
 export const tellNews = async (tx: Tx, events: readonly AuditEvent[], now: Date): Promise<void> => {
   if (publicUrl() === null || !events.some(({ action }) => newsOf(action).length > 0)) return;
   const laboratory = (await tx.laboratory.findFirst({ select: { name: true } }))?.name ?? "The laboratory";
-  for (const { news, order, count, isUnmade } of await gather(tx, events)) {
+  for (const { news, order, count, isUnmade, awaitsAnother } of await gather(tx, events)) {
     const isToDesk = news.to === "desk";
     const recipients = isToDesk ? await deskRecipients(tx) : await customerRecipients(tx, order.customerId);
     const place = isToDesk ? "/orders/" : "/portal/orders/";
@@ -65,7 +78,7 @@ export const tellNews = async (tx: Tx, events: readonly AuditEvent[], now: Date)
       news.kind,
       ({ name }, origin) =>
         news.compose({
-          ...{ name, laboratory, orderNumber: order.number, promisedOn, count, isUnmade },
+          ...{ name, laboratory, orderNumber: order.number, promisedOn, count, isUnmade, awaitsAnother },
           link: `${origin}${place}${order.number}`,
         }),
       now,

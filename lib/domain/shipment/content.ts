@@ -33,5 +33,7 @@ export const DeliveryNoteContent = z.strictObject({
   remaining: z.int().min(0),
   /** How many of these are finished already; notes of before this was said have none. */
   finished: z.int().min(0).optional(),
+  /** How many of these are not here: others are awaited in the place of what is not measured; left out: none. */
+  awaited: z.int().min(1).optional(),
 });
 export type DeliveryNoteContent = z.output<typeof DeliveryNoteContent>;

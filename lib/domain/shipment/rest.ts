@@ -1,22 +1,44 @@
 /** What of an order is not sent back yet, and how many of these are finished, with their certificates. */
-export type ShipmentRest = { readonly remaining: number; readonly finished: number };
+export type ShipmentRest = {
+  readonly remaining: number;
+  readonly finished: number;
+  /** So many of what remains are not here: others are awaited in the place of what is not measured. Left out: none. */
+  readonly awaited?: number;
+};
 
 const follow = (count: number): string => (count === 1 ? "it follows" : "they follow");
 const are = (count: number): string => (count === 1 ? "is" : "are");
 
 /** For the customer: what is promised of the others is only what is still to be done. */
-export const restForCustomer = ({ remaining, finished }: ShipmentRest): string => {
+const inTheirPlace = (awaited: number): string =>
+  awaited === 1
+    ? "another sensor in the place of the one that is not measured"
+    : `${awaited} other sensors in the place of those that are not measured`;
+
+const here = ({ remaining, finished, awaited = 0 }: ShipmentRest): ShipmentRest => ({
+  remaining: remaining - awaited,
+  finished,
+});
+
+export const restForCustomer = (rest: ShipmentRest): string => {
+  const { remaining, finished, awaited = 0 } = rest;
+  if (awaited > 0) return `${restForCustomer(here(rest))} The order waits for ${inTheirPlace(awaited)}.`;
   if (remaining === 0) return "Nothing of this order is left with us.";
   if (finished >= remaining)
     return remaining === 1
       ? "The last one of this order is finished too and follows with another delivery."
       : `The other ${remaining} of this order are finished too and follow with another delivery.`;
-  if (finished === 0) return "The others of this order follow when they are finished.";
+  if (finished === 0)
+    return remaining === 1
+      ? "The other one of this order follows when it is finished."
+      : `The other ${remaining} of this order follow when they are finished.`;
   return `Of the others of this order, ${finished} ${are(finished)} finished too and ${finished === 1 ? "follows" : "follow"} with another delivery; the rest when they are finished.`;
 };
 
 /** As it stands under "Still with us" on the delivery note. */
-export const restOnNote = ({ remaining, finished }: ShipmentRest): string => {
+export const restOnNote = (rest: ShipmentRest): string => {
+  const { remaining, finished, awaited = 0 } = rest;
+  if (awaited > 0) return `${restOnNote(here(rest))} Awaited: ${inTheirPlace(awaited)}.`;
   if (remaining === 0) return "Nothing of this order.";
   const many = `${remaining} of this order`;
   if (finished >= remaining) return `${many}, finished already; ${follow(remaining)} with another delivery.`;

@@ -1,3 +1,4 @@
+import { awayOf } from "@/lib/data/custody/away-of";
 import { insertCustodyEvent } from "@/lib/data/custody/insert-custody-event";
 import { holdsOf } from "@/lib/data/hold/holds-of";
 import type { Tx } from "@/lib/data/in-scope";
@@ -18,6 +19,7 @@ import { renderDeliveryNote } from "@/lib/documents/order/delivery-note";
 import { canonical } from "@/lib/domain/audit/canonical";
 import { eventOf } from "@/lib/domain/audit/define-event";
 import { isoDay } from "@/lib/domain/calibration/due";
+import { decideInHouse } from "@/lib/domain/custody/decide-in-house";
 import { shippedLetter } from "@/lib/domain/mail/letters/shipped";
 import { countedSensors } from "@/lib/domain/order/counted-sensors";
 import type { Order } from "@/lib/domain/order/types";
@@ -42,17 +44,24 @@ const demandParcel = async (tx: Tx, input: ShipInput) => {
       fields: { addressId: "Choose an address from the list." },
     });
   const sensors = order.lines.flatMap((line) => line.sensors);
-  const holds = await holdsOf(
-    tx,
-    sensors.map(({ id }) => id),
-  );
+  const ids = sensors.map(({ id }) => id);
+  const holds = await holdsOf(tx, ids);
   const leaving = demand(decideShipment(sensors, input.tags, holds, input.reason, order.state));
+  const away = await awayOf(tx, ids);
+  demand(
+    decideInHouse(
+      leaving.flatMap(({ id, tag }) => (away.has(id) ? [{ tag, withWhom: away.get(id) ?? "" }] : [])),
+    ),
+  );
   const ordered = order.lines.reduce((sum, { quantity }) => sum + quantity, 0);
   const rest = sensors.filter(({ id }) => !leaving.some((one) => one.id === id));
   const here = rest.filter(({ state }) => state !== "collected").length;
-  const toCome = Math.max(0, ordered - countedSensors(sensors).length);
+  const counted = countedSensors(sensors).length;
+  // An ended order takes nothing in any more.
+  const toCome = order.state === "accepted" ? Math.max(0, ordered - counted) : 0;
+  const awaited = Math.min(toCome, sensors.length - counted);
   const finished = rest.filter(({ state }) => state === "issued").length;
-  return { order, address, leaving, finished, remaining: here + toCome };
+  return { order, address, leaving, finished, awaited, remaining: here + toCome };
 };
 type Parcel = Awaited<ReturnType<typeof demandParcel>>;
 
@@ -69,7 +78,7 @@ const moveSensors = async (tx: Tx, leaving: readonly Leaving[]): Promise<void> =
 
 const noteOf = async (
   { tx, now }: OperationContext,
-  { order, address, leaving, finished, remaining }: Parcel,
+  { order, address, awaited, leaving, finished, remaining }: Parcel,
   input: ShipInput,
   number: string,
 ): Promise<DeliveryNoteContent> => {
@@ -108,6 +117,7 @@ const noteOf = async (
     reason: leaving.some(({ withoutCertificate }) => withoutCertificate) ? input.reason : "",
     remaining,
     finished,
+    ...(awaited > 0 ? { awaited } : {}),
   };
 };
 
@@ -126,7 +136,7 @@ const tellCustomer = async (
       sensors: note.sensors.length,
       carrier: note.carrier,
       reference: note.reference,
-      rest: { remaining: note.remaining, finished: note.finished ?? 0 },
+      rest: { remaining: note.remaining, finished: note.finished ?? 0, awaited: note.awaited ?? 0 },
     });
   const recipients = await orderRecipients(tx, order.customerId, [order.number]);
   await writeEach(tx, recipients, "shipped", compose, publicUrl, now);

@@ -17,6 +17,18 @@ describe("what is not sent back yet", () => {
     }
   });
 
+  it("promises nothing of what is awaited in the place of another", () => {
+    expect(restForCustomer({ remaining: 1, finished: 0, awaited: 1 })).toBe(
+      "Nothing of this order is left with us. The order waits for another sensor in the place of the one that is not measured.",
+    );
+    expect(restForCustomer({ remaining: 2, finished: 0, awaited: 1 })).toMatch(
+      /^The other one of this order follows when it is finished\. The order waits for another/,
+    );
+    expect(restOnNote({ remaining: 2, finished: 1, awaited: 1 })).toMatch(
+      /finished already.*Awaited: another/,
+    );
+  });
+
   it("counts one as one", () => {
     expect(restOnNote(rest(1, 0))).toBe("1 of this order; it follows when finished.");
     expect(restOnNote(rest(1, 1))).toBe(

@@ -103,6 +103,13 @@ it("writes once what stood still is settled, neither what nor why", async () => 
   ]);
   for (const secret of [tag, "SN-4", "bent", "straightened"])
     expect(`${written[0]?.subject}${written[0]?.body}`).not.toContain(secret);
+  expect(written[0]?.body).toContain("waits no longer");
+
+  const again = await execute(placeHoldOn, lab.frontDesk, { ...place, publicUrl } as never, clock);
+  const back = { ...end, holdId: again.holdId, outcome: "return-unmeasured", awaitsAnother: true };
+  const [letter] = await writtenBy(() => execute(releaseHold, lab.frontDesk, back as never, clock));
+  expect(letter?.body).toContain("waits for another sensor of yours");
+  expect(letter?.body).not.toContain("waits no longer");
 });
 
 it("writes a letter about an order to whoever asked for the work, and to the address on record", async () => {

@@ -10,6 +10,8 @@ export type OrderNews = {
   readonly link: string;
   /** Of a certificate whose document was never made, so that nobody has it. */
   readonly isUnmade?: boolean;
+  /** Of a hold: another sensor is awaited in the place of the one that goes back unmeasured. */
+  readonly awaitsAnother?: boolean;
 };
 
 export type NewsLetter = { readonly subject: string; readonly body: string };

@@ -1,5 +1,6 @@
 import type { Order } from "@/lib/domain/order/types";
 import { type HandBack, handBackOf } from "@/lib/domain/sensor/hand-back";
+import { awayOf } from "../custody/away-of";
 import type { Tx } from "../in-scope";
 import { holdsOf } from "./holds-of";
 
@@ -9,14 +10,13 @@ export const handBacksOf = async (
   order: Pick<Order, "state" | "lines">,
 ): Promise<ReadonlyMap<string, HandBack>> => {
   const sensors = order.lines.flatMap((line) => line.sensors);
-  const holds = await holdsOf(
-    tx,
-    sensors.map(({ id }) => id),
-  );
+  const ids = sensors.map(({ id }) => id);
+  const holds = await holdsOf(tx, ids);
+  const away = await awayOf(tx, ids);
   return new Map(
     sensors.flatMap(({ id, state }) => {
       const own = holds.filter(({ sensorId }) => sensorId === id);
-      const why = handBackOf({ state, orderState: order.state, holds: own });
+      const why = handBackOf({ state, orderState: order.state, isAway: away.has(id), holds: own });
       return why === null ? [] : [[id, why]];
     }),
   );

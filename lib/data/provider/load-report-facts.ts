@@ -1,4 +1,5 @@
 import type { Tx } from "@/lib/data/in-scope";
+import { isoDay } from "@/lib/domain/calibration/due";
 import { isApprovedOn } from "@/lib/domain/order/subcontracting";
 import { lockSensors } from "../sql/lock-sensors";
 import { loadProvider } from "./provider-store";
@@ -8,7 +9,10 @@ import { loadReports } from "./report-store";
 export const loadReportFacts = async (tx: Tx, tag: string, issuedOn: string) => {
   const sensor = await tx.sensor.findUnique({
     where: { tag },
-    include: { line: { include: { setpoints: true, order: { select: { number: true } } } } },
+    include: {
+      intake: { select: { receivedOn: true } },
+      line: { include: { setpoints: true, order: { select: { number: true } } } },
+    },
   });
   if (!sensor) return null;
   const [locked] = await lockSensors(tx, [sensor.id]);
@@ -25,6 +29,7 @@ export const loadReportFacts = async (tx: Tx, tag: string, issuedOn: string) => 
     state: locked?.state ?? sensor.state,
     isApproved: provider !== null && isApprovedOn(provider, issuedOn),
     wasSent: sent !== null,
+    takenInOn: sensor.intake ? isoDay(sensor.intake.receivedOn) : null,
     earlier: reports.map(({ standing }) => standing),
     orderedCelsius: sensor.line.setpoints.map(({ celsius }) => celsius),
   };

@@ -79,7 +79,10 @@ export const loadReports = async (tx: Tx, sensorIds: readonly string[]) => {
 
 export type ProviderReport = Awaited<ReturnType<typeof loadReports>>[number];
 
-/** Of each sensor the record that counts: the last one accepted. */
+/**
+ * Of each sensor the record that counts: the last one accepted. Why it was recorded once more is told only where an earlier
+ * one counted: what nobody was ever shown has no place that another could take.
+ */
 export const countedReports = async (
   tx: Tx,
   sensorIds: readonly string[],
@@ -87,7 +90,10 @@ export const countedReports = async (
   new Map(
     (await loadReports(tx, sensorIds))
       .filter(({ standing }) => standing === "accepted")
-      .map((report) => [report.sensorId, report]),
+      .map((report, index, all) => [
+        report.sensorId,
+        all[index - 1]?.sensorId === report.sensorId ? report : { ...report, correction: "" },
+      ]),
   );
 
 /** The provider's certificate as it came; null where it is not here. */

@@ -14,9 +14,14 @@ const orderIsCancelled = Prisma.sql`EXISTS (SELECT FROM order_line ol JOIN custo
 const isOursToMeasure = Prisma.sql`EXISTS (SELECT FROM order_line ol JOIN customer_order oo ON oo.id = ol.order_id
    WHERE ol.id = s.order_line_id AND ol.provider_id IS NULL AND oo.state = 'accepted')`;
 
+/** By the last line of its log `s` is with an external provider. */
+const isAway = Prisma.sql`coalesce((SELECT ce.kind FROM custody_event ce WHERE ce.sensor_id = s.id
+   ORDER BY ce.id DESC LIMIT 1) = 'to-provider', false)`;
+
 /** The rule of `domain/sensor/hand-back`: the sensor `s` is to be handed back now. From the few that are here. */
 export const toHandBack = Prisma.sql`(s.state IN ('issued', 'received') AND (
-  ${orderIsCancelled} OR (NOT ${isHeld} AND (s.state = 'issued' OR ${goesBack}))))`;
+  ${orderIsCancelled} OR (NOT ${isHeld} AND (s.state = 'issued' OR ${goesBack})))
+  AND NOT ${isAway})`;
 
 /** Why, of a sensor `s` that is. */
 export const whyHandBack = Prisma.sql`CASE WHEN s.state = 'issued' THEN 'certified'

@@ -72,6 +72,8 @@ export type Aside = {
   readonly toHandBack: number;
   /** So many an external provider measures, and its certificate does not count yet; left out: none. */
   readonly forProvider?: number;
+  /** So many are finished, but by their custody logs still with the provider; left out: none. */
+  readonly away?: number;
 };
 
 const missingText = (missing: number, { replaced }: Aside): string =>
@@ -95,7 +97,7 @@ export const nextOfOrder = (
   if (state === "recorded") return "The front desk reviews the order with the customer and accepts it.";
   const missing = quantity - (sensors.length - aside.replaced);
   if (missing > 0) return missingText(missing, aside);
-  const { forProvider = 0 } = aside;
+  const { forProvider = 0, away = 0 } = aside;
   const toLoad = count("received") - aside.toHandBack - forProvider;
   if (toLoad > 0) return `A technician loads ${plural(toLoad, "sensor")}.`;
   if (count("loaded", "measured") > 0) return "A technician measures and evaluates.";
@@ -103,7 +105,9 @@ export const nextOfOrder = (
   if (count("in-review") > 0) return "The signatory reviews the results.";
   if (forProvider > 0)
     return `An external provider measures ${plural(forProvider, "sensor")}; its certificates are recorded on their pages.`;
-  const waiting = count("issued") + aside.toHandBack;
+  const waiting = count("issued") - away + aside.toHandBack;
+  if (waiting === 0 && away > 0)
+    return `${plural(away, "sensor")} to come back from an external provider; it is recorded on the sensor’s page.`;
   return waiting > 0
     ? `The front desk hands ${plural(waiting, "sensor")} back.`
     : "Nothing is left to do here.";

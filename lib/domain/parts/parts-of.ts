@@ -7,6 +7,7 @@ import { isSameSetpoint } from "./same-setpoint";
 /** Where one sensor of an order stands at one setpoint. */
 export const partStates = [
   "waiting",
+  "not-to-be",
   "planned",
   "measured",
   "invalid",
@@ -120,6 +121,7 @@ const nextOf = (facts: SensorFacts, rows: SensorParts["rows"]): string => {
     return "Its certificate is withdrawn: agree with the customer before it goes back.";
   if (facts.handBack !== null)
     return facts.handBack === "certified" && external ? external : handBackNext[facts.handBack];
+  if (facts.external?.isAway && state === "issued") return nextOfExternal(facts.external, state);
   if (facts.isHeld) return "On hold: settle what keeps it.";
   if (external && state === "received") return external;
   if (state === "in-review") return "Waits for the signatory.";
@@ -133,14 +135,20 @@ const nextOf = (facts: SensorFacts, rows: SensorParts["rows"]): string => {
     : "Plan a run.";
 };
 
+/** It goes back, or is gone: what was not measured never will be. */
+const isOver = ({ handBack, state }: SensorFacts): boolean => handBack !== null || state === "collected";
+
 /** State of each sensor of an order at each ordered setpoint, and what comes next for it. */
 export const partsOf = (sensors: readonly SensorFacts[]): readonly SensorParts[] =>
   sensors.map((facts) => {
     const rows = setsOf(facts.sets).map((set) => ({
       set,
-      cells: facts.setpoints.map(({ celsius }) =>
-        facts.external ? externalPart(facts.external, celsius) : partAt(facts, set, celsius),
-      ),
+      cells: facts.setpoints
+        .map(
+          ({ celsius }): Part =>
+            facts.external ? externalPart(facts.external, celsius) : partAt(facts, set, celsius),
+        )
+        .map((part) => (part.state === "waiting" && isOver(facts) ? { ...part, state: "not-to-be" } : part)),
     }));
     return { tag: facts.tag, serial: facts.serial, rows, next: nextOf(facts, rows) };
   });

@@ -19,6 +19,8 @@ type Recording = {
   readonly orderedCelsius: readonly number[];
   readonly isPdf: boolean;
   readonly today: string;
+  /** Taken in on, YYYY-MM-DD; null: not known. When it went to them is kept as it was recorded, which may be later. */
+  readonly takenInOn: string | null;
 };
 
 const kept = "Nothing was stored; what you typed is still here.";
@@ -48,9 +50,28 @@ const notNow = (facts: Recording): Result<never> | null => {
 const stated = (input: RecordReportInput): RecordReportInput["results"] =>
   input.results.filter(({ value }) => value !== "");
 
+/** A certificate of this calibration is not older than the sensor's stay here. */
+const dayProblem = ({ sensor, today, takenInOn }: Recording, issuedOn: string): string | null => {
+  if (issuedOn > today) return `${issuedOn} has not come yet: today is ${today}.`;
+  return takenInOn !== null && issuedOn < takenInOn
+    ? `On ${issuedOn} ${sensor} was not here: it was taken in on ${takenInOn}. Write the day their certificate was issued.`
+    : null;
+};
+
+/** A deviation larger than this is a slip of the pen or of the unit: common practice, no source. */
+const believable = (celsius: number): number => Math.max(50, 0.1 * Math.abs(celsius));
+
+const valueProblem = (unit: RecordReportInput["unit"], row: RecordReportInput["results"][number]) => {
+  const limit = believable(Number(row.nominalCelsius));
+  return unit === "celsius" && row.value !== "" && Math.abs(Number(row.value)) > limit
+    ? `A deviation of ${row.value} °C at ${row.nominalCelsius} °C is more than ${limit} °C: check the figure, and the unit.`
+    : null;
+};
+
 const fieldsOf = (facts: Recording, input: RecordReportInput): Record<string, string> => {
   const fields: Record<string, string> = {};
-  if (input.issuedOn > facts.today) fields.issuedOn = "That day has not come yet.";
+  const day = dayProblem(facts, input.issuedOn);
+  if (day !== null) fields.issuedOn = day;
   else if (!facts.isApproved)
     fields.issuedOn = `${facts.provider} was not approved on that day, or is suspended. Have it approved first (Providers).`;
   if (facts.earlier.length > 0 && input.correction === "")
@@ -60,7 +81,10 @@ const fieldsOf = (facts: Recording, input: RecordReportInput): Record<string, st
   if (!facts.isPdf) fields.document = "This is no PDF: choose the certificate's file.";
   if (stated(input).length === 0)
     fields["results.0.value"] = "Write the result at one setpoint at least, as the certificate states it.";
-  for (const [index, { orderedCelsius }] of input.results.entries()) {
+  for (const [index, row] of input.results.entries()) {
+    const { orderedCelsius } = row;
+    const problem = valueProblem(input.unit, row);
+    if (problem !== null) fields[`results.${index}.value`] = problem;
     const isFirst = input.results.findIndex((one) => isSameSetpoint(one.orderedCelsius, orderedCelsius));
     if (!facts.orderedCelsius.some((one) => isSameSetpoint(one, orderedCelsius)) || isFirst !== index)
       fields[`results.${index}.value`] = "This is no setpoint of the order. Reload the page.";

@@ -1,8 +1,10 @@
+import { awayOf } from "@/lib/data/custody/away-of";
 import { insertCustodyEvent } from "@/lib/data/custody/insert-custody-event";
 import { completeFinishedOrder } from "@/lib/data/order/complete-finished-order";
 import { findSensor } from "@/lib/data/sensor/load-sensor";
 import { setSensorState } from "@/lib/data/sensor/set-state";
 import { eventOf } from "@/lib/domain/audit/define-event";
+import { decideInHouse } from "@/lib/domain/custody/decide-in-house";
 import { demand, Refused } from "@/lib/domain/refusal";
 import { sensorEvents } from "@/lib/domain/sensor/events";
 import { decideCollection } from "@/lib/domain/sensor/rules";
@@ -20,6 +22,8 @@ export const collectSensor = defineOperation({
     if (!sensor)
       throw new Refused({ code: "not-found", message: "This sensor is not here. Nothing was changed." });
     const { from, withoutCertificate } = demand(decideCollection(sensor.state, input.reason));
+    const away = [...(await awayOf(tx, [sensor.id])).values()];
+    demand(decideInHouse(away.map((withWhom) => ({ tag: sensor.tag, withWhom }))));
     await setSensorState(tx, [sensor.id], [from], "collected");
     const { tag, orderNumber } = sensor;
     await insertCustodyEvent(tx, {

@@ -1,5 +1,6 @@
 import { readHistory } from "@/lib/data/audit/read-history";
 import { withStandings } from "@/lib/data/certificate/with-standings";
+import { awayOf } from "@/lib/data/custody/away-of";
 import { handBacksOf } from "@/lib/data/hold/hand-backs-of";
 import type { Tx } from "@/lib/data/in-scope";
 import { loadDifferences } from "@/lib/data/order/difference-store";
@@ -103,6 +104,10 @@ export const orderView = (actor: Actor, number: string, now: Date) =>
     const counted = countedSensors(sensors);
     const missing = quantity - counted.length;
     const handBacks = await handBacksOf(tx, order);
+    const away = await awayOf(
+      tx,
+      sensors.map(({ id }) => id),
+    );
     const providers = await providerChoices(tx, now);
     const history = await readHistory(tx, "order", [order.id]);
     return {
@@ -151,6 +156,7 @@ export const orderView = (actor: Actor, number: string, now: Date) =>
           forProvider: order.lines
             .flatMap(({ marks, sensors: own }) => (marks.providerId === null ? [] : own))
             .filter(({ id, state }) => state === "received" && !handBacks.has(id)).length,
+          away: sensors.filter(({ id, state }) => state === "issued" && away.has(id)).length,
         },
       ),
       last: await lastMove(

@@ -1,5 +1,6 @@
 import { readHistory } from "@/lib/data/audit/read-history";
 import { withStandings } from "@/lib/data/certificate/with-standings";
+import { awayOf } from "@/lib/data/custody/away-of";
 import { holdsOf } from "@/lib/data/hold/holds-of";
 import { openQuestionsOf } from "@/lib/data/hold/open-questions";
 import type { Tx } from "@/lib/data/in-scope";
@@ -112,7 +113,11 @@ export const sensorView = (actor: Actor, tag: string) =>
     const external = (
       await externalOf(tx, [{ providerId: row.line.providerId, sensors: [{ id: row.id }] }])
     ).get(row.id);
-    const isTheirTurn = external && state === "received" && holds.length === 0 && order.state === "accepted";
+    const away = await awayOf(tx, [row.id]);
+    const isTheirTurn =
+      external &&
+      ((state === "received" && holds.length === 0 && order.state === "accepted") ||
+        (state === "issued" && away.has(row.id)));
     return {
       tag: row.tag,
       isExternal: external !== undefined,
@@ -156,7 +161,7 @@ export const sensorView = (actor: Actor, tag: string) =>
             })),
             order.state as OrderState,
           ),
-      handBack: handBackOf({ state, orderState: order.state, holds }),
+      handBack: handBackOf({ state, orderState: order.state, isAway: away.has(row.id), holds }),
       last: await lastMove(tx, [row.id]),
       history,
       photos: (await photosOf(tx, row.id)).map((photo) => ({
@@ -164,6 +169,7 @@ export const sensorView = (actor: Actor, tag: string) =>
         takenAt: photo.takenAt.toISOString(),
       })),
       mayCollect:
+        !away.has(row.id) &&
         (state === "issued" || state === "received") &&
         (actor.kind === "system" || may(actor.roles, "sensor.release")),
       mayPrintLabel: actor.kind === "system" || may(actor.roles, "sensor.receive"),

@@ -1,8 +1,10 @@
+import { awayOf } from "@/lib/data/custody/away-of";
 import { handBacksOf } from "@/lib/data/hold/hand-backs-of";
 import { holdsOf } from "@/lib/data/hold/holds-of";
 import { loadOrder } from "@/lib/data/order/load-order";
 import { loadReturnAddress } from "@/lib/data/order/return-address";
 import { listDeliveryAddresses } from "@/lib/data/shipment/shipment-store";
+import { awayWords } from "@/lib/domain/custody/decide-in-house";
 import type { Actor } from "@/lib/domain/staff/actor";
 import { may } from "@/lib/domain/staff/permissions";
 import { answer, found } from "../view";
@@ -15,10 +17,9 @@ export const orderShipmentsView = (actor: Actor, number: string) =>
     const sensors = order.lines.flatMap((line) =>
       line.sensors.map((sensor) => ({ ...sensor, typeLetter: line.typeLetter })),
     );
-    const holds = await holdsOf(
-      tx,
-      sensors.map(({ id }) => id),
-    );
+    const ids = sensors.map(({ id }) => id);
+    const holds = await holdsOf(tx, ids);
+    const away = await awayOf(tx, ids);
     const handBacks = await handBacksOf(tx, order);
     const rows = await tx.shipment.findMany({
       where: { orderId: order.id },
@@ -39,6 +40,8 @@ export const orderShipmentsView = (actor: Actor, number: string) =>
         const hold = own.find(({ isToBeReturned }) => !isToBeReturned);
         return {
           ...{ tag, serial, state, typeLetter, handBack },
+          /** "with …": it is not in the house; "" where it is. */
+          away: away.has(id) ? awayWords(away.get(id) ?? "") : "",
           /** Why it stays here; "" where it may go. */
           hold: handBack === null ? (hold?.reason ?? "") : "",
           /** Why it goes back unmeasured. */

@@ -20,6 +20,7 @@ const facts = {
   orderedCelsius: [600, 537.7777777777778],
   isPdf: true,
   today: "2026-03-03",
+  takenInOn: "2026-03-01",
 } as const;
 const row = {
   orderedCelsius: "600",
@@ -56,6 +57,8 @@ describe("a provider's certificate", () => {
   it.each([
     [{ isApproved: false }, {}, "issuedOn"],
     [{}, { issuedOn: "2026-03-04" }, "issuedOn"],
+    [{}, { issuedOn: "2026-02-28" }, "issuedOn"],
+    [{}, { unit: "celsius" as const }, "results.0.value"],
     [{ isPdf: false }, {}, "document"],
     [{ earlier: ["accepted"] as const }, {}, "correction"],
     [{}, { correction: "none to correct" }, "correction"],
@@ -65,6 +68,19 @@ describe("a provider's certificate", () => {
   ])("is refused where %j and %j, at %s", (more, typed, field) => {
     const refusal = refusalIn(decideRecordReport({ ...facts, ...more }, { ...input, ...typed }));
     expect(Object.keys(refusal.fields ?? {})).toEqual([field]);
+  });
+
+  it("is refused with both days, and with a deviation nobody believes", () => {
+    const at = (more: object) => refusalIn(decideRecordReport(facts, { ...input, ...more })).fields ?? {};
+    expect(at({ issuedOn: "2026-03-04" }).issuedOn).toMatch(/2026-03-04.*2026-03-03/);
+    expect(at({ issuedOn: "2026-02-28" }).issuedOn).toMatch(/2026-02-28.*2026-03-01/);
+    const deviation = (value: string) => ({
+      unit: "celsius" as const,
+      results: [{ ...input.results[0]!, value }],
+    });
+    // 10 % of 600.2 °C.
+    expect(decideRecordReport(facts, { ...input, ...deviation("-60.02") }).ok).toBe(true);
+    expect(at(deviation("-60.1"))["results.0.value"]).toMatch(/check the figure, and the unit/);
   });
 
   it("is decided once, by another person, while the line is still theirs", () => {
@@ -83,7 +99,7 @@ describe("a provider's certificate", () => {
   });
 
   it("is told setpoint by setpoint, and whose turn it is", () => {
-    const waiting = { provider: "P", isWaitingForSecond: true, report: null };
+    const waiting = { provider: "P", isWaitingForSecond: true, isAway: false, rejected: null, report: null };
     expect(externalPart(waiting, 600).state).toBe("waiting");
     expect(nextOfExternal(waiting, "received")).toMatch(/^A second person/);
     expect(nextOfExternal({ ...waiting, isWaitingForSecond: false }, "received")).toMatch(/^P measures it/);
@@ -93,5 +109,12 @@ describe("a provider's certificate", () => {
       "not-reached",
     ]);
     expect(nextOfExternal(done, "issued")).toBe("Measured by P, certificate X-1: send it back.");
+    expect(nextOfExternal({ ...done, isAway: true }, "issued")).toMatch(/still there.*came back/);
+    const rejected = { certificate: "X-1", reason: "U is 1.2 there." };
+    const again = { ...waiting, isWaitingForSecond: false, rejected };
+    expect(nextOfExternal(again, "received")).toBe(
+      "The record of certificate X-1 was rejected (U is 1.2 there): record their certificate again on its page.",
+    );
+    expect(nextOfExternal({ ...again, rejected: null, isAway: true }, "received")).toMatch(/has it: record/);
   });
 });

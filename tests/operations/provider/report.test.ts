@@ -5,10 +5,14 @@ import { moveSensors } from "@/lib/operations/custody/move";
 import { execute } from "@/lib/operations/execute";
 import { decideReport } from "@/lib/operations/provider/decide-report";
 import { recordReport } from "@/lib/operations/provider/record-report";
+import { collectSensor } from "@/lib/operations/sensor/collect";
 import { ship } from "@/lib/operations/shipment/ship";
+import { orderView } from "@/lib/views/order/order";
 import { customerPartsView, orderPartsView } from "@/lib/views/order/parts";
 import { portalOrderView } from "@/lib/views/portal-orders";
 import { providerReportFileView, providerReportsView } from "@/lib/views/provider-reports";
+import { sensorView } from "@/lib/views/sensor/sensor";
+import { orderShipmentsView } from "@/lib/views/shipment/order-shipments";
 import { todayView } from "@/lib/views/today";
 import { approveIssuer, certificateFile } from "../../support/calibrate";
 import { clock, type FrontDesk, openFrontDesk, refusalOf } from "../../support/front-desk";
@@ -45,7 +49,7 @@ const record = (more: object = {}) =>
     {
       sensor: tag,
       certificate: "X-77",
-      issuedOn: "2026-03-02",
+      issuedOn: "2026-03-04",
       accreditation: "INV 9, as they print it",
       unit: "celsius",
       results: [row(600, "−0,50"), row(1000, "")],
@@ -85,7 +89,9 @@ describe("what an external provider measured", () => {
       "results.0.coverageFactor",
     ]);
     expect(await fields({ results: [row(650, "0.5")] })).toEqual(["results.0.value"]);
-    expect(await fields({ issuedOn: "2024-12-31" })).toEqual(["issuedOn"]);
+    for (const issuedOn of ["2024-12-31", "2026-03-02", "2026-03-05"])
+      expect(await fields({ issuedOn })).toEqual(["issuedOn"]);
+    expect(await fields({ results: [row(600, "24905")] })).toEqual(["results.0.value"]);
     expect(await fields({ correction: "nothing to correct" })).toEqual(["correction"]);
     expect((await refusalOf(execute(recordReport, desk.signatory, {} as never, clock))).code).toBe(
       "not-permitted",
@@ -94,8 +100,15 @@ describe("what an external provider measured", () => {
   });
 
   it("counts for nobody until another person accepts it; then the sensor is reported and its customer sees it", async () => {
-    const { id } = await record();
-    expect((await refusalOf(record())).code).toBe("wrong-state");
+    const first = await record();
+    const why = { decision: "rejected", reason: "600 °C reads +0.50" };
+    await decide(desk.signatory, first.id, why);
+    expect((await sensorView(desk.frontDesk, tag)).next).toMatch(
+      /X-77 was rejected \(600 °C reads \+0\.50\)/,
+    );
+    const correction = "the sign was wrong";
+    const { id } = await record({ correction });
+    expect((await refusalOf(record({ correction }))).code).toBe("wrong-state");
     expect((await waitingFor(desk.signatory, "provider-check"))?.items[0]?.label).toBe(tag);
     const self = { ...desk.signatory, personId: personIdOf(desk.technician) } as typeof desk.signatory;
     expect((await refusalOf(decide(self, id))).message).toMatch(/You recorded/);
@@ -122,6 +135,8 @@ describe("what an external provider measured", () => {
     expect((await portal()).sensors[0]?.external).toMatchObject({
       said: `Measured by ${provider}, not by this laboratory`,
       certificate: "X-77",
+      // The one before it never counted: nothing was replaced.
+      correction: "",
       href: `/api/provider-reports/${id}`,
       lines: ["600 °C: deviation −0.50 °C, U = 1.10 °C (k = 2)"],
     });
@@ -130,7 +145,7 @@ describe("what an external provider measured", () => {
     const [line] = await orderPartsView(desk.frontDesk, order);
     expect(line?.sensors[0]).toMatchObject({
       rows: [{ cells: [{ state: "reported", by: provider }, { state: "not-reached" }] }],
-      next: `Measured by ${provider}, certificate X-77: send it back.`,
+      next: expect.stringMatching(/certificate X-77: it is still there.*came back/),
     });
     const [theirs] = await customerPartsView(desk.northern.actor, order);
     expect(theirs?.sensors[0]?.rows[0]?.cells[0]?.label).toBe(`Measured by ${provider}`);
@@ -155,6 +170,7 @@ describe("what an external provider measured", () => {
     });
     const { reports } = await providerReportsView(desk.technician, tag);
     expect(reports.map(({ certificate, standing, counts }) => [certificate, standing, counts])).toEqual([
+      ["X-77", "rejected", false],
       ["X-77", "accepted", false],
       ["X-78", "rejected", false],
       ["X-78", "accepted", true],
@@ -168,6 +184,25 @@ describe("what an external provider measured", () => {
       handedOver: "in-person" as const,
       publicUrl: "http://localhost",
     };
+    // It is still there: offered nowhere, refused with the way out.
+    const offered = async () => (await orderShipmentsView(desk.frontDesk, order)).sensors[0];
+    expect(await offered()).toMatchObject({ handBack: null, away: `with ${provider}` });
+    expect((await waitingFor(desk.frontDesk, "hand-back"))?.count).toBe(0);
+    expect(await sensorView(desk.frontDesk, tag)).toMatchObject({ handBack: null, mayCollect: false });
+    expect((await orderView(desk.frontDesk, order, clock())).next).toMatch(/^1 sensor to come back/);
+    const collected = { tag, handedOver: "in-person" as const };
+    for (const handing of [
+      () => execute(ship, desk.frontDesk, parcel, clock),
+      () => execute(collectSensor, desk.frontDesk, collected, clock),
+    ])
+      expect((await refusalOf(handing())).message).toMatch(
+        `${tag} is with ${provider}. Record on its page first`,
+      );
+    const back = { tags: tag, kind: "from-provider" as const, whom: provider, condition: "as it went" };
+    await execute(moveSensors, desk.technician, back, clock);
+    expect(await offered()).toMatchObject({ handBack: "certified", away: "" });
+    expect((await waitingFor(desk.frontDesk, "hand-back"))?.count).toBe(1);
+    expect((await orderPartsView(desk.frontDesk, order))[0]?.sensors[0]?.next).toMatch(/: send it back\.$/);
     await execute(ship, desk.frontDesk, parcel, clock);
     const note = await laboratory((tx) =>
       tx.orderDocument.findFirstOrThrow({ where: { kind: "delivery-note" } }),

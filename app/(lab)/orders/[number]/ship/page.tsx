@@ -21,9 +21,10 @@ export default async function ShipPage({ params }: Props) {
     { label: view.number, href: `/orders/${view.number}` },
   ];
   const isAnythingHere = view.sensors.some(
-    ({ state, hold }) => hold === "" && (state === "issued" || state === "received"),
+    ({ state, hold, away }) => hold === "" && away === "" && (state === "issued" || state === "received"),
   );
   const held = view.sensors.filter(({ hold, state }) => hold !== "" && state !== "collected");
+  const away = view.sensors.filter((sensor) => sensor.away !== "" && sensor.state !== "collected");
   return (
     <Page
       title={`Send sensors of ${view.number} back`}
@@ -38,12 +39,18 @@ export default async function ShipPage({ params }: Props) {
           <ShipForm view={view} />
         ) : (
           <EmptyState title="Nothing can leave now">
-            Its sensors are being measured, were sent back, or have not come yet.
+            Its sensors are being measured, here or elsewhere, were sent back, or have not come yet.
           </EmptyState>
         )}
         {held.length > 0 ? (
           <p>
             On hold, and not offered here: {held.map(({ serial, hold }) => `${serial} (${hold})`).join("; ")}.
+          </p>
+        ) : null}
+        {away.length > 0 ? (
+          <p>
+            Not in the house, and not offered here: {away.map((one) => `${one.tag} (${one.away})`).join("; ")}
+            . Record on its page first that it came back.
           </p>
         ) : null}
       </Section>

@@ -30,7 +30,7 @@ const Choice = ({ sensor }: { readonly sensor: Sensor }) => (
 );
 
 export function ShipForm({ view }: { readonly view: OrderShipments }) {
-  const free = view.sensors.filter(({ hold }) => hold === "");
+  const free = view.sensors.filter(({ hold, away }) => hold === "" && away === "");
   const finished = free.filter(({ state }) => state === "issued");
   const unmeasured = free.filter(({ state }) => state === "received");
   return (

@@ -23,7 +23,9 @@ export const loadRolls = async (
 ): Promise<RollsOfOrder> => {
   const { number: orderNumber, ruleSet } = order;
   if (ruleSet === "none") return { orderNumber, ruleSet, pieces: [], agreements: [] };
-  const sensors = order.lines.flatMap((line) => line.sensors);
+  const sensors = order.lines.flatMap((line) =>
+    line.sensors.map((sensor) => ({ ...sensor, providerId: line.marks.providerId })),
+  );
   const ids = sensors.map(({ id }) => id);
   const reported = new Set((await certificatesOfSensors(tx, ids)).map(({ sensorId }) => sensorId));
   const rows = await tx.sensor.findMany({ where: { id: { in: ids } }, select: { id: true, build: true } });
@@ -33,7 +35,11 @@ export const loadRolls = async (
     ruleSet,
     pieces: sensors.map((sensor) => {
       const { lot, roll, end } = builds.get(sensor.id) ?? {};
-      return { sensorId: sensor.id, tag: sensor.tag, lot, roll, end, standing: standingOf(sensor, reported) };
+      const standing = standingOf(sensor, reported);
+      // Issued without a certificate of ours: a provider's counts, whoever the line goes to now.
+      const isExternal =
+        !reported.has(sensor.id) && (sensor.providerId !== null || sensor.state === "issued");
+      return { sensorId: sensor.id, tag: sensor.tag, lot, roll, end, standing, isExternal };
     }),
     agreements: await tx.rollAgreement.findMany({
       where: { orderId: order.id },

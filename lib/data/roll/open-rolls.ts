@@ -1,5 +1,5 @@
-import { agreementOf, type RollAgreement } from "@/lib/domain/order/decide-roll-ends";
-import { rollName, rollsOnOneEnd } from "@/lib/domain/order/roll-ends";
+import { agreementOf, type RollAgreement, rollsToAsk } from "@/lib/domain/order/decide-roll-ends";
+import { rollName } from "@/lib/domain/order/roll-ends";
 import type { Order } from "@/lib/domain/order/types";
 import type { Tx } from "../in-scope";
 import { loadRolls } from "./load-rolls";
@@ -13,13 +13,13 @@ export type OpenRoll = {
   readonly agreement: Pick<RollAgreement, "agreedWith" | "text"> | null;
 };
 
-/** Rolls of an audited order of which one end alone is here; none under no rule set. */
+/** Rolls of an audited order of which one end alone is here, and whose certificate waits for it; none under no rule set. */
 export const openRolls = async (
   tx: Tx,
   order: Pick<Order, "id" | "number" | "ruleSet" | "lines">,
 ): Promise<readonly OpenRoll[]> => {
   const rolls = await loadRolls(tx, order);
-  return rollsOnOneEnd(rolls.pieces.filter(({ standing }) => standing !== "gone")).map((roll) => {
+  return rollsToAsk(rolls).map((roll) => {
     const agreed = agreementOf(rolls, roll);
     return {
       ...roll,

@@ -149,8 +149,9 @@ const lineFindings = (
 const rollFindings = ({ ruleSet = "none", lines }: ReviewedOrder): readonly ReviewFinding[] =>
   ruleSet === "none"
     ? []
-    : lines.flatMap(({ position, quantity = 0, options }) => [
-        ...(quantity % 2 === 0
+    : lines.flatMap(({ position, quantity = 0, options, marks }) => [
+        // What a provider measures gets no certificate of ours.
+        ...(quantity % 2 === 0 || (marks && marks.providerId !== null)
           ? []
           : [
               notice(

@@ -9,6 +9,8 @@ export type RollPiece = OfRoll & {
   readonly tag: string;
   /** Reported: a certificate speaks of it. Gone: it went back, or goes back, without one. */
   readonly standing: "here" | "reported" | "gone";
+  /** An external provider measures it, or did: no certificate of ours is to come. */
+  readonly isExternal?: boolean;
 };
 
 /** By what the customer agreed that of this roll one end is reported alone. */
@@ -49,6 +51,21 @@ export const agreementOf = (
   { agreements }: Pick<RollsOfOrder, "agreements">,
   roll: Pick<OneEnd, "lot" | "roll">,
 ): RollAgreement | undefined => agreements.find((one) => isSameRoll(one, roll));
+
+/**
+ * Rolls of which one end alone is here and for which a certificate of ours is still to come; and those the customer agreed
+ * to. What a provider measures stands as an end of its roll, and waits for nothing.
+ */
+export const rollsToAsk = ({ pieces, agreements }: RollsOfOrder): readonly OneEnd[] =>
+  rollsOnOneEnd(
+    pieces.filter(({ standing }) => standing !== "gone"),
+    pieces.filter(
+      (piece) =>
+        !piece.isExternal &&
+        (piece.standing === "here" ||
+          (piece.standing === "reported" && agreements.some((one) => isSameRoll(one, piece)))),
+    ),
+  );
 
 /** No certificate of one end alone, unless the customer agreed to it. */
 export const decideRollEnds = (

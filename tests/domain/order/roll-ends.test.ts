@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
-import { decideRollEnds, type RollPiece } from "@/lib/domain/order/decide-roll-ends";
+import { decideRollEnds, type RollPiece, rollsToAsk } from "@/lib/domain/order/decide-roll-ends";
 import { decideAgreeRoll } from "@/lib/domain/order/roll-agreement";
-import { rollName, rollsOnOneEnd } from "@/lib/domain/order/roll-ends";
+import { onlyOneEnd, rollName, rollsOnOneEnd } from "@/lib/domain/order/roll-ends";
 
 const end = (roll: string, which?: "first" | "second") => ({ lot: "L1", roll, end: which });
 const piece = (
@@ -42,6 +42,19 @@ describe("rolls on one end", () => {
     expect(decideRollEnds({ ...here, ruleSet: "none" }, ["T-3"], "per-lot").ok).toBe(true);
   });
 
+  it("are not asked about where a provider measures the end, or a certificate says it", () => {
+    const asked = (change: Partial<RollPiece>, agreed: readonly string[] = []) =>
+      rollsToAsk(rolls([{ ...piece("T-1", "1", "first"), ...change }], agreed)).length;
+    expect(asked({})).toBe(1);
+    expect(asked({ isExternal: true })).toBe(0);
+    expect(asked({ standing: "reported" })).toBe(0);
+    expect(asked({ standing: "reported" }, ["1"])).toBe(1);
+    expect(asked({ standing: "gone" }, ["1"])).toBe(0);
+    // Theirs is an end of the roll all the same.
+    const theirs = { ...piece("T-2", "1", "second", "reported"), isExternal: true };
+    expect(rollsToAsk(rolls([piece("T-1", "1", "first"), theirs]))).toEqual([]);
+  });
+
   it("of one sensor alone the other end need only be here; on a lot's certificate it stands, or is reported", () => {
     const with2 = (standing: RollPiece["standing"]) =>
       rolls([piece("T-1", "1", "first"), piece("T-2", "1", "second", standing)]);
@@ -71,4 +84,15 @@ describe("an agreement on a roll", () => {
     const decided = decideAgreeRoll(state, open, agreed, asked);
     expect(decided.ok ? undefined : decided.refusal.code).toBe(code);
   });
+});
+
+it("says of a list at intake which rolls would have one end alone, with what is here", () => {
+  const of = (roll: string, end?: "first" | "second") => ({ lot: "L1", roll, ...(end ? { end } : {}) });
+  const listed = [of("1", "first"), of("1", "first"), of("2", "first"), of("3"), of("4", "second")];
+  expect(onlyOneEnd(listed, [of("2", "second"), of("4", "second")])).toEqual([
+    "lot L1, roll 1: only its first end",
+    "lot L1, roll 3: nobody said which end",
+    "lot L1, roll 4: only its second end",
+  ]);
+  expect(onlyOneEnd([of("1", "first"), of("1", "second")])).toEqual([]);
 });

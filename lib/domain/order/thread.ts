@@ -1,9 +1,10 @@
 import { type SensorState, sensorStates } from "../sensor/transitions";
 import { orderStateLabels } from "./labels";
+import type { Apart } from "./sorted-by-way";
 import type { OrderState } from "./transitions";
 
 export type OrderBead = {
-  readonly key: "ordered" | "accepted" | SensorState;
+  readonly key: "ordered" | "accepted" | "cancelled" | SensorState;
   readonly label: string;
   readonly state: "done" | "now" | "next" | "stopped";
 };
@@ -31,7 +32,24 @@ const isPast = (state: SensorState, bead: SensorState): boolean => {
   return sensorStates.indexOf(state) >= sensorStates.indexOf(least);
 };
 
-const stepsOf = (state: OrderState, quantity: number, sensors: readonly SensorState[]): readonly Step[] => [
+const nothingApart: Apart = { forProvider: { quantity: 0, sensors: [] }, unmeasured: [] };
+
+/** Taken in and handed back are all; issued is a certificate, ours or a provider's; between lies only what we measure. */
+const countOf = (bead: SensorState, quantity: number, ours: readonly SensorState[], apart: Apart) => {
+  const isDesk = bead === "received" || bead === "collected";
+  const isTheirs = isDesk || bead === "issued";
+  const { forProvider, unmeasured } = apart;
+  const sensors = [...ours, ...(isTheirs ? forProvider.sensors : []), ...(isDesk ? unmeasured : [])];
+  const without = (isDesk ? 0 : unmeasured.length) + (isTheirs ? 0 : forProvider.quantity);
+  return { done: sensors.filter((sensor) => isPast(sensor, bead)).length, of: quantity - without };
+};
+
+const stepsOf = (
+  state: OrderState,
+  quantity: number,
+  sensors: readonly SensorState[],
+  apart: Apart,
+): readonly Step[] => [
   { key: "ordered", label: "Ordered", done: 1, of: 1 },
   {
     key: "accepted",
@@ -39,26 +57,58 @@ const stepsOf = (state: OrderState, quantity: number, sensors: readonly SensorSt
     done: state === "accepted" || state === "completed" ? 1 : 0,
     of: 1,
   },
-  ...sensorStates.map((bead) => ({
-    key: bead,
-    label: words[bead],
-    done: sensors.filter((sensor) => isPast(sensor, bead)).length,
-    of: Math.max(quantity, 1),
-  })),
+  ...sensorStates
+    .map((bead) => ({
+      ...{ key: bead, label: words[bead] },
+      ...countOf(bead, Math.max(quantity, 1), sensors, apart),
+    }))
+    // A bead that no sensor of this order ever comes to is none of its beads.
+    .filter(({ of }) => of > 0),
 ];
 
-/** One order's life, told by how many of its sensors have passed each bead: "Received 3 of 5". */
+const numbered = (label: string, done: number, of: number): string =>
+  done > 0 && done < of ? `${label} ${done} of ${of}` : label;
+
+/** What came of it before it ended, that it ended, and what of it is still to be handed back. */
+const cancelledThread = (quantity: number, sensors: readonly SensorState[]): readonly OrderBead[] => {
+  const count = (bead: SensorState) => sensors.filter((sensor) => isPast(sensor, bead)).length;
+  const [came, issued, collected] = [sensors.length, count("issued"), count("collected")];
+  const cancelled = { key: "cancelled", label: orderStateLabels.cancelled, state: "stopped" } as const;
+  const ordered = { key: "ordered", label: "Ordered", state: "done" } as const;
+  if (came === 0) return [ordered, cancelled];
+  const issuedBead = { key: "issued", label: numbered(words.issued, issued, came), state: "done" } as const;
+  return [
+    ordered,
+    { key: "accepted", label: orderStateLabels.accepted, state: "done" },
+    { key: "received", label: numbered(words.received, came, quantity), state: "done" },
+    ...(issued > collected ? [issuedBead] : []),
+    cancelled,
+    {
+      key: "collected",
+      label: numbered(words.collected, collected, came),
+      state: collected < came ? "now" : "done",
+    },
+  ];
+};
+
+/**
+ * One order's life, told by how many of its sensors have passed each bead: "Received 3 of 5". `sensors` are those we
+ * measure; `quantity` is of all.
+ */
 export const orderThread = (
   state: OrderState,
   quantity: number,
   sensors: readonly SensorState[],
+  apart: Apart = nothingApart,
 ): readonly OrderBead[] => {
-  const steps = stepsOf(state, quantity, sensors);
+  if (state === "cancelled")
+    return cancelledThread(quantity, [...sensors, ...apart.forProvider.sensors, ...apart.unmeasured]);
+  const steps = stepsOf(state, quantity, sensors, apart);
   const now = steps.findIndex(({ done, of }) => done < of);
   return steps.map(({ key, label, done, of }, index) => ({
     key,
-    label: done > 0 && done < of ? `${label} ${done} of ${of}` : label,
-    state: done >= of ? "done" : index !== now ? "next" : state === "cancelled" ? "stopped" : "now",
+    label: numbered(label, done, of),
+    state: done >= of ? "done" : index === now ? "now" : "next",
   }));
 };
 
@@ -74,7 +124,16 @@ export type Aside = {
   readonly forProvider?: number;
   /** So many are finished, but by their custody logs still with the provider; left out: none. */
   readonly away?: number;
+  /** So many of what came are on hold and not measured yet; left out: none. */
+  readonly onHold?: number;
+  /** A question about the order or one of them waits for the customer's answer. */
+  readonly isAsked?: boolean;
 };
+
+const heldText = (held: number, isAsked: boolean): string =>
+  `${plural(held, "sensor")} on hold ${held === 1 ? "waits" : "wait"} ${
+    isAsked ? "for the customer’s answer" : "until somebody settles why"
+  }.`;
 
 const missingText = (missing: number, { replaced }: Aside): string =>
   replaced === 0
@@ -97,14 +156,15 @@ export const nextOfOrder = (
   if (state === "recorded") return "The front desk reviews the order with the customer and accepts it.";
   const missing = quantity - (sensors.length - aside.replaced);
   if (missing > 0) return missingText(missing, aside);
-  const { forProvider = 0, away = 0 } = aside;
-  const toLoad = count("received") - aside.toHandBack - forProvider;
+  const { forProvider = 0, away = 0, onHold = 0, isAsked = false } = aside;
+  const toLoad = count("received") - aside.toHandBack - forProvider - onHold;
   if (toLoad > 0) return `A technician loads ${plural(toLoad, "sensor")}.`;
   if (count("loaded", "measured") > 0) return "A technician measures and evaluates.";
   if (count("evaluated") > 0) return "A technician submits the run.";
   if (count("in-review") > 0) return "The signatory reviews the results.";
   if (forProvider > 0)
     return `An external provider measures ${plural(forProvider, "sensor")}; its certificates are recorded on their pages.`;
+  if (onHold > 0) return heldText(onHold, isAsked);
   const waiting = count("issued") - away + aside.toHandBack;
   if (waiting === 0 && away > 0)
     return `${plural(away, "sensor")} to come back from an external provider; it is recorded on the sensor’s page.`;

@@ -2,6 +2,7 @@ import type { PartState } from "./parts-of";
 
 export const partLabels: Readonly<Record<PartState, string>> = {
   waiting: "Waiting",
+  "not-to-be": "Not measured",
   planned: "In a run",
   measured: "Measured",
   invalid: "Invalid",
@@ -16,6 +17,7 @@ export const partLabels: Readonly<Record<PartState, string>> = {
 /** The same, said to the customer. */
 export const plainPartLabels: Readonly<Record<PartState, string>> = {
   waiting: "Waiting",
+  "not-to-be": "Not measured",
   planned: "Being measured",
   measured: "Measured",
   invalid: "No valid result",

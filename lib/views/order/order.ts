@@ -1,6 +1,7 @@
 import { readHistory } from "@/lib/data/audit/read-history";
 import { withStandings } from "@/lib/data/certificate/with-standings";
 import { awayOf } from "@/lib/data/custody/away-of";
+import { asideSensors } from "@/lib/data/hold/aside-sensors";
 import { handBacksOf } from "@/lib/data/hold/hand-backs-of";
 import type { Tx } from "@/lib/data/in-scope";
 import { loadDifferences } from "@/lib/data/order/difference-store";
@@ -8,6 +9,8 @@ import { furnaceRanges } from "@/lib/data/order/furnace-ranges";
 import { loadOrder } from "@/lib/data/order/load-order";
 import { providerChoices } from "@/lib/data/order/provider-choices";
 import { certificatesOfSensors } from "@/lib/data/parts/certificates-of-sensors";
+import { loadOpenQuestions } from "@/lib/data/portal/open-questions";
+import { countedReports } from "@/lib/data/provider/report-store";
 import { openRolls } from "@/lib/data/roll/open-rolls";
 import { lastMove } from "@/lib/data/sensor/last-move";
 import type { Standing } from "@/lib/domain/certificate/standing";
@@ -24,6 +27,7 @@ import { marksText } from "@/lib/domain/order/line-marks";
 import { lineOptionPhrases } from "@/lib/domain/order/options";
 import { ruleSetLabels, ruleSetPhrases } from "@/lib/domain/order/rule-set";
 import { setpointTolerances } from "@/lib/domain/order/setpoint-tolerances";
+import { sortedByWay } from "@/lib/domain/order/sorted-by-way";
 import type { ProviderChoice } from "@/lib/domain/order/subcontracting";
 import { nextOfOrder, orderThread } from "@/lib/domain/order/thread";
 import { tolerancePhrase } from "@/lib/domain/order/tolerance-phrase";
@@ -52,6 +56,7 @@ const lineOf = (line: OrderLine, certificates: Certificates, providers: readonly
   use: termsOfUseText(line.useTerms, line.temperatureUnit),
   group: line.marks.groupName,
   options: lineOptionPhrases(line.options, line.temperatureUnit),
+  goesOut: line.marks.providerId !== null,
   where: marksText(line.marks, providers.find(({ id }) => id === line.marks.providerId)?.name ?? ""),
   sensors: line.sensors.map(({ id, tag, serial, state, isReplaced }) => ({
     tag,
@@ -108,6 +113,18 @@ export const orderView = (actor: Actor, number: string, now: Date) =>
       tx,
       sensors.map(({ id }) => id),
     );
+    const { held } = await asideSensors(tx, [order.id], sensors);
+    const reports = await countedReports(
+      tx,
+      sensors.map(({ id }) => id),
+    );
+    // Handed back with no certificate of ours and none of a provider's; or to be handed back so.
+    const isUnmeasured = (sensorId: string): boolean => {
+      if (handBacks.has(sensorId)) return handBacks.get(sensorId) !== "certified";
+      const isGone = sensors.some(({ id, state }) => id === sensorId && state === "collected");
+      return isGone && !reports.has(sensorId) && !certificates.some((one) => one.sensorId === sensorId);
+    };
+    const { ours, apart } = sortedByWay(order, isUnmeasured);
     const providers = await providerChoices(tx, now);
     const history = await readHistory(tx, "order", [order.id]);
     return {
@@ -141,11 +158,7 @@ export const orderView = (actor: Actor, number: string, now: Date) =>
           : [],
       openDifferences: (await loadDifferences(tx, order.id)).filter(({ isSettled }) => !isSettled).length,
       openRolls: await openRolls(tx, order),
-      thread: orderThread(
-        order.state,
-        quantity,
-        counted.map(({ state }) => state),
-      ),
+      thread: orderThread(order.state, quantity, ours, apart),
       next: nextOfOrder(
         order.state,
         quantity,
@@ -155,7 +168,9 @@ export const orderView = (actor: Actor, number: string, now: Date) =>
           toHandBack: [...handBacks.values()].filter((why) => why !== "certified").length,
           forProvider: order.lines
             .flatMap(({ marks, sensors: own }) => (marks.providerId === null ? [] : own))
-            .filter(({ id, state }) => state === "received" && !handBacks.has(id)).length,
+            .filter(({ id, state }) => state === "received" && !handBacks.has(id) && !held.has(id)).length,
+          onHold: sensors.filter(({ id, state }) => state === "received" && held.has(id)).length,
+          isAsked: (await loadOpenQuestions(tx, { orderId: order.id })).length > 0,
           away: sensors.filter(({ id, state }) => state === "issued" && away.has(id)).length,
         },
       ),

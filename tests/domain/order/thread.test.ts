@@ -16,7 +16,31 @@ describe("the thread of an order", () => {
       "Reviewed 1 of 2: now",
     ]);
     expect(told("completed", 2, ["collected", "collected"]).at(-1)).toBe("Collected: done");
-    expect(told("cancelled", 2, []).at(-1)).toBe("Accepted: stopped");
+    expect(told("cancelled", 2, [])).toEqual(["Ordered: done", "Cancelled: stopped"]);
+  });
+
+  it("of a cancelled order says what is here and goes back", () => {
+    expect(told("cancelled", 3, ["received", "received"]).slice(2)).toEqual([
+      "Received 2 of 3: done",
+      "Cancelled: stopped",
+      "Collected: now",
+    ]);
+    expect(told("cancelled", 2, ["received", "collected"]).at(-1)).toBe("Collected 1 of 2: now");
+    expect(told("cancelled", 1, ["collected"]).at(-1)).toBe("Collected: done");
+    expect(told("cancelled", 2, ["issued", "received"])).toContain("Issued 1 of 2: done");
+  });
+
+  it("counts in no furnace what is never loaded", () => {
+    const back = { forProvider: { quantity: 0, sensors: [] }, unmeasured: ["collected"] as const };
+    expect(told("accepted", 4, ["received", "received", "received"], back).at(-1)).toBe("Loaded: now");
+    expect(told("accepted", 3, ["issued", "loaded"], back)).toContain("Measured 1 of 2: now");
+    const provider = { forProvider: { quantity: 2, sensors: ["issued"] as const }, unmeasured: [] };
+    expect(told("accepted", 3, ["loaded"], provider)).toContain("Received 2 of 3: now");
+    // Nothing is ours to measure: no bead of the furnace at all.
+    const all = { forProvider: { quantity: 1, sensors: ["issued"] as const }, unmeasured: [] };
+    expect(told("accepted", 1, [], all)).toEqual([
+      ...["Ordered: done", "Accepted: done", "Received: done", "Issued: done", "Collected: now"],
+    ]);
   });
 
   it("says whose turn it is", () => {
@@ -26,6 +50,14 @@ describe("the thread of an order", () => {
     expect(nextOfOrder("accepted", 2, ["received", "issued"], aside)).toMatch(
       /^An external provider measures 1 sensor/,
     );
+    const held = { replaced: 0, toHandBack: 0, onHold: 1 };
+    expect(nextOfOrder("accepted", 1, ["received"], held)).toBe(
+      "1 sensor on hold waits until somebody settles why.",
+    );
+    expect(nextOfOrder("accepted", 1, ["received"], { ...held, isAsked: true })).toContain(
+      "customer’s answer",
+    );
+    expect(nextOfOrder("accepted", 2, ["received", "received"], held)).toBe("A technician loads 1 sensor.");
     expect(nextOfOrder("completed", 1, ["issued"])).toBe("The front desk hands 1 sensor back.");
     expect(nextOfOrder("completed", 1, ["collected"])).toBe("Nothing is left to do here.");
     expect(nextOfOrder("cancelled", 2, ["received"])).toBe("The front desk hands 1 sensor back.");

@@ -55,6 +55,15 @@ describe("the state of a sensor at a setpoint", () => {
     expect(statesOf(loads)).toEqual([expected]);
   });
 
+  it("waits for nothing where the sensor goes back, or is gone", () => {
+    for (const over of [
+      { handBack: "unmeasured" },
+      { handBack: "cancelled" },
+      { state: "collected" },
+    ] as const)
+      expect(statesOf([], over)).toEqual([["not-to-be", "not-to-be"]]);
+  });
+
   it("is told by the last run that says anything; what was set aside gives way", () => {
     const aside = load({ results: measured, left: "put-back" });
     expect(statesOf([aside, load({ run: "R-2" })])).toEqual([["planned", "planned"]]);

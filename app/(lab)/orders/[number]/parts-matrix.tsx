@@ -10,6 +10,7 @@ import type { OrderParts } from "@/lib/views/order/parts";
 /** Fuller the further it is; square where it did not come to a result. */
 const marks: Readonly<Record<PartState, readonly [ShapeName, Tone]>> = {
   waiting: ["dotted-ring", "rest"],
+  "not-to-be": ["open-square", "rest"],
   planned: ["ring", "plain"],
   measured: ["half-disc", "plain"],
   invalid: ["open-square", "bad"],

@@ -3,6 +3,7 @@ import { Disclosure } from "@/app/_ui/disclosure";
 import { StateMark } from "@/app/_ui/state-mark";
 import { Timestamp } from "@/app/_ui/timestamp";
 import { holdKindLabels, holdOutcomeLabels } from "@/lib/domain/hold/labels";
+import { isDisposalAsked } from "@/lib/domain/hold/propose-outcome";
 import { answerWayLabels } from "@/lib/domain/question/labels";
 import type { HoldView } from "@/lib/views/hold/holds";
 import { DisposeForm } from "../storage/dispose-form";
@@ -71,9 +72,12 @@ const NextStep = ({ hold, mayPlace, mayRelease }: Omit<Props, "mayDispose">) => 
   );
 };
 
+const lastAnswerOf = (hold: HoldView) =>
+  hold.questions.findLast((one) => one.answer !== null)?.answer ?? undefined;
+
 /** The customer's answer as it is kept with a disposal: what they said, when and how. */
 const instructionOf = (hold: HoldView): string => {
-  const answer = hold.questions.findLast((one) => one.answer !== null)?.answer;
+  const answer = lastAnswerOf(hold);
   if (!answer) return "";
   const words = [answer.choice, answer.text].filter(Boolean).join(". ");
   return `“${words}”, ${answerWayLabels[answer.cameBy]}, ${answer.saidAt.slice(0, 10)}`.slice(0, 400);
@@ -96,7 +100,7 @@ const Ended = ({ hold, mayDispose }: Pick<Props, "hold" | "mayDispose">) => {
             It waits to go back: <Link href={`/sensors/${hold.tag}#hand-back`}>hand {hold.tag} back</Link> or{" "}
             <Link href={`/orders/${hold.orderNumber}/ship`}>send it with a parcel</Link>.
           </p>
-          {mayDispose ? (
+          {mayDispose && isDisposalAsked(lastAnswerOf(hold)) ? (
             <Disclosure summary="Dispose of it, as the customer asked">
               <DisposeForm tag={hold.tag} instruction={instructionOf(hold)} />
             </Disclosure>

@@ -5,7 +5,8 @@ import { SubmitButton } from "@/app/_ui/submit-button.client";
 import { TextArea } from "@/app/_ui/text-area.client";
 import { proposeDisclaimer } from "@/lib/domain/hold/decide-release";
 import { type HoldOutcome, holdOutcomeLabels, holdOutcomes } from "@/lib/domain/hold/labels";
-import { anotherChoice, disposeChoice, isNotMeasuredChoice } from "@/lib/domain/question/labels";
+import { isDisposalAsked, proposeOutcome } from "@/lib/domain/hold/propose-outcome";
+import { anotherChoice } from "@/lib/domain/question/labels";
 import type { HoldView } from "@/lib/views/hold/holds";
 import { releaseHoldAction } from "./actions";
 
@@ -24,16 +25,17 @@ export function ReleaseForm({ hold }: { readonly hold: HoldView }) {
   const answered = hold.questions.findLast(({ answer }) => answer !== null)?.answer ?? undefined;
   const outcomes = outcomesOf(hold);
   const choice = answered?.choice ?? "";
+  const proposed = proposeOutcome(outcomes, answered);
   return (
     <ActionForm action={releaseHoldAction} label="End the hold">
       <input type="hidden" name="holdId" value={hold.id} />
       <ChoiceField
         name="outcome"
         legend="How it goes on"
-        defaultValue={isNotMeasuredChoice(choice) ? "return-unmeasured" : outcomes[0]}
+        {...(proposed === null ? {} : { defaultValue: proposed })}
         choices={outcomes.map((value) => ({ value, label: holdOutcomeLabels[value] }))}
       />
-      {choice === disposeChoice ? (
+      {isDisposalAsked(answered) ? (
         <p className="quiet">
           Not measured, so “{holdOutcomeLabels["return-unmeasured"]}”; that it is disposed of instead is
           recorded here afterwards.

@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import { decideNotHeld, type StandingHold } from "@/lib/domain/hold/decide-not-held";
 import { decidePlace } from "@/lib/domain/hold/decide-place";
 import { decideRelease, type HoldToEnd, proposeDisclaimer } from "@/lib/domain/hold/decide-release";
+import { isDisposalAsked, proposeOutcome } from "@/lib/domain/hold/propose-outcome";
 import type { Result } from "@/lib/domain/refusal";
 
 const standing: StandingHold = {
@@ -98,6 +99,21 @@ describe("ending a hold", () => {
     const refusal = refusalOf(decideRelease({ ...open, ...hold }, { awaitsAnother: false, ...release }));
     expect(refusal?.code).toBe(code);
     expect(Object.keys(refusal?.fields ?? {})).toEqual(field === null ? [] : [field]);
+  });
+
+  it.each([
+    [undefined, "go-on", false],
+    [{ choice: "Measure it as it is", text: "" }, "go-on", false],
+    [{ choice: "Return it unmeasured", text: "" }, "return-unmeasured", false],
+    [{ choice: "Send it back", text: "" }, "return-unmeasured", false],
+    [{ choice: "", text: "Please return it." }, "return-unmeasured", false],
+    [{ choice: "Dispose of it for us", text: "" }, "return-unmeasured", true],
+    [{ choice: "", text: "scrap it" }, "return-unmeasured", true],
+    [{ choice: "Use the other channel", text: "" }, null, false],
+  ] as const)("after %j the form begins with %s", (answer, outcome, isDisposal) => {
+    expect(proposeOutcome(["go-on", "return-unmeasured"], answer)).toBe(outcome);
+    expect(proposeOutcome(["return-unmeasured"], answer)).toBe("return-unmeasured");
+    expect(isDisposalAsked(answer)).toBe(isDisposal);
   });
 
   it("proposes a disclaimer that names the deviation and the day", () => {

@@ -104,6 +104,12 @@ export const emptyLine: LineDraft = {
   lineId: "",
 };
 
+/** The next line is mostly like the one before, but for what it is about and who does it: leaving the house is said anew. */
+export const lineAfter = (last: LineDraft | undefined): LineDraft => ({
+  ...(last ?? emptyLine),
+  ...{ construction: "", quantity: "1", groupName: "", providerId: "", lineId: "" },
+});
+
 /** Fields behind the line's disclosure: it stands open where one of them says something or is refused. */
 export const optionFields = lineFields.slice(lineFields.indexOf("groupName"), lineFields.indexOf("lineId"));
 

@@ -3,7 +3,7 @@ import { type MouseEvent, useState } from "react";
 import { Button } from "@/app/_ui/button";
 import { FieldError } from "@/app/_ui/field-error.client";
 import { useFormState } from "@/app/_ui/form-context.client";
-import { emptyLine, keptLines, type LineDraft, type LineField, lineErrors } from "./line-draft";
+import { keptLines, type LineDraft, type LineField, lineAfter, lineErrors } from "./line-draft";
 import type { Providers } from "./line-options-fields.client";
 import { OrderLineFields } from "./order-line-fields.client";
 
@@ -60,10 +60,7 @@ export function LinesEditor({ initial, providers }: Props) {
     );
   const add = (event: MouseEvent) => {
     event.preventDefault();
-    const last = rows.at(-1)?.line;
-    // The next line is mostly like the one before, but for what it is about.
-    const line = last ? { ...last, construction: "", quantity: "1", groupName: "", lineId: "" } : emptyLine;
-    setRows([...rows, { key: next, line, errors: {}, isNew: true }]);
+    setRows([...rows, { key: next, line: lineAfter(rows.at(-1)?.line), errors: {}, isNew: true }]);
     setNext(next + 1);
   };
   const remove = (key: number) => setRows(rows.filter((row) => row.key !== key));

@@ -34,3 +34,11 @@ export const rollsOnOneEnd = (
   }
   return [...rolls.values()];
 };
+
+/** Pieces of a list that is to be taken in, of which no second end is among them or here: said before they are stored. */
+export const onlyOneEnd = (listed: readonly OfRoll[], here: readonly OfRoll[] = []): readonly string[] =>
+  rollsOnOneEnd([...here, ...listed], listed).map((roll) => {
+    const ends = new Set(listed.flatMap((piece) => (isSameRoll(piece, roll) ? (piece.end ?? []) : [])));
+    const [only] = ends;
+    return `${rollName(roll)}: ${only ? `only its ${only} end` : "nobody said which end"}`;
+  });

@@ -1,6 +1,7 @@
 import { hex } from "@/lib/data/hex";
 import { loadIntakePolicy } from "@/lib/data/intake/intake-policy-store";
 import { loadOrder } from "@/lib/data/order/load-order";
+import { loadRolls } from "@/lib/data/roll/load-rolls";
 import { sensorsStillHere } from "@/lib/data/sensor/still-here";
 import { sha256 } from "@/lib/data/sha256";
 import { assessIntake } from "@/lib/domain/intake/assess-intake";
@@ -9,6 +10,7 @@ import { failedChecks } from "@/lib/domain/intake/findings";
 import { groupByLine } from "@/lib/domain/intake/group-by-line";
 import { sharedAndOwn } from "@/lib/domain/intake/preview";
 import { countedSensors } from "@/lib/domain/order/counted-sensors";
+import { onlyOneEnd } from "@/lib/domain/order/roll-ends";
 import type { Order } from "@/lib/domain/order/types";
 import { Refused } from "@/lib/domain/refusal";
 import { decideReceipt } from "@/lib/domain/sensor/rules";
@@ -40,11 +42,20 @@ export const intakePreviewView = (actor: Actor, { number, position, bytes }: Ask
     const groups = groupByLine(read.sensors);
     demandRoom(order, groups);
     const known = await sensorsStillHere(tx, order);
+    const rolls = await loadRolls(tx, order);
+    const isRolled = order.ruleSet !== "none";
     const { policy } = await loadIntakePolicy(tx);
     return {
       format: read.format,
       sha256: hex(sha256(bytes)),
       count: read.sensors.length,
+      /** Under a rule set: rolls of which one end alone would be here. */
+      oneEnd: isRolled
+        ? onlyOneEnd(
+            read.sensors.map(({ build }) => build),
+            rolls.pieces.filter(({ standing }) => standing !== "gone"),
+          )
+        : [],
       groups: groups.map(({ position: at, sensors }) => {
         const line = order.lines.find((each) => each.position === at)!;
         const { shared, own } = sharedAndOwn(sensors);

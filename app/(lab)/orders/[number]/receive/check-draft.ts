@@ -38,6 +38,13 @@ export const noDraft: CheckDraft = {
   end: "",
 };
 
+/** The one end that every sensor of a paste is said to be, by its own row or for all; "" where they differ or one says none. */
+export const oneEndOf = (keys: readonly string[], drafts: CheckDrafts, endOfAll: string): string => {
+  const ends = new Set(keys.map((key) => drafts[key]?.end || endOfAll));
+  const [only = ""] = ends;
+  return ends.size === 1 ? only : "";
+};
+
 const textOf = (values: Readonly<Record<string, string | string[]>>, name: string): string => {
   const value = values[name];
   return (Array.isArray(value) ? value[0] : value) ?? "";

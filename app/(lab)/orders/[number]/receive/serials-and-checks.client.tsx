@@ -5,7 +5,7 @@ import { FieldFrame } from "@/app/_ui/field-frame";
 import { useField, useFormState } from "@/app/_ui/form-context.client";
 import { pastedSerials, serialKey } from "@/lib/domain/sensor/serials";
 import type { SensorHere } from "@/lib/domain/sensor/still-here";
-import { type CheckDrafts, type CheckField, keptDrafts, keptSerials, noDraft } from "./check-draft";
+import { type CheckDrafts, type CheckField, keptDrafts, keptSerials, noDraft, oneEndOf } from "./check-draft";
 import { SensorChecks } from "./sensor-checks.client";
 import { SerialsHere } from "./serials-here";
 
@@ -24,6 +24,8 @@ export function SerialsAndChecks({ children, stillHere }: Props) {
   const state = useFormState();
   const { id, error } = useField("serials");
   const [text, setText] = useState(() => keptSerials(state));
+  const keptEnd = useField("end").kept ?? "";
+  const [endOfAll, setEndOfAll] = useState(keptEnd);
   const [drafts, setDrafts] = useState<CheckDrafts>(() => keptDrafts(state));
   const [seen, setSeen] = useState({ state, times: 0 });
   // React empties the selects of a form after its action: the table is made anew from what we hold.
@@ -36,6 +38,11 @@ export function SerialsAndChecks({ children, stillHere }: Props) {
       const key = serialKey(serial);
       return { ...all, [key]: { ...(all[key] ?? noDraft), [field]: value } };
     });
+  const onlyEnd = oneEndOf(
+    serials.map(({ serial }) => serialKey(serial)),
+    drafts,
+    endOfAll,
+  );
   const how = "One a line: a scanner goes to the next line by itself, a column copied from a sheet will do.";
   const hint = isTooLong
     ? "This is too much for one paste: at most 200 serial numbers. Nothing of it is lost here; take a part of it."
@@ -60,7 +67,20 @@ export function SerialsAndChecks({ children, stillHere }: Props) {
       </FieldFrame>
       {isTooLong ? <input type="hidden" name="serials" value={text.slice(0, longestPaste + 1)} /> : null}
       <SerialsHere serials={serials} known={stillHere} />
-      {children}
+      {/* Only listens to what holds for all; the controls are its children. */}
+      <div
+        className="stack"
+        onChange={({ target }) => {
+          if (target instanceof HTMLSelectElement && target.name === "end") setEndOfAll(target.value);
+        }}
+      >
+        {children}
+      </div>
+      <p role="status" className="quiet">
+        {onlyEnd === ""
+          ? ""
+          : `Only ${onlyEnd} ends are in this paste. Of a roll both ends are measured: is the other end here, or to come?`}
+      </p>
       {serials.length > 0 ? (
         <SensorChecks key={seen.times} serials={serials} drafts={drafts} onChange={change} />
       ) : null}

@@ -4,6 +4,7 @@ import { DateField } from "@/app/_ui/date-field.client";
 import { FileField } from "@/app/_ui/file-field.client";
 import { FormStateProvider } from "@/app/_ui/form-context.client";
 import { FormMessage } from "@/app/_ui/form-message";
+import { Notice } from "@/app/_ui/notice";
 import { SubmitButton } from "@/app/_ui/submit-button.client";
 import { ProblemList } from "@/app/(lab)/standards/[id]/calibrations/problem-list.client";
 import { intakeFileAction } from "./actions";
@@ -40,6 +41,11 @@ const Looked = ({ looked, today }: LookedProps) => {
         {outside > 0 ? `, ${outside} outside the limits of intake` : ""}
         {twice > 0 ? `, ${twice} whose serial is still here under another label` : ""}. Nothing is stored yet.
       </p>
+      {looked.preview.oneEnd.length > 0 ? (
+        <Notice kind="caution" title="One end of a roll alone">
+          {`Both ends of a roll are reported: ${looked.preview.oneEnd.join("; ")}. No certificate is signed for them until the other end is here, or the customer agreed to one end.`}
+        </Notice>
+      ) : null}
       {looked.preview.groups.map((group) => (
         <PreviewTable key={group.position} group={group} />
       ))}

@@ -37,10 +37,17 @@ export type FurnaceRange = {
   readonly maximumCelsius: number;
 };
 
-/** missing: the order is not complete; notice: it can be accepted once the customer has been told. */
-export type ReviewFinding = { readonly kind: "missing" | "notice"; readonly message: string };
+/** `field`: of the form, where it is missing. missing: the order is not complete; notice: it can be accepted once the customer has been told. */
+export type ReviewFinding = {
+  readonly kind: "missing" | "notice";
+  readonly message: string;
+  readonly field?: string;
+};
 
-const missing = (message: string): ReviewFinding => ({ kind: "missing", message });
+const missing = (message: string, field: string): ReviewFinding => ({ kind: "missing", message, field });
+/** Named as the form names it. */
+const fieldOf = ({ position }: { readonly position: number }, name: string): string =>
+  `lines.${position - 1}.${name}`;
 const notice = (message: string): ReviewFinding => ({ kind: "notice", message });
 
 const agreementFindings = (order: ReviewedOrder): readonly ReviewFinding[] => {
@@ -57,10 +64,15 @@ const agreementFindings = (order: ReviewedOrder): readonly ReviewFinding[] => {
   return [
     ...(order.decisionRuleAgreedBy
       ? []
-      : [missing("The decision rule is not agreed: write who agreed to it for the customer.")]),
+      : [
+          missing(
+            "The decision rule is not agreed: write who agreed to it for the customer.",
+            "decisionRuleAgreedBy",
+          ),
+        ]),
     ...(order.decisionRuleAgreedOn
       ? []
-      : [missing("The decision rule is not agreed: write the day it was agreed.")]),
+      : [missing("The decision rule is not agreed: write the day it was agreed.", "decisionRuleAgreedOn")]),
   ];
 };
 
@@ -101,7 +113,12 @@ const rangeOfUseFinding = (line: ReviewedOrder["lines"][number]): readonly Revie
 /** ISO/IEC 17025:2017, 7.1.1 c: the customer is told, and approves, before work leaves the house. */
 const optionFindings = (line: ReviewedOrder["lines"][number]): readonly ReviewFinding[] => [
   ...(line.options?.correctionTable && line.setpoints.length < 2
-    ? [missing(`Line ${line.position}: a table of corrections runs between setpoints; there is one alone.`)]
+    ? [
+        missing(
+          `Line ${line.position}: a table of corrections runs between setpoints; there is one alone.`,
+          fieldOf(line, "setpoints"),
+        ),
+      ]
     : []),
   ...(line.marks && line.marks.providerId !== null
     ? [notice(`Line ${line.position} is subcontracted: the customer is told, and approves it.`)]
@@ -119,7 +136,8 @@ const lineFindings = (
   line: ReviewedOrder["lines"][number],
   furnaces: readonly FurnaceRange[],
 ): readonly ReviewFinding[] => {
-  if (line.setpoints.length === 0) return [missing(`Line ${line.position} has no setpoints yet.`)];
+  if (line.setpoints.length === 0)
+    return [missing(`Line ${line.position} has no setpoints yet.`, fieldOf(line, "setpoints"))];
   const points = setpointTolerances(line);
   const undefinedAt = points.filter((point) => point.state === "not-defined");
   const noted = points.filter((point) => point.state === "defined" && point.reason !== "");
@@ -187,7 +205,11 @@ const decideReviewed = (
   const findings = reviewOrder(order, furnaces);
   const gaps = findings.filter((finding) => finding.kind === "missing");
   if (gaps.length > 0)
-    return refuse("rule", `The order is not complete. ${gaps.map((gap) => gap.message).join(" ")} ${remedy}`);
+    return refuse(
+      "rule",
+      `The order is not complete. ${gaps.map((gap) => gap.message).join(" ")} ${remedy}`,
+      Object.fromEntries(gaps.flatMap(({ field, message }) => (field ? [[field, message]] : []))),
+    );
   const told = findings.map((finding) => finding.message);
   if (told.length > 0 && !toldCustomer)
     return refuse("rule", `The customer has to hear of this first: ${told.join(" ")} Nothing was changed.`, {

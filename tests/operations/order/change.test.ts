@@ -111,9 +111,13 @@ describe("changing an accepted order", () => {
     const withClass = (setpoints: string) => (form: Form) => ({
       lines: form.lines.map((line) => ({ ...line, setpoints, tolerance: "1" })),
     });
-    expect((await refusalOf(change(number, withClass(""), guarded))).message).toMatch(
-      /not complete.*write who agreed.*write the day.*no setpoints yet/,
-    );
+    const gaps = await refusalOf(change(number, withClass(""), guarded));
+    expect(gaps.message).toMatch(/not complete.*write who agreed.*write the day.*no setpoints yet/);
+    expect(gaps.fields).toEqual({
+      decisionRuleAgreedBy: expect.stringContaining("write who agreed"),
+      decisionRuleAgreedOn: expect.stringContaining("write the day"),
+      "lines.0.setpoints": expect.stringContaining("no setpoints yet"),
+    });
     const far = () => change(number, withSetpoints("300 1300"));
     expect(await refusalOf(far())).toMatchObject({
       message: expect.stringContaining("1300 °C cannot be reached here"),

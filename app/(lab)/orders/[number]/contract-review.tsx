@@ -62,7 +62,7 @@ const Questions = ({ order, told, points }: QuestionsProps) => (
   <ActionForm action={acceptOrderAction} label="Accept the order">
     <input type="hidden" name="number" value={order.number} />
     <input type="hidden" name="version" value={order.version} />
-    <ReviewQuestions />
+    <ReviewQuestions goesOut={order.lines.some(({ goesOut }) => goesOut)} />
     {told.length > 0 ? (
       <CheckboxField name="toldCustomer" label="The customer was told of what is listed above, and agrees." />
     ) : null}

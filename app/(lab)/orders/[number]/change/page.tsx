@@ -50,7 +50,7 @@ export default async function ChangeOrderPage({ params }: Props) {
           <TextField name="agreedWith" label="Agreed with, of the customer" maxLength={120} />
           <OrderFields order={order} providers={order.providers} />
           <FieldGroup legend="Reviewed again">
-            <ReviewQuestions />
+            <ReviewQuestions goesOut={order.lines.some(({ providerId }) => providerId !== "")} />
             <CheckboxField
               name="toldCustomer"
               label="The customer was told of what the review finds, and agrees."

@@ -3,8 +3,11 @@ import { ChoiceField } from "@/app/_ui/choice-field.client";
 import { Disclosure } from "@/app/_ui/disclosure";
 import { TextField } from "@/app/_ui/text-field.client";
 
-/** The four questions of ISO/IEC 17025:2017, 7.1.1 a to d, each with a remark where there is something to say. */
-export function ReviewQuestions() {
+/**
+ * The four questions of ISO/IEC 17025:2017, 7.1.1 a to d, each with a remark where there is something to say. `goesOut`: a
+ * line is subcontracted. "None" is wrong then, and that the customer approves a person says: nothing is chosen beforehand.
+ */
+export function ReviewQuestions({ goesOut }: { readonly goesOut: boolean }) {
   return (
     <>
       <CheckboxField
@@ -18,9 +21,13 @@ export function ReviewQuestions() {
       <ChoiceField
         name="externalProviders"
         legend="External providers"
-        defaultValue="none"
+        {...(goesOut ? {} : { defaultValue: "none" })}
         choices={[
-          { value: "none", label: "None is used" },
+          {
+            value: "none",
+            label: "None is used",
+            hint: goesOut ? "A line of this order is subcontracted." : undefined,
+          },
           { value: "approved", label: "The customer was told, and approves" },
         ]}
       />

@@ -65,7 +65,12 @@ export function ShipForm({ view }: { readonly view: OrderShipments }) {
           { value: "in-person", label: "Handed over in person" },
         ]}
       />
-      <TextField name="carrier" label="Carrier" optional maxLength={80} />
+      <TextField
+        name="carrier"
+        label="Carrier"
+        hint="Stays empty where they are handed over in person."
+        maxLength={80}
+      />
       <TextField name="reference" label="The carrier’s number" optional maxLength={80} />
       <TextField name="toWhom" label="Who takes them, in person" optional maxLength={120} />
       <SelectField

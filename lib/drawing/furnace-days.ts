@@ -15,6 +15,8 @@ export type FurnaceDaysView = {
       readonly href: string;
       readonly startsAt: string;
       readonly endsAt: string;
+      readonly kind: "reserved" | "hot" | "planned";
+      readonly isOverlapping: boolean;
     }[];
   }[];
 };
@@ -84,7 +86,12 @@ const barText = (label: string, width: number, size: number) => {
 const barShapes = (bar: Bar, room: Room, x: (at: number) => number, y: number): readonly Shape[] => {
   const left = px(Math.max(room.left, x(Date.parse(bar.startsAt))));
   const right = px(Math.min(room.right, x(Date.parse(bar.endsAt))));
-  const [w, h] = [Math.max(2, px(right - left - 2)), room.row - 16];
+  const w = Math.max(2, px(right - left - 2));
+  // What runs above, what is reserved below it, where both want the same hours.
+  const whole = room.row - 16;
+  const h = bar.isOverlapping ? px(whole / 2 - 1) : whole;
+  const top = y + 8 + (bar.isOverlapping && bar.kind === "reserved" ? px(whole / 2 + 1) : 0);
+  const box = { kind: "rect", x: left + 1, y: top, w, h } as const;
   const text = barText(bar.label, w - 10, room.small);
   return [
     {
@@ -92,12 +99,16 @@ const barShapes = (bar: Bar, room: Room, x: (at: number) => number, y: number): 
       href: bar.href,
       label: `${bar.label}, ${bar.detail}`,
       shapes: [
-        { kind: "rect", x: left + 1, y: y + 8, w, h, ink: "heat-wash", mode: "fill" },
-        { kind: "rect", x: left + 1, y: y + 8, w, h, ink: "heat", mode: "line", width: 1.5 },
+        ...(bar.kind === "reserved"
+          ? [{ ...box, ink: "muted", mode: "line", width: 1.5, dash: "6 4" } as const]
+          : [
+              { ...box, ink: "heat-wash", mode: "fill" } as const,
+              { ...box, ink: "heat", mode: "line", width: 1.5 } as const,
+            ]),
         ...(text
           ? [
               {
-                ...note(text.text, left + 7, px(y + room.row / 2 + text.size / 3), "start", "ink"),
+                ...note(text.text, left + 7, px(top + h / 2 + text.size / 3), "start", "ink"),
                 size: text.size,
               },
             ]
@@ -123,8 +134,8 @@ const table = (view: FurnaceDaysView): Drawing["table"] => ({
     { header: "Furnace" },
     { header: "From" },
     { header: "To" },
-    { header: "For" },
-    { header: "Order" },
+    { header: "Taken by" },
+    { header: "What it is" },
   ],
   rows: view.furnaces.flatMap(({ tag, bars }) =>
     bars.map((bar) => [tag, minuteOf(bar.startsAt), minuteOf(bar.endsAt), bar.label, bar.detail]),

@@ -81,7 +81,7 @@ export const boardView = (actor: Actor, now: Date) =>
     const from = new Date(`${today}T00:00:00Z`);
     const until = new Date(`${dayAfter(today, furnaceDays)}T00:00:00Z`);
     const { policy } = await loadPromisePolicy(tx);
-    const furnaces = furnaceRows(await loadFurnaceBoard(tx, from, now, policy), until);
+    const furnaces = furnaceRows(await loadFurnaceBoard(tx, from, now, policy), { from, now, until });
     const here: BoardNumber = {
       key: "here",
       label: "Sensors here",

@@ -1,5 +1,7 @@
 import { expect, it } from "vitest";
+import type { FurnaceBoard } from "@/lib/data/board/load-furnaces";
 import { type FurnaceDaysView, furnaceDays } from "@/lib/drawing/furnace-days";
+import { furnaceRows } from "@/lib/views/board/furnace-rows";
 
 const view: FurnaceDaysView = {
   title: "Furnaces",
@@ -13,17 +15,27 @@ const view: FurnaceDaysView = {
       bars: [
         {
           label: "O-2026-0001",
-          detail: "O-2026-0001, Oakes",
+          detail: "reserved for O-2026-0001, Oakes; overlaps R-2026-0004: at risk",
+          ...{ kind: "reserved", isOverlapping: true },
           href: "/orders/O-2026-0001",
           startsAt: "2026-03-03T08:00:00Z",
           endsAt: "2026-03-05T00:00:00Z",
         },
         {
           label: "Maintenance",
-          detail: "",
+          detail: "reserved",
+          ...{ kind: "reserved", isOverlapping: false },
           href: "/furnaces/1",
           startsAt: "2026-03-13T12:00:00Z",
           endsAt: "2026-03-20T00:00:00Z",
+        },
+        {
+          label: "R-2026-0004",
+          detail: "hot, 2 sensors",
+          ...{ kind: "hot", isOverlapping: true },
+          href: "/runs/R-2026-0004",
+          startsAt: "2026-03-04T08:00:00Z",
+          endsAt: "2026-03-04T20:00:00Z",
         },
       ],
     },
@@ -50,6 +62,22 @@ it("draws what a furnace is taken for in its days, cut where the picture ends", 
   }
 });
 
+it("fills what runs, outlines what is reserved, and draws both where they overlap", () => {
+  for (const width of [1200, 360]) {
+    const drawn = furnaceDays(view, width).shapes.flatMap((shape) =>
+      shape.kind === "link" ? [shape.shapes.flatMap((box) => (box.kind === "rect" ? [box] : []))] : [],
+    );
+    expect(drawn.map((boxes) => boxes.map(({ mode }) => mode))).toEqual([
+      ["line"],
+      ["line"],
+      ["fill", "line"],
+    ]);
+    const [reserved, , hot] = drawn.map(([box]) => box!);
+    expect(reserved!.dash).toBeDefined();
+    expect(hot!.y + hot!.h).toBeLessThanOrEqual(reserved!.y);
+  }
+});
+
 it("writes into a bar only what the link's name says whole", () => {
   const written = [1200, 360].flatMap((width) =>
     furnaceDays(view, width).shapes.flatMap((shape) =>
@@ -65,10 +93,14 @@ it("writes into a bar only what the link's name says whole", () => {
 it("says in its table what is drawn, with whole times", () => {
   const { table, description } = furnaceDays(view);
   expect(table.rows).toEqual([
-    ["FUR-01", "2026-03-03 08:00", "2026-03-05 00:00", "O-2026-0001", "O-2026-0001, Oakes"],
-    ["FUR-01", "2026-03-13 12:00", "2026-03-20 00:00", "Maintenance", ""],
+    [
+      ...["FUR-01", "2026-03-03 08:00", "2026-03-05 00:00", "O-2026-0001"],
+      "reserved for O-2026-0001, Oakes; overlaps R-2026-0004: at risk",
+    ],
+    ["FUR-01", "2026-03-13 12:00", "2026-03-20 00:00", "Maintenance", "reserved"],
+    ["FUR-01", "2026-03-04 08:00", "2026-03-04 20:00", "R-2026-0004", "hot, 2 sensors"],
   ]);
-  expect(description).toBe("2 furnaces, 1 hot now, taken 2 times in these days.");
+  expect(description).toBe("2 furnaces, 1 hot now, taken 3 times in these days.");
 });
 
 it("names the days, greys Saturday and Sunday, and marks now", () => {
@@ -78,4 +110,27 @@ it("names the days, greys Saturday and Sunday, and marks now", () => {
   expect(shapes.filter((shape) => shape.kind === "rect" && shape.ink === "sunken")).toHaveLength(2);
   const now = shapes.find((shape) => shape.kind === "line" && shape.ink === "bad");
   expect(now).toMatchObject({ x1: 144 + (1048 / 10) * 0.5 });
+});
+
+it("shows what is hot from when it began, never after now, and says which reservation it overlaps", () => {
+  const at = (hour: string) => Date.parse(`2026-03-04T${hour}:00Z`);
+  const hours = { furnaceId: "f", startsAt: at("13:00"), endsAt: at("20:00") };
+  const slot = { order: "O-1", customer: "Oakes", furnaceId: "f", note: "", ...hours, endsAt: at("15:00") };
+  const later = { ...slot, order: "O-2", startsAt: at("20:00"), endsAt: at("23:00") };
+  const barsOf = (hotBy: Date | null) => {
+    const work = { kind: "characterisation", id: "c", number: "CH-1", furnaceId: "f", isMeasuring: true };
+    const placed = [{ hours, work: { ...work, highestCelsius: 700, sensors: 0, hotBy } }];
+    const furnace = { id: "f", tag: "F", name: "", placed, reserved: [slot, later] };
+    const days = { from: new Date(view.from), now: new Date(view.now), until: new Date(view.until) };
+    return furnaceRows([furnace] as unknown as FurnaceBoard, days)[0]!.bars;
+  };
+  const [hot, first, second] = barsOf(new Date(at("10:05")));
+  expect(hot).toMatchObject({ kind: "hot", startsAt: "2026-03-04T10:05:00.000Z", isOverlapping: true });
+  expect(first).toMatchObject({
+    ...{ kind: "reserved", isOverlapping: true },
+    detail: "reserved for O-1, Oakes; overlaps CH-1: at risk",
+  });
+  expect(second).toMatchObject({ isOverlapping: false, detail: "reserved for O-2, Oakes" });
+  expect(barsOf(null)[0]!.startsAt).toBe("2026-03-04T00:00:00.000Z");
+  expect(barsOf(new Date(at("18:00")))[0]!.startsAt).toBe("2026-03-04T12:00:00.000Z");
 });

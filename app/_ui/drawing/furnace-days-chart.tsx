@@ -7,7 +7,7 @@ export function FurnaceDaysChart({ view }: { readonly view: FurnaceDaysView }) {
     <DrawingFigure
       drawing={furnaceDays(view, 1200)}
       narrow={furnaceDays(view, 360)}
-      caption="The dashed line is now. Grey days are Saturdays and Sundays. Times in UTC."
+      caption="Filled: a run or characterisation, hot or planned. Dashed outline: hours reserved, below what takes the same hours. The dashed upright line is now. Grey days are Saturdays and Sundays. Times in UTC."
     />
   );
 }

@@ -10,6 +10,8 @@ export type FurnaceWorkRow = {
   readonly isMeasuring: boolean;
   readonly since: Date;
   readonly startedAt: Date | null;
+  /** Hot at the latest since: a characterisation by its first survey that was recorded. */
+  readonly hotBy: Date | null;
   readonly rampUpCelsiusPerHour: number | null;
   readonly rampDownCelsiusPerHour: number | null;
   readonly celsius: readonly number[];
@@ -26,6 +28,8 @@ export const furnaceWork = (tx: Tx): Promise<FurnaceWorkRow[]> =>
   tx.$queryRaw<FurnaceWorkRow[]>`
     SELECT w.kind, w.id::text AS id, w.number, f.id::text AS "furnaceId", f.tag AS furnace, w.state = 'measuring' AS "isMeasuring",
            w.created_at AS since, w.started_at AS "startedAt",
+           coalesce(w.started_at, (SELECT min(s.recorded_at) FROM characterisation_survey s
+                                    WHERE w.kind = 'characterisation' AND s.characterisation_run_id = w.id)) AS "hotBy",
            f.ramp_up_celsius_per_hour AS "rampUpCelsiusPerHour", f.ramp_down_celsius_per_hour AS "rampDownCelsiusPerHour",
            ARRAY(SELECT p.celsius FROM run_setpoint p WHERE p.run_id = w.id ORDER BY p.position) AS celsius,
            load.sensors, load.orders, w.plan,

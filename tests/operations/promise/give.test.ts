@@ -182,6 +182,9 @@ describe("a promised day", () => {
       hot: { number: "CH-2026-0900", what: "characterisation, up to 700 °C" },
       queue: [{ number: run, what: "6 sensors, up to 1100 °C" }],
     });
+    const hotBar = furnace?.bars.find(({ label }) => label === "CH-2026-0900");
+    expect(hotBar).toMatchObject({ kind: "hot" });
+    expect(Date.parse(hotBar!.startsAt)).toBeLessThanOrEqual(clock().getTime());
     expect(furnace?.bars.map(({ label }) => label)).toEqual(
       expect.arrayContaining(["CH-2026-0900", run, next]),
     );

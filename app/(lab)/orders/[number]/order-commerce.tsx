@@ -1,29 +1,18 @@
 import Link from "next/link";
 import { FieldList } from "@/app/_ui/field-list";
 import { LinkButton } from "@/app/_ui/link-button";
-import { Notice } from "@/app/_ui/notice";
 import { Section } from "@/app/_ui/section";
-import { orderCommerceView } from "@/lib/views/quotation/order-commerce";
-import { requireStaff } from "@/lib/web/auth";
-import { load } from "@/lib/web/load";
+import type { OrderCommerce as View } from "@/lib/views/quotation/order-commerce";
 import { PaperList } from "./paper-list";
 
 const answers = { agreed: "agreed", declined: "declined", waiting: "waiting for the customer" } as const;
 
 /** Promised day, offer, papers and parcels of an order, and the ways to make them. */
-export async function OrderCommerce({ number }: { readonly number: string }) {
-  const view = await load(orderCommerceView(await requireStaff(), number));
+export function OrderCommerce({ number, view }: { readonly number: string; readonly view: View }) {
   const here = `/orders/${number}`;
   const { offer } = view;
   return (
     <Section title="Offer, promise, return" id="commerce">
-      {view.hasPromiseOfBefore ? (
-        <Notice kind="info" title="Promise anew">
-          The furnace work of this order changed after {view.promisedOn} was promised; that day and its
-          furnace hours are still those of before. <Link href={`${here}/promise`}>Promise a day anew</Link>
-          {view.mayPromise ? "." : ": whoever accepts orders does."}
-        </Notice>
-      ) : null}
       <FieldList
         items={[
           { label: "Promised for", value: view.promisedOn ?? "nothing yet" },

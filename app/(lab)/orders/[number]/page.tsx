@@ -9,6 +9,7 @@ import { orderView } from "@/lib/views/order/order";
 import { orderPartsView } from "@/lib/views/order/parts";
 import { orderReturnAddressView } from "@/lib/views/order/return-address";
 import { offerStandingView } from "@/lib/views/quotation/offer-standing";
+import { orderCommerceView } from "@/lib/views/quotation/order-commerce";
 import { requireStaff } from "@/lib/web/auth";
 import { load } from "@/lib/web/load";
 import { HoldSection } from "../../holds/hold-section";
@@ -26,6 +27,7 @@ import { OrderLineDetails } from "./order-lines";
 import { OrderTerms } from "./order-terms";
 import { OrderThread } from "./order-thread";
 import { PartsMatrix } from "./parts-matrix";
+import { PromiseAnew } from "./promise-anew";
 import { OpenRolls } from "./rolls/open-rolls";
 
 type Props = { readonly params: Promise<{ readonly number: string }> };
@@ -37,6 +39,7 @@ export default async function OrderPage({ params }: Props) {
   const order = await load(orderView(actor, (await params).number, new Date()));
   const isInReview = order.state === "recorded" || order.state === "requested";
   const points = isInReview ? await load(orderDecidabilityView(actor, order.number, new Date())) : [];
+  const commerce = await load(orderCommerceView(actor, order.number));
   const contract = await load(orderContractView(actor, order.number));
   return (
     <Page
@@ -52,6 +55,7 @@ export default async function OrderPage({ params }: Props) {
       thread={<OrderThread order={order} />}
       actions={<OrderActions order={order} />}
     >
+      <PromiseAnew number={order.number} view={commerce} />
       <OfferStanding offer={await load(offerStandingView(actor, order.number, new Date()))} />
       {isInReview ? <ContractReview order={order} points={points} /> : null}
       <Section title="Lines and sensors" id="sensors">
@@ -65,7 +69,7 @@ export default async function OrderPage({ params }: Props) {
       <PartsMatrix lines={await load(orderPartsView(actor, order.number))} />
       <OrderTerms order={order} returnTo={await load(orderReturnAddressView(actor, order.number))} />
       <OrderContract contract={contract} />
-      <OrderCommerce number={order.number} />
+      <OrderCommerce number={order.number} view={commerce} />
       <Section title="History" id="history">
         <HistoryList entries={order.history} />
         <ReportLine actor={actor} kind="order" name={order.number} />

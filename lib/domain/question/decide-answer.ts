@@ -1,5 +1,6 @@
 import { ok, type Result, refuse } from "../refusal";
 import { insistChoice } from "./labels";
+import { SaidBy } from "./schema";
 
 export type AskedQuestion = {
   readonly choices: readonly string[];
@@ -34,4 +35,20 @@ export const decideAnswer = (
   if (said.choice === "" && said.text === "")
     return refuse("invalid", "The answer is empty. Nothing was stored.", { text: "Write your answer." });
   return ok({ insists: said.choice === insistChoice });
+};
+
+/** The same by the link of a mail, where nobody is signed in: the name too, and all that is missing told at once. */
+export const decideLinkedAnswer = (
+  question: AskedQuestion,
+  said: { readonly choice: string; readonly text: string; readonly saidByName: string },
+): Result<{ readonly saidByName: string }> => {
+  const answer = decideAnswer(question, said);
+  if (!answer.ok && answer.refusal.code !== "invalid") return answer;
+  const name = SaidBy.safeParse(said.saidByName);
+  if (name.success) return answer.ok ? ok({ saidByName: name.data }) : answer;
+  const saidByName = name.error.issues[0]?.message ?? "Write your name.";
+  return refuse("invalid", answer.ok ? "The name is missing. Nothing was stored." : answer.refusal.message, {
+    ...(answer.ok ? {} : answer.refusal.fields),
+    saidByName,
+  });
 };

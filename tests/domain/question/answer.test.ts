@@ -1,5 +1,5 @@
 import { expect, it } from "vitest";
-import { decideAnswer } from "@/lib/domain/question/decide-answer";
+import { decideAnswer, decideLinkedAnswer } from "@/lib/domain/question/decide-answer";
 import { conditionChoices, insistChoice } from "@/lib/domain/question/labels";
 
 const asked = { choices: [...conditionChoices], isAnswered: false, isSettled: false };
@@ -25,4 +25,17 @@ it.each([
     code,
     fields,
   ]);
+});
+
+it("tells a linked answer at once of all that is missing, and takes it with a name", () => {
+  const fieldsOf = (said: Parameters<typeof decideLinkedAnswer>[1], question = asked) => {
+    const answer = decideLinkedAnswer(question, said);
+    return answer.ok ? answer.value : Object.keys(answer.refusal.fields ?? {});
+  };
+  expect(fieldsOf({ choice: "", text: "", saidByName: " " })).toEqual(["choice", "saidByName"]);
+  expect(fieldsOf({ choice: "", text: "", saidByName: "Nora" })).toEqual(["choice"]);
+  expect(fieldsOf({ choice: insistChoice, text: "", saidByName: "" })).toEqual(["saidByName"]);
+  expect(fieldsOf({ choice: insistChoice, text: "", saidByName: " Nora " })).toEqual({ saidByName: "Nora" });
+  const answered = { ...asked, isAnswered: true };
+  expect(fieldsOf({ choice: "", text: "", saidByName: "" }, answered)).toEqual([]);
 });

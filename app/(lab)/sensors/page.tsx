@@ -60,7 +60,8 @@ export default async function SensorsPage({ searchParams }: Props) {
           ))}
           <TextField
             name="find"
-            label="Serial begins or ends with, or tag begins with"
+            label="Part of the serial, or beginning of the tag"
+            hint="One or two characters: the serial’s beginning or end."
             type="search"
             defaultValue={find ?? ""}
             optional
@@ -90,7 +91,13 @@ export default async function SensorsPage({ searchParams }: Props) {
           },
         }))}
         empty={
-          <EmptyState title={find ? `No sensor here begins or ends with “${find}”` : "No sensors here"}>
+          <EmptyState
+            title={
+              find
+                ? `No sensor here has “${find}” in its serial or at the beginning of its tag`
+                : "No sensors here"
+            }
+          >
             Sensors appear here once they are taken in for an accepted order. Open the order, then Take
             sensors in.
           </EmptyState>

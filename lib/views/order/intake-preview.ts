@@ -10,6 +10,7 @@ import { failedChecks } from "@/lib/domain/intake/findings";
 import { groupByLine } from "@/lib/domain/intake/group-by-line";
 import { sharedAndOwn } from "@/lib/domain/intake/preview";
 import { countedSensors } from "@/lib/domain/order/counted-sensors";
+import type { RollsOfOrder } from "@/lib/domain/order/decide-roll-ends";
 import { onlyOneEnd } from "@/lib/domain/order/roll-ends";
 import type { Order } from "@/lib/domain/order/types";
 import { Refused } from "@/lib/domain/refusal";
@@ -33,6 +34,22 @@ const demandRoom = (order: Order, groups: ReturnType<typeof groupByLine>): void 
   if (problems.length > 0) throw new Refused(listRefusal(problems));
 };
 
+type Listed = ReturnType<typeof groupByLine>[number]["sensors"];
+
+/** As the order asks for the other end afterwards: what a provider measures stands as an end, and waits for none. */
+const oneEndIn = (order: Order, sensors: Listed, { ruleSet, pieces }: RollsOfOrder): readonly string[] => {
+  if (ruleSet === "none") return [];
+  const away = order.lines.filter(({ marks }) => marks.providerId !== null).map(({ position }) => position);
+  const isAway = ({ position }: Listed[number]) => away.includes(position);
+  return onlyOneEnd(
+    sensors.filter((sensor) => !isAway(sensor)).map(({ build }) => build),
+    [
+      ...sensors.filter(isAway).map(({ build }) => build),
+      ...pieces.filter(({ standing }) => standing !== "gone"),
+    ],
+  );
+};
+
 /** What a list would take in: how many for which line, what they share, what differs, what is outside the limits. Nothing is stored. */
 export const intakePreviewView = (actor: Actor, { number, position, bytes }: Asked) =>
   answer(actor, "sensor.receive", async (tx) => {
@@ -42,20 +59,13 @@ export const intakePreviewView = (actor: Actor, { number, position, bytes }: Ask
     const groups = groupByLine(read.sensors);
     demandRoom(order, groups);
     const known = await sensorsStillHere(tx, order);
-    const rolls = await loadRolls(tx, order);
-    const isRolled = order.ruleSet !== "none";
     const { policy } = await loadIntakePolicy(tx);
     return {
       format: read.format,
       sha256: hex(sha256(bytes)),
       count: read.sensors.length,
       /** Under a rule set: rolls of which one end alone would be here. */
-      oneEnd: isRolled
-        ? onlyOneEnd(
-            read.sensors.map(({ build }) => build),
-            rolls.pieces.filter(({ standing }) => standing !== "gone"),
-          )
-        : [],
+      oneEnd: oneEndIn(order, read.sensors, await loadRolls(tx, order)),
       groups: groups.map(({ position: at, sensors }) => {
         const line = order.lines.find((each) => each.position === at)!;
         const { shared, own } = sharedAndOwn(sensors);

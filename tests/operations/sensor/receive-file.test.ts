@@ -65,6 +65,16 @@ describe("a list of two hundred", () => {
       outside: [expect.stringContaining("expected 5.09 Ω ± 20 %")],
     });
     expect((await kept(number)).sensors).toHaveLength(0);
+    const ends = csv(
+      "serial,type,lot,roll,end\nE-1,K,L1,1,first\nE-2,K,L1,1,first\nE-3,K,L1,2,first\nE-4,K,L1,2,second\n",
+    );
+    const oneEnd = async () => (await intakePreviewView(desk.frontDesk, { ...asked, bytes: ends })).oneEnd;
+    expect(await oneEnd()).toEqual([]);
+    const ruled = (ruleSet: string) =>
+      inLaboratory((tx) => tx.order.update({ where: { number }, data: { ruleSet } }));
+    await ruled("audited-heat-treatment");
+    expect(await oneEnd()).toEqual(["lot L1, roll 1: only its first end"]);
+    await ruled("none");
     const { tags, deviating } = await receive(number, bytes);
     expect(tags).toHaveLength(200);
     expect(deviating).toEqual([tags[7]]);

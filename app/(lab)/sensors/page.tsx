@@ -61,7 +61,6 @@ export default async function SensorsPage({ searchParams }: Props) {
           <TextField
             name="find"
             label="Part of the serial, or beginning of the tag"
-            hint="One or two characters: the serial’s beginning or end."
             type="search"
             defaultValue={find ?? ""}
             optional
@@ -98,6 +97,9 @@ export default async function SensorsPage({ searchParams }: Props) {
                 : "No sensors here"
             }
           >
+            {find && find.length < 3
+              ? "One or two characters are looked for at the serial’s beginning and end alone. "
+              : ""}
             Sensors appear here once they are taken in for an accepted order. Open the order, then Take
             sensors in.
           </EmptyState>

@@ -91,7 +91,7 @@ async function journeys(
   const program = inCheckout("node_modules", "@playwright", "test", "cli.js");
   const { code } = await run(program, ["test", "-c", "e2e/playwright.config.ts", ...filters], {
     show: true,
-    minutes: 18,
+    minutes: 30,
     environment: { ...environment, PLAYWRIGHT_JSON_OUTPUT_FILE: file, ...(part ? { E2E_PART: part } : {}) },
   });
   return countPlaywright(readReport(file), code, part ? `${name}, ${part}` : name);

@@ -57,7 +57,7 @@ async function tested(
     {
       // In the background its dots would run through what the journeys say.
       show: !options.inBackground,
-      minutes: 18,
+      minutes: 30,
       ...options,
     },
   );

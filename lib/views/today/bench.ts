@@ -1,4 +1,5 @@
 import type { Tx } from "@/lib/data/in-scope";
+import { loadReports } from "@/lib/data/provider/report-store";
 import { firstSensors } from "@/lib/data/sql/first-sensors";
 import { furnaceWork } from "@/lib/data/sql/furnace-work";
 import { gateProblems } from "@/lib/data/sql/gate-problems";
@@ -27,8 +28,23 @@ export const sensorsToLoad = (tx: Tx, today: string): Promise<Waiting> =>
   sensorsThat(tx, { query: { only: "load" }, today });
 
 /** Subcontracted: sent there or still to be sent, until its certificate counts. */
-export const sensorsForProviders = (tx: Tx, today: string): Promise<Waiting> =>
-  sensorsThat(tx, { query: { only: "provider" }, today }, "#provider");
+export const sensorsForProviders = async (tx: Tx, today: string): Promise<Waiting> => {
+  const waiting = await sensorsThat(tx, { query: { only: "provider" }, today }, "#provider");
+  const reports = await loadReports(
+    tx,
+    waiting.items.map(({ key }) => key),
+  );
+  const isRejected = (id: string) =>
+    reports.findLast(({ sensorId }) => sensorId === id)?.standing === "rejected";
+  return {
+    ...waiting,
+    items: waiting.items.map((item) =>
+      isRejected(item.key)
+        ? { ...item, detail: `${item.detail}; its record was rejected, to be recorded again` }
+        : item,
+    ),
+  };
+};
 
 /** Of all sensors, those handed back too: a correction may come later. */
 export const providersToCheck = (tx: Tx, today: string): Promise<Waiting> =>

@@ -106,6 +106,9 @@ describe("what an external provider measured", () => {
     expect((await sensorView(desk.frontDesk, tag)).next).toMatch(
       /X-77 was rejected \(600 °C reads \+0\.50\)/,
     );
+    expect((await waitingFor(desk.frontDesk, "provider"))?.items[0]?.detail).toMatch(
+      /rejected, to be recorded again$/,
+    );
     const correction = "the sign was wrong";
     const { id } = await record({ correction });
     expect((await refusalOf(record({ correction }))).code).toBe("wrong-state");

@@ -13,7 +13,7 @@ import { reviewedContent } from "@/lib/data/review/reviewed-content";
 import { loadRollsOf } from "@/lib/data/roll/load-rolls";
 import { sha256 } from "@/lib/data/sha256";
 import { contentHash } from "@/lib/domain/certificate/content-hash";
-import { decideNotHeld } from "@/lib/domain/hold/decide-not-held";
+import type { StandingHold } from "@/lib/domain/hold/decide-not-held";
 import { decideRollEnds } from "@/lib/domain/order/decide-roll-ends";
 import { readLineOptions } from "@/lib/domain/order/options";
 import { decideNotInDoubt, type InDoubt } from "@/lib/domain/review/decide-not-in-doubt";
@@ -35,14 +35,21 @@ const certificateOf = ({ certificates }: Review, id: string) => {
   return first ? { number: first.number, standing: first.standing } : null;
 };
 
+/** In few words, where it is settled: the hold's own reason stands on that page. */
+const holdLine = ({ tag, isToBeReturned, nonconformity }: StandingHold) => {
+  if (isToBeReturned) return { words: "Goes back unmeasured, see", name: tag, href: `/sensors/${tag}#holds` };
+  return nonconformity
+    ? { words: "On hold, see", name: nonconformity, href: `/quality/${nonconformity}` }
+    : { words: "On hold, see", name: tag, href: `/sensors/${tag}#holds` };
+};
+
 const sensorOf = async (tx: Tx, review: Review, duty: Duty, sensor: Review["sensors"][number]) => {
   const { line } = sensor;
   const isPerLot = readLineOptions(line.options).report === "per-lot";
   const composed = await reviewedContent(tx, review, [sensor.id]);
   const ends = isPerLot ? null : decideRollEnds(await loadRollsOf(tx, line.order), [sensor.id], "per-sensor");
-  const obstacles = [decideNotHeld(await holdsOf(tx, [sensor.id]), "signed off"), composed, ends].flatMap(
-    (one) => (one && !one.ok ? [one.refusal.message] : []),
-  );
+  const holds = (await holdsOf(tx, [sensor.id])).map(holdLine);
+  const obstacles = [composed, ends].flatMap((one) => (one && !one.ok ? [one.refusal.message] : []));
   const hash = composed.ok ? hex(contentHash(composed.value.content, sha256)) : null;
   const left = leftReview(review, sensor.id) ?? null;
   const results = review.evaluation?.results.filter(({ sensorId }) => sensorId === sensor.id) ?? [];
@@ -57,13 +64,15 @@ const sensorOf = async (tx: Tx, review: Review, duty: Duty, sensor: Review["sens
     /** Hash of what its own certificate would say; null where there is none, or it stands on its lot's. */
     draftHash: isPerLot ? null : hash,
     /** The same where it can be signed: sent back at sign-off. */
-    reviewedHash: isPerLot || obstacles.length > 0 ? null : hash,
+    reviewedHash: isPerLot || obstacles.length + holds.length > 0 ? null : hash,
     /** What a repeat has found, for the signatory. */
     findings: composed.ok ? composed.value.bundle.findings : [],
     left: left ? { results: left.decision as "kept" | "put-back", reason: left.reason } : null,
     lineId: sensor.line.id,
     isPerLot,
-    /** Why no certificate can be signed for it, with the remedy; empty where one can. */
+    /** What keeps it from being signed until it ends elsewhere. */
+    holds: holds.filter(({ name }, at) => holds.findIndex((one) => one.name === name) === at),
+    /** Why no certificate can be signed for it beside that, with the remedy; empty where one can. */
     obstacle: obstacles.join(" "),
     /** What its certificate will state as deviations from the method. */
     deviations: composed.ok ? composed.value.content.deviations : [],
@@ -159,7 +168,13 @@ export const reviewRunView = (actor: Actor, number: string) =>
       lots: await reviewLots(
         tx,
         review,
-        sensors.map((one) => ({ ...one, isDone: one.certificate !== null || one.left !== null })),
+        sensors.map((one) => ({
+          ...one,
+          isDone: one.certificate !== null || one.left !== null,
+          obstacle: [...one.holds.map(({ name, words }) => `${words} ${name}.`), one.obstacle]
+            .join(" ")
+            .trim(),
+        })),
       ),
       decisions: review.decisions.map((decision) => ({
         key: String(decision.id),

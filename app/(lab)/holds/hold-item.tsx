@@ -8,7 +8,7 @@ import { answerWayLabels } from "@/lib/domain/question/labels";
 import type { HoldView } from "@/lib/views/hold/holds";
 import { DisposeForm } from "../storage/dispose-form";
 import { AskForm, DeskAnswerForm } from "./hold-forms";
-import { ReleaseForm } from "./release-form";
+import { outcomesOf, ReleaseForm } from "./release-form";
 
 type Props = {
   readonly hold: HoldView;
@@ -63,8 +63,20 @@ const NextStep = ({ hold, mayPlace, mayRelease }: Omit<Props, "mayDispose">) => 
           <AskForm holdId={hold.id} />
         </Disclosure>
       ) : null}
-      {!open && mayRelease ? (
-        <Disclosure summary="End the hold">
+      {hold.nonconformity ? (
+        <p>
+          The work resumes on the page of{" "}
+          <Link href={`/quality/${hold.nonconformity}`}>{hold.nonconformity}</Link>, by “Authorise that the
+          work resumes”; this hold ends with it.
+        </p>
+      ) : null}
+      {hold.isInReview ? (
+        <p className="quiet">
+          Measured, and waiting in review: it does not go back unmeasured unless the review lets it go first.
+        </p>
+      ) : null}
+      {!open && mayRelease && outcomesOf(hold).length > 0 ? (
+        <Disclosure summary={hold.nonconformity ? "Return it unmeasured instead" : "End the hold"}>
           <ReleaseForm hold={hold} />
         </Disclosure>
       ) : null}

@@ -12,10 +12,17 @@ import { releaseHoldAction } from "./actions";
 
 type Answer = NonNullable<HoldView["questions"][number]["answer"]>;
 
-const outcomesOf = (hold: HoldView): readonly HoldOutcome[] =>
-  holdOutcomes.filter((outcome) =>
-    hold.nonconformity ? outcome === "return-unmeasured" : outcome !== "go-on" || !hold.isInsisted,
-  );
+/** What is offered: nothing measured goes back as unmeasured, and nonconforming work resumes on its own page. */
+export const outcomesOf = (hold: HoldView): readonly HoldOutcome[] =>
+  holdOutcomes.filter((outcome) => {
+    if (outcome === "return-unmeasured") return !hold.isInReview;
+    return hold.nonconformity === null && (outcome !== "go-on" || !hold.isInsisted);
+  });
+
+const hintOf = (outcome: HoldOutcome) =>
+  outcome === "return-unmeasured"
+    ? { hint: "No certificate is made of it. Its customer reads: not measured, goes back to you." }
+    : {};
 
 const whyOf = (answer: Answer | undefined): string =>
   [answer?.choice, answer?.text].filter(Boolean).join(". ");
@@ -25,7 +32,7 @@ export function ReleaseForm({ hold }: { readonly hold: HoldView }) {
   const answered = hold.questions.findLast(({ answer }) => answer !== null)?.answer ?? undefined;
   const outcomes = outcomesOf(hold);
   const choice = answered?.choice ?? "";
-  const proposed = proposeOutcome(outcomes, answered);
+  const proposed = hold.nonconformity ? null : proposeOutcome(outcomes, answered);
   return (
     <ActionForm action={releaseHoldAction} label="End the hold">
       <input type="hidden" name="holdId" value={hold.id} />
@@ -33,7 +40,7 @@ export function ReleaseForm({ hold }: { readonly hold: HoldView }) {
         name="outcome"
         legend="How it goes on"
         {...(proposed === null ? {} : { defaultValue: proposed })}
-        choices={outcomes.map((value) => ({ value, label: holdOutcomeLabels[value] }))}
+        choices={outcomes.map((value) => ({ value, label: holdOutcomeLabels[value], ...hintOf(value) }))}
       />
       {isDisposalAsked(answered) ? (
         <p className="quiet">

@@ -19,6 +19,10 @@ export const holdsOf = async (tx: Tx, sensorIds: readonly string[]): Promise<rea
     where: { holdId: { in: holds.map(({ id }) => id) } },
     select: { holdId: true, outcome: true },
   });
+  const stories = await tx.nonconformity.findMany({
+    where: { id: { in: holds.flatMap(({ nonconformityId }) => nonconformityId ?? []) } },
+    select: { id: true, number: true },
+  });
   const outcomes = new Map(releases.map(({ holdId, outcome }) => [holdId, outcome]));
   const standing = holds.filter(({ id }) => [undefined, "return-unmeasured"].includes(outcomes.get(id)));
   return sensors.flatMap((sensor) =>
@@ -32,6 +36,7 @@ export const holdsOf = async (tx: Tx, sensorIds: readonly string[]): Promise<rea
         reason: hold.reason,
         isOfOrder: hold.sensorId === null,
         isToBeReturned: outcomes.has(hold.id),
+        nonconformity: stories.find(({ id }) => id === hold.nonconformityId)?.number ?? null,
       })),
   );
 };

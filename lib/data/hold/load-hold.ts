@@ -35,6 +35,7 @@ export const loadHoldToEnd = async (tx: Tx, id: string) => {
     hasOpenQuestion: answers.length < questions.length,
     isInsisted: answers.some(({ insists }) => insists),
     isIssued: sensors.length > 0 && sensors.every(({ state }) => state === "issued" || state === "collected"),
+    inReview: sensors.flatMap(({ state, tag }) => (state === "in-review" ? [tag] : [])),
     isOfSensor: hold.sensorId !== null,
     isOrderInWork: order.state === "accepted",
     nonconformity: nonconformity?.number ?? null,

@@ -9,6 +9,21 @@ export type StandingHold = {
   /** It stands on the whole order. */
   readonly isOfOrder: boolean;
   readonly isToBeReturned: boolean;
+  /** The nonconforming work it belongs to, by its number: only there the work resumes. */
+  readonly nonconformity: string | null;
+};
+
+const waysOn = (holds: readonly StandingHold[]): string => {
+  const open = holds.filter(({ isToBeReturned }) => !isToBeReturned);
+  const reports = [...new Set(open.flatMap(({ nonconformity }) => nonconformity ?? []))];
+  return [
+    ...(reports.length > 0
+      ? [`The work resumes on the page of ${reports.join(", ")}, once that is authorised there`]
+      : []),
+    ...(open.some(({ nonconformity }) => nonconformity === null)
+      ? ["Release the hold on the sensor's page"]
+      : []),
+  ].join(". ");
 };
 
 const sentence = (hold: StandingHold): string =>
@@ -28,7 +43,7 @@ export const decideNotHeld = (
   const words = tags.map((tag) => sentence(holds.find((hold) => hold.tag === tag)!)).join("; ");
   const remedy = holds.every(({ isToBeReturned }) => isToBeReturned)
     ? "Leave it out and hand it back."
-    : "Release the hold on the sensor's page, or leave the sensor out; the others can go on.";
+    : `${waysOn(holds)}, or leave the sensor out; the others can go on.`;
   return refuse(
     "rule",
     `${words}. It cannot be ${doing}, and nothing was stored. ${remedy}`,

@@ -13,6 +13,8 @@ export type HoldToEnd = {
   readonly isOfSensor: boolean;
   /** The order is accepted: sensors can still come for it. */
   readonly isOrderInWork: boolean;
+  /** Sensors it stands on that were measured and wait in review, by tag. */
+  readonly inReview: readonly string[];
   /** The nonconforming work it belongs to, by its number. */
   readonly nonconformity: string | null;
 };
@@ -49,6 +51,14 @@ export const decideRelease = (hold: HoldToEnd, end: End): Result<null> => {
     return refuse(
       "rule",
       `This hold belongs to ${hold.nonconformity}: the work resumes on its page, where that is authorised. Nothing was stored.`,
+    );
+  if (outcome === "return-unmeasured" && hold.inReview.length > 0)
+    return refuse(
+      "rule",
+      `${hold.inReview.join(", ")} was measured and waits in review: nothing measured goes back as unmeasured. Nothing was stored.`,
+      {
+        outcome: `Choose how it goes on${hold.nonconformity ? ` on the page of ${hold.nonconformity}` : ""}, or let it go in the review of its run first.`,
+      },
     );
   if (outcome === "go-on" && hold.isInsisted)
     return refuse("rule", "The customer insists, so the certificate has to say so. Nothing was stored.", {

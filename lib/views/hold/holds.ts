@@ -46,6 +46,10 @@ export const describeHolds = async (tx: Tx, rows: readonly HoldRow[]) => {
     where: { id: { in: rows.map(({ orderId }) => orderId) } },
     select: { id: true, number: true, customer: { select: { name: true } } },
   });
+  const inReview = await tx.sensor.findMany({
+    where: { state: "in-review", line: { orderId: { in: rows.map(({ orderId }) => orderId) } } },
+    select: { id: true, line: { select: { orderId: true } } },
+  });
   const stories = await tx.nonconformity.findMany({
     where: { id: { in: rows.flatMap(({ nonconformityId }) => nonconformityId ?? []) } },
     select: { id: true, number: true },
@@ -63,6 +67,10 @@ export const describeHolds = async (tx: Tx, rows: readonly HoldRow[]) => {
       tag: sensors.find(({ id }) => id === row.sensorId)?.tag ?? "",
       /** It stands on one sensor, and that lies here in no run. */
       isOnShelf: sensors.find(({ id }) => id === row.sensorId)?.state === "received",
+      /** Something it stands on was measured and waits in review: that does not go back unmeasured. */
+      isInReview: inReview.some(({ id, line }) =>
+        row.sensorId ? row.sensorId === id : row.orderId === line.orderId,
+      ),
       orderNumber: order?.number ?? "",
       customer: order?.customer.name ?? "",
       kind: row.kind as HoldKind,

@@ -3,7 +3,8 @@ import { numbersWords } from "@/lib/documents/authenticity/numbers/numbers-words
 
 const computed = {
   ...{ problems: [], differences: [], comparisons: [], unproved: [], readings: 7984 },
-  ...{ file: "sealed", engine: { printed: "1.0.0", here: "1.0.0" } },
+  file: "sealed",
+  engine: { printed: "1.0.0", here: "1.0.0" },
 } as const;
 
 describe("the words of numbers computed again", () => {

@@ -12,6 +12,7 @@ const standing: StandingHold = {
   reason: "bent",
   isOfOrder: false,
   isToBeReturned: false,
+  nonconformity: null,
 };
 const refusalOf = (result: Result<unknown>) => (result.ok ? null : result.refusal);
 
@@ -30,6 +31,11 @@ describe("what is on hold", () => {
   it("says that it stands on the order, or that the sensor goes back", () => {
     const order = refusalOf(decideNotHeld([{ ...standing, isOfOrder: true }], "signed off"));
     expect(order?.message).toContain("T-1 is on hold with its order O-1: bent");
+    const story = refusalOf(decideNotHeld([{ ...standing, nonconformity: "N-1" }], "signed off"));
+    expect(story?.message).toContain(
+      "The work resumes on the page of N-1, once that is authorised there, or",
+    );
+    expect(story?.message).not.toContain("Release");
     const back = refusalOf(decideNotHeld([{ ...standing, isToBeReturned: true }], "signed off"));
     expect(back?.message).toContain("goes back to the customer unmeasured (bent)");
     expect(back?.message).toContain("Leave it out and hand it back.");
@@ -68,6 +74,7 @@ describe("ending a hold", () => {
     isIssued: false,
     isOfSensor: true,
     isOrderInWork: true,
+    inReview: [],
     nonconformity: null,
   };
   const waits = { outcome: "return-unmeasured", disclaimer: "", awaitsAnother: true } as const;
@@ -94,6 +101,8 @@ describe("ending a hold", () => {
     [{}, { ...waits, outcome: "go-on" }, "rule", "awaitsAnother"],
     [{ isOfSensor: false }, waits, "rule", "awaitsAnother"],
     [{ isIssued: true }, waits, "rule", "awaitsAnother"],
+    [{ inReview: ["T-1"] }, { ...waits, awaitsAnother: false }, "rule", "outcome"],
+    [{ inReview: ["T-1"], nonconformity: "N-1" }, { ...waits, awaitsAnother: false }, "rule", "outcome"],
     [{ isOrderInWork: false }, waits, "rule", "awaitsAnother"],
   ] as const)("%j does not end with %j", (hold, release, code, field) => {
     const refusal = refusalOf(decideRelease({ ...open, ...hold }, { awaitsAnother: false, ...release }));

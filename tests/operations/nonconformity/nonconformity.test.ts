@@ -6,6 +6,7 @@ import type { Actor } from "@/lib/domain/staff/actor";
 import { signOff } from "@/lib/operations/certificate/sign-off";
 import { setEquipmentState } from "@/lib/operations/equipment/set-state";
 import { execute } from "@/lib/operations/execute";
+import { releaseHold } from "@/lib/operations/hold/release";
 import { closeNonconformity } from "@/lib/operations/nonconformity/close";
 import { complain } from "@/lib/operations/nonconformity/complain";
 import { enterNonconformity } from "@/lib/operations/nonconformity/enter";
@@ -15,6 +16,7 @@ import { reopenNonconformity } from "@/lib/operations/nonconformity/reopen";
 import { resumeWork } from "@/lib/operations/nonconformity/resume";
 import { stateEffect } from "@/lib/operations/nonconformity/state-effect";
 import { tellCustomers } from "@/lib/operations/nonconformity/tell-customers";
+import { sensorHoldsView } from "@/lib/views/hold/holds-on";
 import { nonconformitiesOnView } from "@/lib/views/nonconformity/on-subject";
 import { reviewQueueView } from "@/lib/views/review-queue";
 import { reviewRunView } from "@/lib/views/review-run";
@@ -137,6 +139,16 @@ describe("nonconforming work", () => {
     expect((await refusalOf(execute(holdWork, world.people.desk, await which(number), signClock))).code).toBe(
       "rule",
     );
+
+    const { tag } = built.sensors[0]!;
+    const { holds } = await sensorHoldsView(world.people.quality, tag);
+    expect(holds).toMatchObject([{ nonconformity: number, isInReview: true, release: null }]);
+    const back = { holdId: holds[0]!.id, outcome: "return-unmeasured", reason: "by mistake" } as const;
+    const refused = await refusalOf(execute(releaseHold, world.people.quality, back, signClock));
+    expect(refused.fields?.outcome).toContain(`on the page of ${number}`);
+    const [shown] = (await reviewRunView(world.people.signatory, built.run.number)).sensors;
+    expect(shown).toMatchObject({ reviewedHash: null, obstacle: "" });
+    expect(shown?.holds).toEqual([{ words: "On hold, see", name: number, href: `/quality/${number}` }]);
 
     const resume = async (actor: Actor) => execute(resumeWork, actor, await which(number), signClock);
     expect((await refusalOf(resume(world.people.quality))).code).toBe("rule");

@@ -22,7 +22,7 @@ const SensorContent = ({ review, sensor }: { readonly review: ReviewRunPage; rea
   if (sensor.certificate) return <CertificateName {...sensor.certificate} />;
   if (sensor.left) return <Left {...sensor.left} />;
   return (
-    <div className="lines">
+    <div className="lines wraps">
       {sensor.draftHash ? (
         <>
           <a href={`/api/review/${review.number}/${sensor.tag}/draft`} target="_blank" rel="noreferrer">
@@ -30,9 +30,14 @@ const SensorContent = ({ review, sensor }: { readonly review: ReviewRunPage; rea
           </a>
           <Hash value={sensor.draftHash} label="Content hash" />
         </>
-      ) : sensor.isPerLot && sensor.obstacle === "" ? (
+      ) : sensor.isPerLot && sensor.obstacle === "" && sensor.holds.length === 0 ? (
         <a href="#lots">On the lot’s certificate</a>
       ) : null}
+      {sensor.holds.map(({ href, name, words }) => (
+        <span key={name}>
+          <StateMark state="exception" label={words} tone="bad" /> <Link href={href}>{name}</Link>
+        </span>
+      ))}
       {[...sensor.findings, ...(sensor.obstacle === "" ? [] : [sensor.obstacle])].map((finding) => (
         <StateMark
           key={finding}

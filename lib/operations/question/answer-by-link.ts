@@ -4,6 +4,7 @@ import { loadLinkedQuestion } from "@/lib/data/question/load-question";
 import { decideLinkedAnswer } from "@/lib/domain/question/decide-answer";
 import { AnswerFields } from "@/lib/domain/question/schema";
 import { demand, Refused } from "@/lib/domain/refusal";
+import { optionalLine } from "@/lib/domain/typed-text";
 import { defineOperation } from "../operation";
 
 /** The customer answers by the link of the mail: whoever holds it, with the name they give. */
@@ -13,7 +14,7 @@ export const answerByLink = defineOperation({
   // The name is judged with the answer, so that both are told at once where both are missing.
   input: z.strictObject({
     token: z.string().min(1).max(200),
-    saidByName: z.string().max(4000).default(""),
+    saidByName: optionalLine(120),
     ...AnswerFields,
   }),
   perform: async ({ now, tx }, { token, ...said }) => {

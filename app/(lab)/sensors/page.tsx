@@ -1,12 +1,11 @@
 import Link from "next/link";
-import { Button } from "@/app/_ui/button";
 import { DataTable } from "@/app/_ui/data-table";
 import { EmptyState } from "@/app/_ui/empty-state";
+import { FindForm } from "@/app/_ui/find-form";
 import { LinkButton } from "@/app/_ui/link-button";
 import { Page } from "@/app/_ui/page";
 import { PageTurns } from "@/app/_ui/page-turns";
 import { StateMark } from "@/app/_ui/state-mark";
-import { TextField } from "@/app/_ui/text-field.client";
 import { TypeLetter } from "@/app/_ui/type-letter";
 import { isoDay } from "@/lib/domain/calibration/due";
 import { countText } from "@/lib/domain/list/page";
@@ -53,21 +52,13 @@ export default async function SensorsPage({ searchParams }: Props) {
         </>
       }
     >
-      <search>
-        <form action="/sensors" className="form-inline">
-          {Object.entries(kept).map(([name, value]) => (
-            <input key={name} type="hidden" name={name} value={value} />
-          ))}
-          <TextField
-            name="find"
-            label="Part of the serial, or beginning of the tag"
-            type="search"
-            defaultValue={find ?? ""}
-            optional
-          />
-          <Button type="submit">Find</Button>
-        </form>
-      </search>
+      <FindForm
+        path="/sensors"
+        name="find"
+        label="Part of the serial, or beginning of the tag"
+        value={find ?? ""}
+        kept={kept}
+      />
       <SensorFilters query={query} list={list} />
       <DataTable
         caption={`Sensors: ${sensorFilterLabels[list.filter].toLowerCase()}`}

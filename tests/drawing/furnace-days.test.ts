@@ -115,7 +115,7 @@ it("names the days, greys Saturday and Sunday, and marks now", () => {
 it("shows what is hot from when it began, never after now, and says which reservation it overlaps", () => {
   const at = (hour: string) => Date.parse(`2026-03-04T${hour}:00Z`);
   const hours = { furnaceId: "f", startsAt: at("13:00"), endsAt: at("20:00") };
-  const slot = { order: "O-1", customer: "Oakes", furnaceId: "f", note: "", ...hours, endsAt: at("15:00") };
+  const slot = { order: "O-1", customer: "Oakes", note: "", ...hours, endsAt: at("15:00") };
   const later = { ...slot, order: "O-2", startsAt: at("20:00"), endsAt: at("23:00") };
   const barsOf = (hotBy: Date | null) => {
     const work = { kind: "characterisation", id: "c", number: "CH-1", furnaceId: "f", isMeasuring: true };

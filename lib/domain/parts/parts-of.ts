@@ -148,7 +148,10 @@ export const partsOf = (sensors: readonly SensorFacts[]): readonly SensorParts[]
           ({ celsius }): Part =>
             facts.external ? externalPart(facts.external, celsius) : partAt(facts, set, celsius),
         )
-        .map((part) => (part.state === "waiting" && isOver(facts) ? { ...part, state: "not-to-be" } : part)),
+        .map(
+          (part): Part =>
+            part.state === "waiting" && isOver(facts) ? { ...part, state: "not-to-be" } : part,
+        ),
     }));
     return { tag: facts.tag, serial: facts.serial, rows, next: nextOf(facts, rows) };
   });

@@ -2,19 +2,23 @@ import { loadStandings } from "@/lib/data/certificate/standing";
 import { type AsideSensors, asideSensors } from "@/lib/data/hold/aside-sensors";
 import type { Tx } from "@/lib/data/in-scope";
 import { certificatesOfSensors } from "@/lib/data/parts/certificates-of-sensors";
+import { loadAnsweredQuestions } from "@/lib/data/portal/answered-questions";
 import { loadOpenQuestions } from "@/lib/data/portal/open-questions";
 import { countedReports, type ProviderReport } from "@/lib/data/provider/report-store";
+import { orderAsideCounts } from "@/lib/data/sql/order-aside-counts";
 import { orderSensorStates } from "@/lib/data/sql/order-sensor-states";
 import type { Standing } from "@/lib/domain/certificate/standing";
 import { besideAnchor, cutPage, portalPageSize, turnOf } from "@/lib/domain/list/page";
 import { cancellationIn } from "@/lib/domain/order/cancellation";
-import { orderProgress } from "@/lib/domain/order/progress";
-import { tolerancePhrase } from "@/lib/domain/order/tolerance-phrase";
+import { plainAside } from "@/lib/domain/order/plain-where";
+import { awaitedInstead, orderProgress, type ProgressAside } from "@/lib/domain/order/progress";
 import { isOrderState } from "@/lib/domain/order/transitions";
 import { isSensorState } from "@/lib/domain/sensor/transitions";
 import type { Actor } from "@/lib/domain/staff/actor";
 import { may } from "@/lib/domain/staff/permissions";
 import { externalOf, whereOf } from "./portal/external-result";
+import { orderedLines } from "./portal/ordered-lines";
+import { saidOfOrder } from "./portal/said-of-order";
 import { answer, found } from "./view";
 
 const include = {
@@ -34,7 +38,12 @@ const loadOrders = (tx: Tx, where: { readonly number?: string }) =>
 
 type Summed = Pick<Row, "number" | "purchaseOrder" | "recordedAt" | "state" | "promisedOn">;
 
-const summaryOf = (row: Summed, quantity: number, sensorStates: readonly string[]) => {
+const summaryOf = (
+  row: Summed,
+  quantity: number,
+  sensorStates: readonly string[],
+  aside: ProgressAside = {},
+) => {
   const states = sensorStates.filter(isSensorState);
   return {
     number: row.number,
@@ -43,10 +52,10 @@ const summaryOf = (row: Summed, quantity: number, sensorStates: readonly string[
     isOpen: row.state !== "completed" && row.state !== "cancelled",
     /** Asked for in the portal, and not looked at yet. */
     isAskedFor: row.state === "requested",
-    promisedOn: row.promisedOn?.toISOString().slice(0, 10) ?? null,
+    promisedOn: row.state === "cancelled" ? null : (row.promisedOn?.toISOString().slice(0, 10) ?? null),
     quantity,
     certified: states.filter((state) => state === "issued" || state === "collected").length,
-    progress: orderProgress(isOrderState(row.state) ? row.state : "recorded", quantity, states),
+    progress: orderProgress(isOrderState(row.state) ? row.state : "recorded", quantity, states, aside),
   };
 };
 
@@ -61,6 +70,17 @@ const summed = {
 
 type Asked = { readonly onlyOpen?: boolean; readonly after?: string; readonly before?: string };
 
+/** Until its sensors are back, a cancelled order too. */
+const underWay = {
+  OR: [
+    { state: { notIn: ["completed", "cancelled"] } },
+    {
+      state: "cancelled",
+      lines: { some: { sensors: { some: { state: { not: "collected" } } } } },
+    },
+  ],
+};
+
 /** A customer's own orders, the newest first, a page of them, with how far each is. */
 export const portalOrdersView = (actor: Actor, asked: Asked = {}) =>
   answer(actor, "portal.read", async (tx) => {
@@ -68,35 +88,35 @@ export const portalOrdersView = (actor: Actor, asked: Asked = {}) =>
     const rows = await tx.order.findMany({
       where: {
         ...besideAnchor(turn),
-        ...(asked.onlyOpen ? { state: { notIn: ["completed", "cancelled"] } } : {}),
+        ...(asked.onlyOpen ? underWay : {}),
       },
       select: summed,
       orderBy: { number: turn.kind === "before" ? "asc" : "desc" },
       take: portalPageSize + 1,
     });
     const page = cutPage(rows, turn, ({ number }) => number, portalPageSize);
-    const sensors = await orderSensorStates(
-      tx,
-      page.rows.map(({ id }) => id),
-    );
+    const ids = page.rows.map(({ id }) => id);
+    const sensors = await orderSensorStates(tx, ids);
+    const asides = await orderAsideCounts(tx, ids);
     return {
       orders: page.rows.map((row) => {
         const { quantity, states } = sensors.get(row.id) ?? { quantity: 0, states: [] };
-        return summaryOf(row, quantity, states);
+        return summaryOf(row, quantity, states, asides.get(row.id));
       }),
       next: page.next,
       previous: page.previous,
     };
   });
 
-const wholeSummaryOf = (row: Row) =>
-  summaryOf(
-    row,
-    row.lines.reduce((sum, line) => sum + line.quantity, 0),
-    row.lines.flatMap((line) => line.sensors.map(({ state }) => state)),
-  );
+const quantityOf = (row: Row) => row.lines.reduce((sum, line) => sum + line.quantity, 0);
+const statesOf = (row: Row) => row.lines.flatMap((line) => line.sensors.map(({ state }) => state));
+
+const wholeSummaryOf = (row: Row, aside: ProgressAside) =>
+  summaryOf(row, quantityOf(row), statesOf(row), aside);
 
 type Shown = {
+  readonly orderState: string;
+  readonly isAwaited: boolean;
   readonly isSubcontracted: boolean;
   readonly report: ProviderReport | undefined;
   readonly aside: AsideSensors;
@@ -110,17 +130,20 @@ const sensorOf = (
     readonly token: string;
     readonly standing: Standing;
   }[],
-  { aside, isSubcontracted, report }: Shown,
+  { aside, isAwaited, isSubcontracted, orderState, report }: Shown,
 ) => ({
   tag: sensor.tag,
   serial: sensor.serial,
   typeLetter: sensor.typeLetter,
   state: sensor.state,
-  where: aside.held.has(sensor.id)
-    ? "Stands still until something is settled"
-    : aside.goingBack.has(sensor.id)
-      ? "Not measured, goes back to you"
-      : whereOf(sensor.state, isSubcontracted),
+  where:
+    plainAside(orderState, {
+      state: sensor.state,
+      isHeld: aside.held.has(sensor.id),
+      isGoingBack: aside.goingBack.has(sensor.id),
+      isReplaced: aside.replaced.has(sensor.id),
+      isAwaited,
+    }) ?? whereOf(sensor.state, isSubcontracted),
   external: externalOf(report),
   /** What was found when it came: empty where it came as described. */
   remark: sensor.intake?.condition === "deviates" ? sensor.intake.conditionNote : "",
@@ -130,18 +153,6 @@ const sensorOf = (
       ...{ number, standing, token },
       href: `/api/certificates/${token}`,
     })),
-});
-
-const lineOf = (line: Row["lines"][number]) => ({
-  position: line.position,
-  typeLetter: line.typeLetter,
-  construction: line.construction,
-  quantity: line.quantity,
-  setpoints:
-    line.setpoints.length > 0
-      ? `${line.setpoints.map(({ typed }) => typed).join(", ")} °${line.temperatureUnit}`
-      : "temperatures we propose",
-  tolerance: tolerancePhrase(line),
 });
 
 /** As far as the order is: what another sensor is awaited for takes no place in it. */
@@ -154,32 +165,20 @@ const withoutReplaced = (row: Row, { replaced }: AsideSensors): Row => ({
 });
 
 /** "20 ordered, 18 have come, 3 certified, 1 stands still": an order is done in parts, and this says how far. */
-const countsOf = (row: Row, { held }: AsideSensors): string => {
-  const { quantity, certified } = wholeSummaryOf(row);
+const countsOf = (row: Row, { held }: AsideSensors, awaited: number): string => {
+  const { quantity, certified } = wholeSummaryOf(row, {});
   const come = row.lines.reduce((sum, line) => sum + line.sensors.length, 0);
   return [
     `${quantity} ordered`,
     `${come} ${come === 1 ? "has" : "have"} come`,
+    awaited > 0 ? `${awaited} awaited in the place of what is not measured` : "",
     certified > 0 ? `${certified} certified` : "",
-    held.size > 0 ? `${held.size} ${held.size === 1 ? "stands" : "stand"} still` : "",
+    held.size > 0 && row.state !== "cancelled"
+      ? `${held.size} ${held.size === 1 ? "stands" : "stand"} still`
+      : "",
   ]
     .filter(Boolean)
     .join(", ");
-};
-
-/** What was said, and who said it: the laboratory as a whole, or whoever it was of the customer's own people. */
-const notesOf = async (tx: Tx, orderId: string) => {
-  const notes = await tx.orderNote.findMany({ where: { orderId }, orderBy: { id: "asc" } });
-  const ids = notes.flatMap(({ kind, saidById }) => (kind === "from-customer" && saidById ? [saidById] : []));
-  const people = await tx.person.findMany({
-    where: { id: { in: ids }, customerId: { not: null } },
-    select: { id: true, name: true },
-  });
-  return notes.map(({ kind, text, saidAt, saidById, saidByName }) => {
-    const name = people.find(({ id }) => id === saidById)?.name ?? saidByName;
-    const theirs = name === "" ? "you" : `you, ${name}`;
-    return { text, who: kind === "from-customer" ? theirs : "we", at: saidAt.toISOString() };
-  });
 };
 
 /** One order of the customer; another's number is simply not there. */
@@ -197,20 +196,40 @@ export const portalOrderView = (actor: Actor, number: string) =>
     const shown = certificates.map((one) => ({ ...one, standing: standingOf(one) }));
     const aside = await asideSensors(tx, [row.id], sensors);
     const counted = withoutReplaced(row, aside);
-    const notes = await notesOf(tx, row.id);
+    const notes = await saidOfOrder(tx, row.id);
+    const questions = await loadOpenQuestions(tx, { orderId: row.id });
+    const counts: ProgressAside = {
+      ...(await orderAsideCounts(tx, [row.id])).get(row.id),
+      replacedSerials: sensors.filter(({ id }) => aside.replaced.has(id)).map(({ serial }) => serial),
+      isAsked: questions.length > 0,
+    };
+    const isOver = row.state === "cancelled" || row.state === "completed";
+    const awaited = isOver
+      ? 0
+      : awaitedInstead(quantityOf(row), statesOf(counted).filter(isSensorState), counts);
+    const isAwaited = awaited > 0 && awaited === aside.replaced.size;
+    const change = await tx.orderChange.findFirst({
+      where: { orderId: row.id },
+      select: { changedAt: true },
+      orderBy: { sequence: "desc" },
+    });
     const reports = await countedReports(tx, ids);
     return {
-      ...wholeSummaryOf(counted),
-      counts: countsOf(counted, aside),
-      lines: row.lines.map(lineOf),
+      ...wholeSummaryOf(counted, counts),
+      counts: countsOf(counted, aside, awaited),
+      /** The day of its last change; null: it stands as it was accepted. */
+      changedOn: change?.changedAt.toISOString().slice(0, 10) ?? null,
+      lines: orderedLines(row),
       sensors: row.lines.flatMap((line) =>
         line.sensors.map((sensor) =>
           sensorOf(sensor, shown, {
             ...{ aside, report: reports.get(sensor.id), isSubcontracted: line.providerId !== null },
+            ...{ isAwaited, orderState: row.state },
           }),
         ),
       ),
-      questions: (await loadOpenQuestions(tx, { orderId: row.id })).map(({ id, text, choices, serial }) => ({
+      answered: await loadAnsweredQuestions(tx, row.id),
+      questions: questions.map(({ id, text, choices, serial }) => ({
         ...{ id, text, choices, serial },
       })),
       notes,

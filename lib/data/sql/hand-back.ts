@@ -5,7 +5,7 @@ const holdsOnIt = Prisma.sql`order_line hl
   JOIN hold h ON h.order_id = hl.order_id AND (h.sensor_id IS NULL OR h.sensor_id = s.id)
   LEFT JOIN hold_release r ON r.hold_id = h.id WHERE hl.id = s.order_line_id`;
 
-const isHeld = Prisma.sql`EXISTS (SELECT FROM ${holdsOnIt} AND r.id IS NULL)`;
+export const isHeld = Prisma.sql`EXISTS (SELECT FROM ${holdsOnIt} AND r.id IS NULL)`;
 /** A hold on `s` ended so that it goes back unmeasured: it is never loaded again. */
 export const goesBack = Prisma.sql`EXISTS (SELECT FROM ${holdsOnIt} AND r.outcome = 'return-unmeasured')`;
 const orderIsCancelled = Prisma.sql`EXISTS (SELECT FROM order_line ol JOIN customer_order oo ON oo.id = ol.order_id

@@ -8,6 +8,23 @@ export type ProgressStep = {
 };
 export type OrderProgress = { readonly steps: readonly ProgressStep[]; readonly next: string };
 
+/** Sensors with which the work does not go on; left out: none. All but `replaced` and `replacedHere` count towards the order. */
+export type ProgressAside = {
+  /** They stand still until something is settled. */
+  readonly held?: number;
+  /** They are here and go back unmeasured. */
+  readonly goingBack?: number;
+  /** They went back unmeasured. */
+  readonly goneUnmeasured?: number;
+  /** Another is awaited, or came, in the place of so many; and so many of these are still here. */
+  readonly replaced?: number;
+  readonly replacedHere?: number;
+  /** The serial numbers of the replaced, where they may be named. */
+  readonly replacedSerials?: readonly string[];
+  /** A question waits for the customer's answer. */
+  readonly isAsked?: boolean;
+};
+
 const reached = {
   received: 1,
   loaded: 1,
@@ -29,25 +46,100 @@ const awaited = [
   "Collect your sensors, or wait for their delivery. The certificates are here already.",
 ] as const;
 
-/** The slowest sensor decides how far the order is. */
+/** What came of it before it ended, that it ended, and whether what is here went back. */
+const cancelledProgress = (states: readonly SensorState[], aside: ProgressAside): OrderProgress => {
+  const came = states.length + (aside.replaced ?? 0);
+  const here = states.filter((state) => state !== "collected").length + (aside.replacedHere ?? 0);
+  const cancelled = { label: "Cancelled", state: "stopped" } as const;
+  const ordered = { label: labels[0], state: "done" } as const;
+  if (came === 0) return { steps: [ordered, cancelled], next: "This order was cancelled." };
+  return {
+    steps: [
+      ordered,
+      { label: labels[1], state: "done" },
+      cancelled,
+      { label: labels[4], state: here > 0 ? "now" : "done" },
+    ],
+    next:
+      here > 0
+        ? `This order was cancelled. ${here === 1 ? "1 sensor of yours is still here and goes" : `${here} sensors of yours are still here and go`} back to you.`
+        : "This order was cancelled. Your sensors are back with you.",
+  };
+};
+
+/** How many sensors are awaited in the place of others. */
+export const awaitedInstead = (
+  quantity: number,
+  states: readonly SensorState[],
+  { replaced = 0 }: ProgressAside,
+): number => Math.min(Math.max(0, quantity - states.length), replaced);
+
+/** What the customer is asked to send, where some of it takes the place of what is not measured. */
+const sendText = (missing: number, instead: number, serials: readonly string[]): string => {
+  const place =
+    serials.length === instead
+      ? serials.join(", ")
+      : instead === 1
+        ? "the one that is not measured"
+        : "those that are not measured";
+  const others = instead === 1 ? "another sensor" : `${instead} other sensors`;
+  return missing === instead
+    ? `We wait for ${others} in the place of ${place}. Send or bring ${instead === 1 ? "it" : "them"}, with the order number.`
+    : `${awaited[1]} We wait for ${others} of them in the place of ${place}.`;
+};
+
+/** Of what is unfinished all stands still. */
+const isAllHeld = (states: readonly SensorState[], { goingBack = 0, held = 0 }: ProgressAside): boolean => {
+  const open = states.filter((state) => reached[state] < reached.issued).length - goingBack;
+  return open > 0 && held >= open;
+};
+
+const nextText = (
+  done: number,
+  quantity: number,
+  states: readonly SensorState[],
+  aside: ProgressAside,
+): string => {
+  const instead = awaitedInstead(quantity, states, aside);
+  if (done === 1 && instead > 0)
+    return sendText(quantity - states.length, instead, aside.replacedSerials ?? []);
+  if ((done === 2 || done === 3) && isAllHeld(states, aside))
+    return aside.isAsked
+      ? "The work stands still: we wait for your answer to our question."
+      : "The work stands still until something about your sensors is settled.";
+  if (
+    done === 4 &&
+    states.length > 0 &&
+    states.length === (aside.goingBack ?? 0) + (aside.goneUnmeasured ?? 0)
+  )
+    return "Collect your sensors, or wait for their delivery. They go back unmeasured.";
+  return awaited[done] ?? "Everything is done. Thank you.";
+};
+
+/** The slowest sensor decides how far the order is; what goes back unmeasured keeps nothing from going on. */
 export const orderProgress = (
   orderState: OrderState,
   quantity: number,
   sensorStates: readonly SensorState[],
+  aside: ProgressAside = {},
 ): OrderProgress => {
+  if (orderState === "cancelled") return cancelledProgress(sensorStates, aside);
+  const { goingBack = 0, goneUnmeasured = 0 } = aside;
   const all = sensorStates.length >= quantity;
-  const slowest = all ? Math.min(...sensorStates.map((state) => reached[state])) : 0;
+  const steps = sensorStates.map((state) => reached[state]).toSorted((a, b) => a - b);
+  // What goes back is among those just received, the slowest.
+  const without = steps.slice(Math.min(goingBack, steps.length));
+  const slowest = all ? Math.min(...without, ...(goingBack > 0 ? [reached.issued] : [])) : 0;
   const accepted = orderState === "accepted" || orderState === "completed";
   const done = accepted ? slowest + 1 : 0;
-  const cancelled = orderState === "cancelled";
+  const isNoneMeasured = all && quantity > 0 && goingBack + goneUnmeasured >= sensorStates.length;
   return {
-    steps: labels.map((word, index) => {
+    steps: labels.flatMap((word, index) => {
+      if (isNoneMeasured && (index === 2 || index === 3)) return [];
       const label = index === 0 && orderState === "requested" ? "Asked for" : word;
-      if (index < done) return { label, state: "done" };
-      if (index > done) return { label, state: "next" };
-      return { label, state: cancelled ? "stopped" : "now" };
+      return [{ label, state: index < done ? "done" : index > done ? "next" : "now" } as const];
     }),
-    next: cancelled ? "This order was cancelled." : (awaited[done] ?? "Everything is done. Thank you."),
+    next: nextText(done, quantity, sensorStates, aside),
   };
 };
 

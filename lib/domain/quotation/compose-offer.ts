@@ -9,6 +9,7 @@ import type { ComposedPrice } from "../price/compose-price";
 import type { OfferContent } from "./content";
 import { type OfferedLine, type OfferedOrder, termsText } from "./offered-order";
 import { optionsInPlainWords, placeInPlainWords, ruleInPlainWords } from "./plain-words";
+import { nothingStated } from "./point-words";
 
 export type OfferedPoint = PointDecidability & { readonly scope: SetpointScope };
 
@@ -101,7 +102,7 @@ const remarksOf = (lines: readonly OfferedLine[], points: readonly OfferedPoint[
           `A tolerance is named and no decision rule is agreed, so pass or fail is not stated: ${withoutRule}.`,
         ]
       : []),
-    ...(undefinedAt ? [`No tolerance is defined there, so nothing can be stated: ${undefinedAt}.`] : []),
+    ...(undefinedAt ? [nothingStated(undefinedAt)] : []),
     ...(unknown ? [`What uncertainty to expect is not known yet: ${unknown}.`] : []),
   ];
 };

@@ -19,6 +19,10 @@ export const scopeWords: Readonly<Record<Point["scope"], string>> = {
   unusable: "† outside",
 };
 
+/** A class is asked, and it has no limit at these points. */
+export const nothingStated = (where: string): string =>
+  `No tolerance is defined there, so nothing can be stated: ${where}.`;
+
 export const paperTitles = {
   quotation: "Quotation",
   acknowledgment: "Order acknowledgment",

@@ -17,7 +17,7 @@ import { orderView } from "@/lib/views/order/order";
 import { ordersView } from "@/lib/views/order/orders";
 import { orderPartsView } from "@/lib/views/order/parts";
 import { receivableView } from "@/lib/views/order/receivable";
-import { portalOrderView } from "@/lib/views/portal-orders";
+import { portalOrdersView, portalOrderView } from "@/lib/views/portal-orders";
 import { sensorView } from "@/lib/views/sensor/sensor";
 import { sensorsView } from "@/lib/views/sensor/sensors";
 import { orderShipmentsView } from "@/lib/views/shipment/order-shipments";
@@ -94,6 +94,9 @@ describe("a sensor that goes back unmeasured", () => {
     // On hold it waits: neither to load nor to hand back.
     expect([await tagsOf("load"), await tagsOf("hand-back")]).toEqual([[other], []]);
     expect((await waitingFor(desk.technician, "load"))?.count).toBe(1);
+    expect((await orderView(desk.frontDesk, number, clock())).next).toBe("A technician loads 1 sensor.");
+    const held = (await portalOrdersView(desk.northern.actor)).orders.find((one) => one.number === number);
+    expect(held?.progress.next).toBe("We measure your sensors.");
     await end(holdId);
 
     expect([await tagsOf("load"), await tagsOf("hand-back")]).toEqual([[other], [back]]);
@@ -159,7 +162,21 @@ describe("the sensors of a cancelled order", () => {
     // Since the day of the cancellation, by the clock of the log.
     const aMonthOn = new Date(Date.now() + 31 * 86_400_000);
     expect((await storageView(desk.frontDesk, aMonthOn)).kept.map(({ tag }) => tag)).toEqual(tags);
+    const north = await portalOrderView(desk.northern.actor, number);
+    const listed = async () =>
+      (await portalOrdersView(desk.northern.actor, { onlyOpen: true })).orders.filter(
+        (one) => one.number === number,
+      );
+    expect(north.promisedOn).toBeNull();
+    expect(north.sensors.map(({ where }) => where)).toEqual(
+      tags.map(() => "Not measured, goes back to you: the order was cancelled"),
+    );
+    expect((await listed())[0]?.progress.next).toContain("2 sensors of yours are still here");
+    expect((await orderView(desk.frontDesk, number, clock())).thread.map(({ label }) => label)).toContain(
+      "Cancelled",
+    );
     await send(number, tags);
+    expect(await listed()).toEqual([]);
     expect([await tagsOf("hand-back"), await orderState(number)]).toEqual([[], "cancelled"]);
   });
 });
@@ -189,8 +206,15 @@ describe("another sensor in the place of one that goes back", () => {
     const expected = await ordersView(desk.frontDesk, { only: "expected" }, today);
     expect(expected.orders.map((order) => [order.number, order.received])).toEqual([[number, 0]]);
     expect((await receivableView(desk.frontDesk, number)).lines[0]).toMatchObject({ received: 0, toCome: 1 });
-    const { progress } = await portalOrderView(desk.northern.actor, number);
-    expect(progress.next).toContain("Send or bring your sensors");
+    const shown = await portalOrderView(desk.northern.actor, number);
+    expect(shown.progress.next).toContain("We wait for another sensor in the place of W1.");
+    expect(shown.counts).toBe("1 ordered, 0 have come, 1 awaited in the place of what is not measured");
+    expect(shown.sensors[0]?.where).toBe("Handed back unmeasured; we wait for another sensor in its place");
+    expect(shown.answered).toMatchObject([{ serial: "W1", choice: anotherChoice, saidByName: "Nora North" }]);
+    const listed = (await portalOrdersView(desk.northern.actor, { onlyOpen: true })).orders;
+    expect(listed.find((one) => one.number === number)?.progress.next).toContain(
+      "the one that is not measured",
+    );
 
     const [good = ""] = await received(desk, number, "W2");
     expect((await refusalOf(received(desk, number, "W3"))).fields?.serials).toContain("Line 1 orders 1, 1");

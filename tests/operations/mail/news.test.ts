@@ -78,16 +78,28 @@ it("writes of a cancelled request and of a changed order, the reason in the port
     "This order was cancelled: The furnace is sold",
   );
 
-  const other = await accepted(lab, orderInput(lab.northern.customerId));
-  expect((await portalOrderView(lab.northern.actor, other)).cancelledBecause).toBeNull();
+  const hot = { ...lineInput, setpoints: "300 1100" };
+  const other = await accepted(lab, orderInput(lab.northern.customerId, { lines: [hot] }));
+  const before = await portalOrderView(lab.northern.actor, other);
+  expect(before).toMatchObject({ cancelledBecause: null, changedOn: null });
+  expect(before.lines.map((line) => line.nothingStated)).toEqual([
+    "No tolerance is defined there, so nothing can be stated: 1100 °C.",
+  ]);
   const form = await orderFormView(lab.frontDesk, other, clock());
   const change = { ...form, ...answers, version: form.version, note: "secret wish", reason: "asked for" };
   const told = await writtenBy(() =>
-    execute(changeOrder, lab.frontDesk, { ...change, agreedWith: "Nora North" } as never, clock),
+    execute(
+      changeOrder,
+      lab.frontDesk,
+      { ...change, agreedWith: "Nora North", toldCustomer: "on" } as never,
+      clock,
+    ),
   );
   expect(told.map(({ kind, recipient }) => [kind, recipient])).toEqual([
     ["order-changed", "nora.north@example.org"],
   ]);
+  const after = await portalOrderView(lab.northern.actor, other);
+  expect(after.changedOn).toBe(clock().toISOString().slice(0, 10));
   for (const secret of ["secret wish", "asked for"]) expect(told[0]?.body).not.toContain(secret);
 });
 

@@ -3,13 +3,16 @@ import { LinkButton } from "@/app/_ui/link-button";
 import { Page } from "@/app/_ui/page";
 import { Section } from "@/app/_ui/section";
 import { Thread } from "@/app/_ui/thread";
+import { cancellationReason } from "@/lib/domain/order/cancellation";
 import { portalOffersView } from "@/lib/views/agreement/portal-offers";
 import { customerPartsView } from "@/lib/views/order/parts";
 import { portalOrderView } from "@/lib/views/portal-orders";
 import { requireCustomer } from "@/lib/web/auth";
 import { load } from "@/lib/web/load";
+import { Answered } from "./answered";
 import { AnsweredOffer } from "./answered-offer";
 import { Notes } from "./notes";
+import { OrderedLines } from "./ordered-lines";
 import { Papers } from "./papers";
 import { Questions } from "./questions";
 import { SensorList } from "./sensor-list";
@@ -37,6 +40,7 @@ export default async function PortalOrderPage({ params, searchParams }: Props) {
       crumbs={<Breadcrumb trail={[{ label: "Your orders", href: "/portal/orders" }]} />}
       lead={[
         order.purchaseOrder ? `Your reference ${order.purchaseOrder}.` : "",
+        order.changedOn ? `Changed on ${order.changedOn}; what stands here is how it is now.` : "",
         order.promisedOn ? `Promised for ${order.promisedOn}.` : "",
       ]
         .filter(Boolean)
@@ -45,7 +49,10 @@ export default async function PortalOrderPage({ params, searchParams }: Props) {
         <Thread
           label={`Progress of order ${order.number}`}
           beads={order.progress.steps}
-          next={order.cancelledBecause ?? order.progress.next}
+          next={[
+            order.progress.next,
+            order.cancelledBecause ? `Why: ${cancellationReason(order.cancelledBecause)}` : "",
+          ].join(" ")}
         />
       }
       actions={
@@ -83,20 +90,14 @@ export default async function PortalOrderPage({ params, searchParams }: Props) {
         ) : null}
       </Section>
       <Section title="What you ordered">
-        <ul className="plain-list">
-          {order.lines.map((line) => (
-            <li key={line.position}>
-              {line.quantity} × type {line.typeLetter}, {line.construction}, at {line.setpoints}
-              {line.tolerance ? `, judged by: ${line.tolerance}` : ", no statement of conformity"}.
-            </li>
-          ))}
-        </ul>
+        <OrderedLines lines={order.lines} />
       </Section>
       <Section title="Offers and papers">
         <Papers number={order.number} offers={offers} />
       </Section>
-      {order.notes.length > 0 ? (
+      {order.notes.length + order.answered.length > 0 ? (
         <Section title="What was said">
+          <Answered answered={order.answered} />
           <Notes notes={order.notes} />
         </Section>
       ) : null}

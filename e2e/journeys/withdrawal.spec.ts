@@ -67,7 +67,8 @@ test("a certificate is amended by two people, then withdrawn, and its customer s
   const downloading = page.waitForEvent("download");
   await page.getByRole("link", { name: "Download PDF" }).click();
   const text = await pdfText(await downloading);
-  for (const said of [number, old, "PO-AMENDED-7", "typed wrongly at intake"]) expect(text).toContain(said);
+  for (const said of [number, old, "now “PO-AMENDED-7”", "typed wrongly at intake"])
+    expect(text).toContain(said);
   await page.goto(`/certificates/${old}`);
   await expect(main).toContainText(`${number} counts instead of ${old}`);
 
@@ -77,6 +78,9 @@ test("a certificate is amended by two people, then withdrawn, and its customer s
     .getByRole("form", { name: "Withdraw" })
     .getByLabel("Why its results are not to be used")
     .fill("Another sensor stood at its place in the furnace (invented).");
+  await page.getByRole("button", { name: `Withdraw ${number}` }).click();
+  await expect(main).toContainText("Tick that you withdraw it for good");
+  await page.getByLabel(`I withdraw ${number} for good`).check();
   await page.getByRole("button", { name: `Withdraw ${number}` }).click();
   await expect(main).toContainText("Caution: withdrawn");
 

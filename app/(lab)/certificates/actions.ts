@@ -62,8 +62,12 @@ const sign = formAction(signOffAmendment, {
 });
 
 const withdraw = formAction(withdrawCertificate, {
-  parse: (data) => ({ certificateId: text(data, "certificateId"), reason: text(data, "reason") }),
-  done: ({ number }) => `${number} is withdrawn. Its customer is told by letter.`,
+  parse: (data) => ({
+    certificateId: text(data, "certificateId"),
+    reason: text(data, "reason"),
+    forGood: text(data, "forGood") === "yes",
+  }),
+  done: ({ number }) => `${number} is withdrawn. Its customer is told by mail.`,
 });
 
 const evaluate = formAction(evaluateRun, {

@@ -1,5 +1,6 @@
 import { createHash } from "node:crypto";
 import type { CertificateContent } from "@/lib/domain/certificate/content";
+import { changesSaid } from "../certificate/changes-said";
 import { inLine } from "../certificate/words";
 import { all, el, type Html } from "./html";
 import { rolls } from "./section-of-rolls";
@@ -16,7 +17,7 @@ const head = (page: Spoken): Html => {
   return el("header", {}, el("strong", {}, name), lines(page, [[addressLines.join(", ")], [contact]]));
 };
 
-/** 7.8.8: before anything else is read, which earlier document this one changes, and why. */
+/** 7.8.8: before anything else is read, which earlier document this one changes, why, and what. */
 const amendment = (page: Spoken): Html | null => {
   const { content, words, line } = page;
   const { amends } = content;
@@ -28,6 +29,7 @@ const amendment = (page: Spoken): Html | null => {
         line(caption(`amends.${amends.kind}`, { number: amends.number })),
         facts(page, [
           [caption("reason"), page.say(sentence(amends.reason))],
+          ...changesSaid(content, words).map((said) => [caption("amends.changed"), page.say(said)] as const),
           [caption("contentHash"), el("code", {}, amends.contentHash)],
         ]),
       )

@@ -91,9 +91,24 @@ const deviations = (voice: Voice, { deviations: all }: CertificateContent): read
     ? [{ word: "deviation", clause: "7.8.2.1 n", declaration: [caption(voice, "noDeviations")] }]
     : each(voice, "deviation", "7.8.2.1 n", all);
 
+/** 7.8.8.1: why, and of an amendment each thing it says otherwise, in the words of both certificates. */
+const change = (voice: Voice, { amends }: CertificateContent): readonly Said[] =>
+  each(voice, "change", "7.8.8", amends ? [amends.reason] : undefined).map((said) => ({
+    ...said,
+    declaration: [
+      ...said.declaration,
+      ...(amends?.changes ?? []).map(({ what, was, now }) =>
+        composed(voice, (say, word) => {
+          const quoted = (text: string) => (text === "" ? word("nothing") : `“${text}”`);
+          return `${say(what)}: ${word("was")} ${quoted(was)}, ${word("now")} ${quoted(now)}`;
+        }),
+      ),
+    ],
+  }));
+
 /** What a certificate must say in words, in every language it speaks: ISO/IEC 17025:2017, 7.8, clause by clause. */
 export const statements = (voice: Voice, content: CertificateContent): Xml | null => {
-  const { laboratory, amends } = content;
+  const { laboratory } = content;
   const said: readonly Said[] = [
     {
       word: "traceability",
@@ -102,7 +117,7 @@ export const statements = (voice: Voice, content: CertificateContent): Xml | nul
       traceable: true,
       declaration: [voice.contents(content.traceabilityStatement)],
     },
-    ...each(voice, "change", "7.8.8", amends ? [amends.reason] : undefined),
+    ...change(voice, content),
     ...each(voice, "form", "7.8.1.3", content.formStatement ? [content.formStatement] : undefined),
     ...each(voice, "place", "7.8.2.1 c", [laboratory.placeOfPerformance]),
     ...each(voice, "accreditation", "ILAC-P8", [laboratory.accreditation]),

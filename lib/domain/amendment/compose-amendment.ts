@@ -10,15 +10,30 @@ import { type Result, refuse } from "../refusal";
 import type { Corrections } from "./amendment";
 import { applyCorrections } from "./apply-corrections";
 import { correctionWords, remarkSaid } from "./correction-words";
+import { saidOtherwise } from "./said-otherwise";
 
 type Amends = NonNullable<CertificateContent["amends"]>;
+
+/** Why, and of an amendment what it says otherwise; a replacement states other results, and its rows say which. */
+const amendsSaid = (
+  before: CertificateContent,
+  after: CertificateContent,
+  { changes: _, ...amends }: Amends,
+  corrections: Corrections,
+): Draft<Amends> => {
+  const changes = amends.kind === "amendment" ? saidOtherwise(before, after, corrections) : [];
+  return {
+    ...amends,
+    reason: givenWhole(amends.reason),
+    ...(changes.length > 0 ? { changes } : {}),
+  };
+};
 
 /** What a person wrote now: marked as given in each further language, as on any certificate. */
 const asGiven = (
   { item, statements }: CertificateContent,
-  amends: Amends,
   corrections: Corrections,
-): Draft<Pick<CertificateContent, "item" | "statements" | "amends">> => {
+): Draft<Pick<CertificateContent, "item" | "statements">> => {
   const { condition, material, protection, remark } = corrections;
   const remarked = correctionWords(corrections).remark;
   return {
@@ -31,7 +46,6 @@ const asGiven = (
     statements: statements.map((one) =>
       remark !== undefined && one === remarked ? remarkSaid(remark) : one,
     ),
-    amends: { ...amends, reason: givenWhole(amends.reason) },
   };
 };
 
@@ -47,7 +61,11 @@ export const composeAmendment = (
 ): Result<CertificateContent> => {
   const { amends: _earlier, ...rest } = reviewedForm(said);
   const corrected = applyCorrections(rest, corrections);
-  const whole = sayFurther(corrected, { ...asGiven(corrected, amends, corrections), ...issued(issue) });
+  const whole = sayFurther(corrected, {
+    ...asGiven(corrected, corrections),
+    amends: amendsSaid(rest, corrected, amends, corrections),
+    ...issued(issue),
+  });
   if (!whole.ok) return whole;
   const content = Content.safeParse(whole.value);
   if (content.success) return decidePrintable(content.data);

@@ -72,6 +72,11 @@ export const furtherContent = {
       number: text,
       contentHash: hash,
       reason: text,
+      /** 7.8.8.1: what an amendment says otherwise; empty: nothing was, or is, said there. */
+      changes: z
+        .array(z.strictObject({ what: text, was: z.string(), now: z.string() }))
+        .min(1)
+        .optional(),
     })
     .optional(),
   /** PUBLIC_URL/authenticity/TOKEN; the content hash is added after "#" where it is printed, never here. */

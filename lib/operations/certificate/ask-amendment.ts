@@ -12,12 +12,14 @@ import { seenWhole } from "@/lib/domain/typed-text";
 import { defineOperation } from "../operation";
 import { demandCertificate } from "./demand-certificate";
 
-export const endingReason = z
-  .string()
-  .trim()
-  .min(10, "Say in a sentence what is wrong: it is printed, and the customer reads it.")
-  .max(1000, "At most 1000 characters.")
-  .superRefine(seenWhole);
+/** `read`: by whom and where, as the field's refusal says it. */
+export const endingReason = (read: string) =>
+  z
+    .string()
+    .trim()
+    .min(10, `Say in a sentence what is wrong: ${read}.`)
+    .max(1000, "At most 1000 characters.")
+    .superRefine(seenWhole);
 
 /**
  * ISO/IEC 17025 7.8.8: an issued certificate is to be followed by another one. Nothing changes yet: a signatory who did
@@ -30,7 +32,7 @@ export const askAmendment = defineOperation({
     certificateId: z.uuid(),
     kind: z.enum(amendmentKinds),
     /** Printed on the certificate that follows. */
-    reason: endingReason.superRefine(printedText),
+    reason: endingReason("it is printed, and the customer reads it").superRefine(printedText),
     corrections: TypedCorrections,
     /** Number of the finding it comes from; empty: none. */
     nonconformity: z.string().trim().max(40).default(""),

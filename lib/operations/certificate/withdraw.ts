@@ -13,7 +13,12 @@ import { endCertificate } from "./end-certificate";
 export const withdrawCertificate = defineOperation({
   name: "certificate/withdraw",
   permission: "certificate.withdraw",
-  input: z.strictObject({ certificateId: z.uuid(), reason: endingReason }),
+  input: z.strictObject({
+    certificateId: z.uuid(),
+    reason: endingReason("the customer reads it in the portal"),
+    /** Nothing takes it back: whoever withdraws says so apart from the reason. */
+    forGood: z.literal(true, "Tick that you withdraw it for good: nothing takes a withdrawal back."),
+  }),
   perform: async ({ actor, now, tx }, { certificateId, reason }) => {
     const { certificate, failures, standing } = await demandCertificate(tx, certificateId);
     const { customerId, number } = certificate;

@@ -51,6 +51,7 @@ export const endCertificates = async (): Promise<void> => {
   const { actor, act } = await signatoryAt(signatory, demoPassword, newSecret(), now);
   const reviewedHash = await hashShown(amendmentId, old);
   await execute(signOffAmendment, actor, { amendmentId, reviewedHash, act }, clock);
-  const withdrawn = { certificateId: (await certificateNo("-0003")).id, reason: "a wrong sensor (invented)" };
+  const { id: certificateId } = await certificateNo("-0003");
+  const withdrawn = { certificateId, reason: "a wrong sensor (invented)", forGood: true as const };
   await execute(withdrawCertificate, manager, withdrawn, clock);
 };

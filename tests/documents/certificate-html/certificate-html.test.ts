@@ -3,6 +3,7 @@ import { scientific } from "@/lib/documents/certificate/scientific";
 import { certificateHtml, certificateHtmlPolicy } from "@/lib/documents/certificate-html/certificate-html";
 import { escaped } from "@/lib/documents/certificate-html/html";
 import type { CertificateContent } from "@/lib/domain/certificate/content";
+import { changing } from "../certificate/changing";
 import * as examples from "../certificate/examples";
 import { sampleContent } from "../certificate/sample-content";
 
@@ -12,6 +13,7 @@ const contents: readonly (readonly [string, CertificateContent])[] = [
   ["one item", examples.short],
   ["a simplified one", examples.simplified],
   ["an amendment", examples.amendment],
+  ["an amendment that says what it changes", changing(examples.amendment)],
   ["a lot", examples.lotOfTwelve],
   ["two sets", examples.twoSets],
   ["°F", examples.fahrenheit],

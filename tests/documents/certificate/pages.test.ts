@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import { renderCertificate } from "@/lib/documents/certificate/render-certificate";
 import type { CertificateContent } from "@/lib/domain/certificate/content";
 import { pdfPages } from "@/tests/support/pdf-text";
+import { changing } from "./changing";
 import {
   amendment,
   authenticity,
@@ -73,6 +74,15 @@ describe("page one", () => {
     expect(said).toBeGreaterThan(0);
     expect(said).toBeLessThan(first.indexOf("Customer"));
     expect(pages.short.join(" ")).not.toMatch(/Replaces certificate|Amendment to/);
+  });
+
+  it("of an amendment says what it was and what it is now, in each language (7.8.8.1)", async () => {
+    const texts = { "Serial number": "Seriennummer", "Purchase order": "Bestellnummer" };
+    const said = { ...changing(bilingual), translations: [{ language: "de" as const, texts }] };
+    const [first = ""] = await pagesOf(said);
+    expect(first).toContain("Changed Serial number: was “HX-K-4417”, now “HX-K-4471”");
+    expect(first).toContain("Geändert Seriennummer: vorher “HX-K-4417”, jetzt “HX-K-4471”");
+    expect(first).toContain("Changed Purchase order: was “PO-1”, now nothing");
   });
 });
 

@@ -170,6 +170,19 @@ export const everyContent: Readonly<Record<string, CertificateContent>> = {
       reason: "A typing error.",
     },
   },
+  "an amendment that says what it changes": {
+    ...single,
+    amends: {
+      kind: "amendment",
+      number: "C-2026-0003",
+      contentHash: "cd".repeat(32),
+      reason: "A typing error.",
+      changes: [
+        { what: "Serial number", was: "HX-K-4417", now: "HX-K-4471" },
+        { what: "Purchase order", was: "PO-1", now: "" },
+      ],
+    },
+  },
   "a replacement that can be checked": {
     ...single,
     amends: {

@@ -22,6 +22,9 @@ describe("what a kind of content adds", () => {
       expect(previousReport).toMatchObject({ procedure: "SHA-256", value: "cd".repeat(32) });
       expect(texts(certificate as DccCertificate)).toContain(contentOf(name).amends?.reason);
     }
+    const changed = texts(readBack(contentOf("an amendment that says what it changes")) as DccCertificate);
+    expect(changed).toContain("Serial number: was “HX-K-4417”, now “HX-K-4471”");
+    expect(changed).toContain("Purchase order: was “PO-1”, now nothing");
     const checkable = readBack(contentOf("a replacement that can be checked"));
     const named = checkable.identifications.map(({ value }) => value);
     expect(named).toContain("https://lab.example/authenticity/abcDEF_-123");

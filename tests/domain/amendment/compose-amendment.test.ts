@@ -1,5 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { composeAmendment } from "@/lib/domain/amendment/compose-amendment";
+import { saidOtherwise } from "@/lib/domain/amendment/said-otherwise";
+import type { Message } from "@/lib/domain/certificate/catalogue/message";
+import { english } from "@/lib/domain/certificate/catalogue/settle";
 import { composeCertificate } from "@/lib/domain/certificate/compose-certificate";
 import { canonicalContent } from "@/lib/domain/certificate/content-hash";
 import { howWritten } from "@/lib/domain/certificate/how-written";
@@ -59,6 +62,29 @@ describe("an amendment", () => {
     expect(gone).toBeDefined();
     expect(german).not.toHaveProperty([before.item.condition]);
     expect(after.rows).toEqual(before.rows);
+  });
+
+  it("identifies each change of information: what it was, and what it is now (7.8.8.1)", () => {
+    const before = first("en-de");
+    const asked = { ...corrections, customerName: before.customer.name, purchaseOrder: "" };
+    const after = demand(composeAmendment(before, amends, asked, issue("C-2026-0002")));
+    const { item, receivedOn } = before;
+    // What was typed and is as it was before is no change.
+    expect(after.amends?.changes).toEqual([
+      { what: "Purchase order", was: before.order.purchaseOrder, now: "" },
+      { what: "Serial number", was: item.serial, now: "4712" },
+      { what: "Protection", was: item.protection, now: "Closed alumina sheath" },
+      { what: "Lot, roll, end", was: item.material ?? "", now: "Lot 8, roll 2" },
+      { what: "Received on", was: receivedOn, now: "2026-02-19" },
+      { what: "Condition at receipt", was: item.condition, now: "Scratched at the sheath" },
+      { what: "Remark", was: "", now: "Serial as engraved." },
+    ]);
+    expect(after.translations?.[0]?.texts).toMatchObject({ "Received on": "Eingegangen am" });
+    const replaced = composeAmendment(before, { ...amends, kind: "replacement" }, asked, null);
+    expect(demand(replaced).amends).not.toHaveProperty("changes");
+    const lot = { ...before, sets: [{ ...before, kind: "as-received" as const }] };
+    const [ofOne] = saidOtherwise(lot as unknown as typeof before, after, { serial: "4712" });
+    expect(english(ofOne!.what as Message)).toBe(`Serial number ${item.tag}`);
   });
 
   it("gives its reviewed form again", () => {

@@ -87,7 +87,7 @@ describe("an amendment", () => {
     const row = await rowOf(number);
     const after = await contentOf(row.id);
     expect(after.amends).toEqual({
-      kind: "amendment",
+      ...{ kind: "amendment", changes: Array(3).fill(expect.anything()) },
       number: old.number,
       contentHash: hex(contentHash(before, sha256)),
       reason,
@@ -211,7 +211,7 @@ describe("a withdrawal", () => {
     execute(
       withdrawCertificate,
       actor,
-      { certificateId, reason: "Another sensor was in the furnace at its place." },
+      { certificateId, reason: "Another sensor was in the furnace at its place.", forGood: true },
       signClock,
     );
 
@@ -219,6 +219,13 @@ describe("a withdrawal", () => {
     const { quality, signatory, desk } = world.people;
     const { id } = await ask(signatory, signed[4]!);
     expect(await codeOf(withdraw(desk, signed[4]!))).toBe("not-permitted");
+    const unticked = { certificateId: signed[4]!.id, reason: "short", forGood: false as unknown as true };
+    const refused = await execute(withdrawCertificate, quality, unticked, signClock).catch((error) => error);
+    expect(refused.refusal.fields).toMatchObject({
+      forGood: expect.stringContaining("for good"),
+      reason: expect.stringContaining("the customer reads it in the portal"),
+    });
+    expect(await standingOf(signed[4]!.id)).not.toMatchObject({ kind: "withdrawn" });
     await withdraw(quality, signed[4]!);
     expect(await standingOf(signed[4]!.id)).toMatchObject({ kind: "withdrawn", reason: /Another sensor/ });
     await expect(withdraw(quality, signed[4]!)).rejects.toThrow("is withdrawn since 2026-03-05");

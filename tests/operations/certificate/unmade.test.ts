@@ -44,7 +44,11 @@ const withdraw = (actor: Actor, { id: certificateId }: Signed) =>
   execute(
     withdrawCertificate,
     actor,
-    { certificateId, reason: "Its document cannot be made: the customer's name has a sign of its own." },
+    {
+      certificateId,
+      reason: "Its document cannot be made: the customer's name has a sign of its own.",
+      forGood: true,
+    },
     signClock,
   );
 const idOf = async (number: string) =>

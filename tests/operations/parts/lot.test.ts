@@ -106,7 +106,8 @@ describe("one certificate for a lot", () => {
     );
     // A withdrawal is seen at every sensor and setpoint it spoke of, with the way to it.
     await issueAllNow();
-    const because = { certificateId: certificates[0]!.id, reason: "Another lot was in the furnace." };
+    const reason = "Another lot was in the furnace.";
+    const because = { certificateId: certificates[0]!.id, reason, forGood: true as const };
     await execute(withdrawCertificate, world.people.quality, because, signClock);
     const [ended] = await orderPartsView(world.people.desk, number);
     expect(ended!.sensors.flatMap(({ rows }) => rows[0]!.cells)).toEqual(

@@ -68,7 +68,8 @@ beforeAll(async () => {
   const [one, two, three] = signed.map(({ number }) => number) as [string, string, string];
   const second = await amend(two);
   [standing, withdrawn, line] = [one, three, [two, second, await amend(second, minuteLater)]];
-  const ended = { certificateId: signed[2]!.id, reason: "Another sensor was measured (invented)." };
+  const reason = "Another sensor was measured (invented).";
+  const ended = { certificateId: signed[2]!.id, reason, forGood: true as const };
   await execute(withdrawCertificate, world.people.quality, ended, signClock);
 });
 afterAll(async () => {

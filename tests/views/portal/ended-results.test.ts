@@ -56,7 +56,7 @@ beforeAll(async () => {
   standingId = signed[0]!.id;
   amendment = await amend(signed[1]!.id, { purchaseOrder: "PO-CORRECTED" });
   const reason = "Another sensor was measured (invented).";
-  const ended = { certificateId: signed[2]!.id, reason };
+  const ended = { certificateId: signed[2]!.id, reason, forGood: true as const };
   await execute(withdrawCertificate, world.people.quality, ended, signClock);
 });
 afterAll(async () => {

@@ -1,4 +1,5 @@
 import { ActionForm } from "@/app/_ui/action-form.client";
+import { CheckboxField } from "@/app/_ui/checkbox-field.client";
 import { ChoiceField } from "@/app/_ui/choice-field.client";
 import { DateField } from "@/app/_ui/date-field.client";
 import { Disclosure } from "@/app/_ui/disclosure";
@@ -79,6 +80,10 @@ function Fields({ page: { content } }: Props) {
 function Ask({ page }: Props) {
   return (
     <Disclosure summary="Ask for an amendment or a replacement">
+      <p className="quiet">
+        Whoever asks does not sign: another signatory reads the draft and signs it. Until then{" "}
+        {page.content.number} stands.
+      </p>
       <ActionForm action={askAmendmentAction} label="Ask for another certificate">
         <input type="hidden" name="certificateId" value={page.id} />
         <ChoiceField
@@ -117,9 +122,10 @@ function Withdraw({ page }: Props) {
         <TextArea
           name="reason"
           label={page.file ? "Why its results are not to be used" : "Why it is never issued"}
-          hint="Public at once, and for good. The customer is told by letter and reads this."
+          hint="The customer is told by mail that it is withdrawn, and reads this reason in the portal. The public page says at once that it is withdrawn, and no reason."
           rows={2}
         />
+        <CheckboxField name="forGood" label={`I withdraw ${page.content.number} for good`} />
         <div className="form-actions">
           <SubmitButton kind="quiet">Withdraw {page.content.number}</SubmitButton>
         </div>

@@ -38,6 +38,7 @@ const places: Readonly<Record<string, Place>> = {
   thermalHistory: { words: "the thermal history", remedy: atSensor },
   opinions: { words: "the opinions and interpretations", remedy: atReview },
   statements: { words: "the statements", remedy: atReview },
+  "amends.changes": { words: "what is changed", remedy: "Drop what was asked for, and ask anew." },
   amends: { words: "the reason of the change", remedy: "Drop what was asked for, and ask anew." },
   externalResults: { words: "the external provider", remedy: "Change it at the provider." },
   performedBy: { words: "the name of who performed it", remedy: "Change it under Staff." },

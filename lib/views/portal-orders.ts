@@ -7,7 +7,7 @@ import { loadOpenQuestions } from "@/lib/data/portal/open-questions";
 import { countedReports, type ProviderReport } from "@/lib/data/provider/report-store";
 import { orderAsideCounts } from "@/lib/data/sql/order-aside-counts";
 import { orderSensorStates } from "@/lib/data/sql/order-sensor-states";
-import type { Standing } from "@/lib/domain/certificate/standing";
+import { hasEnded, type Standing } from "@/lib/domain/certificate/standing";
 import { besideAnchor, cutPage, portalPageSize, turnOf } from "@/lib/domain/list/page";
 import { cancellationIn } from "@/lib/domain/order/cancellation";
 import { plainAside } from "@/lib/domain/order/plain-where";
@@ -122,14 +122,23 @@ type Shown = {
   readonly aside: AsideSensors;
 };
 
+type Certified = {
+  readonly sensorId: string;
+  readonly number: string;
+  readonly token: string;
+  readonly standing: Standing;
+};
+
+/** It was certified, and none of its certificates stands: the last of them was withdrawn. */
+const isWithdrawn = (sensor: { readonly id: string; readonly state: string }, all: readonly Certified[]) => {
+  const own = all.filter(({ sensorId }) => sensorId === sensor.id);
+  const isCertified = sensor.state === "issued" || sensor.state === "collected";
+  return isCertified && own.length > 0 && own.every(({ standing }) => hasEnded(standing));
+};
+
 const sensorOf = (
   sensor: Row["lines"][number]["sensors"][number],
-  certificates: readonly {
-    readonly sensorId: string;
-    readonly number: string;
-    readonly token: string;
-    readonly standing: Standing;
-  }[],
+  certificates: readonly Certified[],
   { aside, isAwaited, isSubcontracted, orderState, report }: Shown,
 ) => ({
   tag: sensor.tag,
@@ -143,7 +152,10 @@ const sensorOf = (
       isGoingBack: aside.goingBack.has(sensor.id),
       isReplaced: aside.replaced.has(sensor.id),
       isAwaited,
-    }) ?? whereOf(sensor.state, isSubcontracted),
+    }) ??
+    (sensor.state === "issued" && isWithdrawn(sensor, certificates)
+      ? "Certificate withdrawn"
+      : whereOf(sensor.state, isSubcontracted)),
   external: externalOf(report),
   /** What was found when it came: empty where it came as described. */
   remark: sensor.intake?.condition === "deviates" ? sensor.intake.conditionNote : "",
@@ -165,8 +177,15 @@ const withoutReplaced = (row: Row, { replaced }: AsideSensors): Row => ({
 });
 
 /** "20 ordered, 18 have come, 3 certified, 1 stands still": an order is done in parts, and this says how far. */
-const countsOf = (row: Row, { held }: AsideSensors, awaited: number): string => {
-  const { quantity, certified } = wholeSummaryOf(row, {});
+const countsOf = (
+  row: Row,
+  certificates: readonly Certified[],
+  { held }: AsideSensors,
+  awaited: number,
+): string => {
+  const sensors = row.lines.flatMap((line) => line.sensors);
+  const { quantity, certified: everCertified } = wholeSummaryOf(row, {});
+  const certified = everCertified - sensors.filter((sensor) => isWithdrawn(sensor, certificates)).length;
   const come = row.lines.reduce((sum, line) => sum + line.sensors.length, 0);
   return [
     `${quantity} ordered`,
@@ -216,7 +235,7 @@ export const portalOrderView = (actor: Actor, number: string) =>
     const reports = await countedReports(tx, ids);
     return {
       ...wholeSummaryOf(counted, counts),
-      counts: countsOf(counted, aside, awaited),
+      counts: countsOf(counted, shown, aside, awaited),
       /** The day of its last change; null: it stands as it was accepted. */
       changedOn: change?.changedAt.toISOString().slice(0, 10) ?? null,
       lines: orderedLines(row),

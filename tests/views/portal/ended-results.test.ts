@@ -107,7 +107,12 @@ describe("a result that stands no longer", () => {
   });
 
   it("is marked on the page of its order", async () => {
-    const { sensors } = await portalOrderView(world.people.north, order);
+    const { counts, sensors } = await portalOrderView(world.people.north, order);
+    // What was withdrawn is not ready, and counts for nothing; what was amended is still certified.
+    expect(sensors.map(({ where }) => where)).toEqual([
+      ...["Certificate ready", "Certificate ready", "Certificate withdrawn"],
+    ]);
+    expect(counts).toContain("3 have come, 2 certified");
     const said = sensors.flatMap(({ certificates }) =>
       certificates.map((one) => `${one.number} ${one.standing.kind}`),
     );

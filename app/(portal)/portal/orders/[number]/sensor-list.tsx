@@ -57,9 +57,9 @@ export function SensorList({ sensors, parts }: Props) {
           {sensor.certificates.map((certificate) => (
             <span key={certificate.number}>
               {" "}
-              <a href={certificate.href}>Download {certificate.number} (PDF)</a> or{" "}
-              <a href={`${certificate.href}/html`}>read it as a page</a>.{" "}
               <EndedNote number={certificate.number} standing={certificate.standing} />
+              <a href={certificate.href}>Download {certificate.number} (PDF)</a> or{" "}
+              <a href={`${certificate.href}/html`}>read it as a page</a>.
             </span>
           ))}
           {sensor.external ? <ExternalResult external={sensor.external} /> : null}

@@ -84,6 +84,7 @@ const room = formAction(recordRoom, {
     instrument: text(data, "instrument"),
     celsius: number(data, "celsius"),
     percent: optionalNumber(data, "percent"),
+    reason: optionalText(data, "reason"),
   }),
   done: ({ celsius, moment, outside }) =>
     outside === null

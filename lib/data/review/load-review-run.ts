@@ -2,7 +2,7 @@ import type { EvidenceFinding } from "@/lib/domain/evidence/evaluation";
 import { readStoredPoint } from "@/lib/domain/evidence/read-stored-point";
 import { readStoredRows } from "@/lib/domain/gate/stored-outcome";
 import { readEvidenceHead } from "@/lib/domain/review/evidence-head";
-import { roomOf } from "@/lib/domain/run/room-of";
+import { roomOf, roomRecordedAgain } from "@/lib/domain/run/room-of";
 import { loadReplacing } from "../amendment/load-replacing";
 import { disclaimersOf } from "../hold/disclaimers-of";
 import type { Tx } from "../in-scope";
@@ -132,6 +132,7 @@ export const loadReviewRun = async (tx: Tx, runId: string, evaluationId?: string
     gateRows: gate ? readStoredRows(gate.rows) : [],
     /** 7.8.4.1 b: the room at the start and the end, as far as it was recorded. */
     room: roomOf(benchChecks),
+    roomAgain: roomRecordedAgain(benchChecks),
     decisions,
     certificates,
     /** Signed for, and reviewed once more: their certificates are to be replaced by what was evaluated since. */

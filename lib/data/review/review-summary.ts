@@ -27,6 +27,7 @@ export const exceptionsOf = (
     findings: review.evaluation?.findings ?? [],
     hasTypedReadings: review.blocks.some(({ source }) => source === "typed"),
     setAside: review.gateRows,
+    roomAgain: review.roomAgain.map((one) => ({ ...one, href: `/runs/${review.run.number}` })),
     places: placesOf(review),
     ...(review.evaluation ? { findingPlaces: review.evaluation.head } : {}),
     movedWindowsCelsius: review.windows

@@ -150,6 +150,13 @@ export const reviewExceptions = (given: {
   readonly findingPlaces?: FindingPlaces;
   /** The measured points beside the last result of each sensor, where there is one. */
   readonly reviewed?: readonly ReviewedResult[];
+  /** Moments whose room was recorded more than once, and the page where each record and reason stands. */
+  readonly roomAgain?: readonly {
+    readonly moment: string;
+    readonly times: number;
+    readonly reason: string;
+    readonly href: string;
+  }[];
   /** What the run stands on that is in doubt now. */
   readonly inDoubt?: readonly InDoubt[];
 }): readonly ReviewException[] =>
@@ -176,6 +183,13 @@ export const reviewExceptions = (given: {
       subject: `${Number(celsius.toFixed(2))} °C`,
       text: "the stability window was moved by hand",
       ...atSetpoint(given.points, celsius),
+    })),
+    ...(given.roomAgain ?? []).map(({ moment, times, reason, href }) => ({
+      weight: 25,
+      kind: "room" as const,
+      subject: "Room",
+      text: `the room at the ${moment} was recorded ${times} times; the last counts${reason === "" ? "" : `: ${reason}`}`,
+      href,
     })),
     ...dominatedBudgets(given.points),
     ...(given.hasTypedReadings

@@ -17,6 +17,7 @@ export type ReviewException = {
     | "typed"
     | "gate"
     | "window"
+    | "room"
     | "coverage";
   readonly subject: string;
   readonly text: string;

@@ -47,9 +47,11 @@ export const runEvents = {
       celsius,
       percent: z.number().nullable(),
       outside: z.string(),
+      /** Said where the same moment was recorded before. */
+      reason: z.string().min(1).optional(),
     }),
     sentence: (p) =>
-      `recorded the room at the ${p.moment} of run ${p.run} by ${p.instrument}: ${degrees(p.celsius)}${p.percent === null ? "" : `, ${p.percent} % relative humidity`}${p.outside ? ` (${p.outside})` : ""}`,
+      `recorded the room at the ${p.moment} of run ${p.run} by ${p.instrument}: ${degrees(p.celsius)}${p.percent === null ? "" : `, ${p.percent} % relative humidity`}${p.outside ? ` (${p.outside})` : ""}${p.reason ? `, again: ${p.reason}` : ""}`,
   }),
   readingsReceived: defineEvent({
     action: "run.readings-received",

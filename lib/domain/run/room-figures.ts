@@ -19,6 +19,8 @@ export const RoomFigures = z.strictObject({
     .optional(),
   /** Of the procedure at that moment. */
   limits: RoomLimits.optional(),
+  /** Why the same moment was recorded again. */
+  reason: z.string().optional(),
 });
 export type RoomFigures = z.output<typeof RoomFigures>;
 

@@ -126,6 +126,8 @@ export const RecordRoomInput = z.strictObject({
     .min(0, "Relative humidity lies between 0 and 100 %.")
     .max(100, "Relative humidity lies between 0 and 100 %.")
     .optional(),
+  /** Asked for where the same moment was recorded before. */
+  reason: z.string().trim().max(600, "At most 600 characters.").superRefine(seenWhole).default(""),
 });
 export type RecordRoomInput = z.output<typeof RecordRoomInput>;
 

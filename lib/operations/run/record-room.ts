@@ -13,24 +13,28 @@ import { personIdOf } from "@/lib/domain/staff/person-id-of";
 import { defineOperation } from "../operation";
 
 /**
- * The room at the start or the end of a run, ISO/IEC 17025:2017, 6.3.3 and 7.8.4.1 b. Recorded again, the later counts;
- * both stay. Outside the procedure's limits it is stored all the same: it is as it was, and the certificate says so.
+ * The room at the start or the end of a run, ISO/IEC 17025:2017, 6.3.3 and 7.8.4.1 b. Recorded again, with a
+ * reason, the later counts; both stay. Outside the procedure's limits it is stored all the same: it is as it was, and the certificate says so.
  */
 export const recordRoom = defineOperation({
   name: "run/record-room",
   permission: "run.perform",
   input: RecordRoomInput,
-  perform: async ({ actor, now, tx }, { run: number, moment, instrument: tag, celsius, percent }) => {
+  perform: async ({ actor, now, tx }, { run: number, moment, instrument: tag, celsius, percent, reason }) => {
     const run = await demandRun(tx, number);
     const instrument = await loadRoomInstrument(tx, tag, run.createdAt, now);
-    demand(decideRoom(run, { moment, percent }, instrument));
+    const of = { runId: run.id, kind: roomKind, channel: moment };
+    const isRecorded = (await tx.benchCheck.count({ where: of })) > 0;
+    const isCertified = (await tx.certificate.count({ where: { runId: run.id } })) > 0;
+    demand(decideRoom(run, { moment, percent, reason }, instrument, { isRecorded, isCertified }));
     const { policy } = await loadProcedure(tx, run.procedureRevisionId);
     const { certificate, findings, id } = instrument;
     if (findings === null || id === null) throw new Error("decided upon without an instrument");
     const figures = roomFigures({ celsius, percent }, { tag, certificate, findings }, policy.room);
+    const again = isRecorded ? { reason } : {};
     await tx.benchCheck.create({
       data: {
-        ...{ runId: run.id, kind: roomKind, channel: moment, figures: canonical(figures) },
+        ...{ ...of, figures: canonical({ ...figures, ...again }) },
         ...{ checkedById: personIdOf(actor), checkedAt: now },
       },
     });
@@ -42,6 +46,7 @@ export const recordRoom = defineOperation({
       events: [
         eventOf(runEvents.roomRecorded, run.id, {
           ...{ run: run.number, moment, instrument: tag, celsius: figures.celsius },
+          ...again,
           ...{ percent: figures.humidity?.percent ?? null, outside: outside ?? "" },
         }),
       ],

@@ -45,6 +45,7 @@ export const runRoomView = (actor: Actor, number: string) =>
           /** A later record of the same moment counts instead. */
           isCounted: !rows.slice(0, at).some((later) => later.channel === channel),
           outside: outsideLimits(told),
+          reason: told.reason ?? "",
           limitsFrom: told.limits?.source ?? "",
           at: checkedAt.toISOString(),
           by: people.find((person) => person.id === checkedById)?.name ?? "",

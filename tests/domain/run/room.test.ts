@@ -79,13 +79,28 @@ describe("the room of a run", () => {
   it("is recorded while the run is the technician's, its end once it began, humidity by what tells it", () => {
     const begun = { number: "R-1", state: "measuring", startedAt: new Date(0) };
     const good = { tag: "TH-01", findings, problem: null };
-    const refused = (...asked: Parameters<typeof decideRoom>) => {
-      const result = decideRoom(...asked);
+    const first = { isRecorded: false, isCertified: false };
+    const refused = (
+      run: Parameters<typeof decideRoom>[0],
+      asked: Omit<Parameters<typeof decideRoom>[1], "reason"> & { readonly reason?: string },
+      instrument: Parameters<typeof decideRoom>[2],
+      before = first,
+    ) => {
+      const result = decideRoom(run, { reason: "", ...asked }, instrument, before);
       return result.ok ? null : [result.refusal.code, ...Object.keys(result.refusal.fields ?? {})];
     };
     const start = { moment: "start" } as const;
     const planned = { ...begun, state: "planned", startedAt: null };
     expect(refused(planned, start, good)).toBeNull();
+    const again = { ...first, isRecorded: true };
+    expect(refused(begun, start, good, again)).toEqual(["invalid", "reason"]);
+    expect(refused(begun, { ...start, reason: "door was open" }, good, again)).toBeNull();
+    const certified = { isRecorded: true, isCertified: true };
+    expect(refused(begun, { ...start, reason: "door was open" }, good, certified)).toEqual([
+      "rule",
+      "moment",
+    ]);
+    expect(refused(begun, start, good, { ...certified, isRecorded: false })).toBeNull();
     expect(refused(planned, { moment: "end" }, good)).toEqual(["wrong-state", "moment"]);
     expect(refused({ ...begun, state: "submitted" }, start, good)).toEqual(["wrong-state"]);
     expect(refused(begun, start, { ...good, problem: "was due" })).toEqual(["rule", "instrument"]);

@@ -162,15 +162,15 @@ describe("a full run of two customers, from the load to the signatory", () => {
     expect(await record({ moment: "end", celsius: 29 })).toMatchObject({
       outside: "28.9 °C, outside 18 °C to 28 °C",
     });
-    expect(await record({ moment: "end", celsius: 23.7 })).toMatchObject({ outside: null });
+    const again = { moment: "end", celsius: 23.7 };
+    expect((await refusalOf(record(again))).fields?.reason).toMatch(/recorded already/);
+    expect(await record({ ...again, reason: "door was open" })).toMatchObject({ outside: null });
+    expect((await auditSentences()).join("\n")).toContain("again: door was open");
     expect((await row()).ambientId).not.toBeNull();
     const { mayRecord, records } = await runRoomView(bench.technician, run);
     expect(mayRecord).toBe(true);
-    expect(records.map(({ celsius, isCounted, moment }) => [moment, celsius, isCounted])).toEqual([
-      ["end", "23.6 °C", true],
-      ["end", "28.9 °C", false],
-      ["start", "23.1 °C", true],
-    ]);
+    const told = records.map((one) => `${one.moment} ${one.celsius} ${one.isCounted} ${one.reason}`.trim());
+    expect(told).toEqual(["end 23.6 °C true door was open", "end 28.9 °C false", "start 23.1 °C true"]);
   });
 
   it("keeps a failed sensor in the run with its state and reason", async () => {
@@ -227,6 +227,7 @@ describe("a full run of two customers, from the load to the signatory", () => {
     const review = await inLaboratory((tx) => loadReviewRun(tx, runId));
     const parts = demand(certificateParts(review!, review!.sensors[0]!.id));
     expect(parts.run.room?.map(({ celsius }) => celsius)).toEqual([23.1, 23.6]);
+    expect(review!.roomAgain).toEqual([{ moment: "end", times: 2, reason: "door was open" }]);
     const late = await refusalOf(uploadSeed(bench, run, 2));
     expect(late.message).toMatch(/submitted for review: nothing can be added/);
   });

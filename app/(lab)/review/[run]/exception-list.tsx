@@ -20,6 +20,7 @@ const tones: Readonly<Record<string, "bad" | "rest">> = {
   "junction-shift": "bad",
   typed: "rest",
   window: "rest",
+  room: "rest",
   coverage: "rest",
 };
 

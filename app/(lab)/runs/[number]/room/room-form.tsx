@@ -3,6 +3,7 @@ import { ActionForm } from "@/app/_ui/action-form.client";
 import { NumberField } from "@/app/_ui/number-field.client";
 import { SelectField } from "@/app/_ui/select-field.client";
 import { SubmitButton } from "@/app/_ui/submit-button.client";
+import { TextField } from "@/app/_ui/text-field.client";
 import type { RunRoomView } from "@/lib/views/run/run-room";
 import { recordRoomAction } from "../../actions";
 
@@ -38,6 +39,16 @@ export function RoomForm({ view }: { readonly view: RunRoomView }) {
         <NumberField name="celsius" label="Shows" unit="°C" />
         <NumberField name="percent" label="Relative humidity shown" unit="%" optional />
       </div>
+      {records.length === 0 ? null : (
+        <TextField
+          name="reason"
+          label="Why again"
+          hint="Only where this moment is recorded already. It stands with the record, and the signatory reads it."
+          maxLength={600}
+          autoComplete="off"
+          optional
+        />
+      )}
       <div className="form-actions">
         <SubmitButton size="bench">Record the room</SubmitButton>
       </div>

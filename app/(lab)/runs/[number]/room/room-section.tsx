@@ -32,6 +32,7 @@ function RoomTable({ records }: { readonly records: RunRoomView["records"] }) {
           by: (
             <>
               {one.by}, <Timestamp at={one.at} precision="minute" />
+              {one.reason === "" ? null : <p className="quiet">Again: {one.reason}</p>}
             </>
           ),
         },

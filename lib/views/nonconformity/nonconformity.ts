@@ -1,4 +1,5 @@
 import { demandStory } from "@/lib/data/nonconformity/load-story";
+import { signedSince } from "@/lib/data/nonconformity/signed-since";
 import { loadWorkToHold } from "@/lib/data/nonconformity/work-to-hold";
 import { loadPeopleNames } from "@/lib/data/review/load-people-names";
 import { isInvolved } from "@/lib/domain/nonconformity/decide-entry";
@@ -27,6 +28,9 @@ export const nonconformityView = (actor: Actor, number: string) =>
       orderBy: { placedAt: "asc" },
     });
     const toHold = await loadWorkToHold(tx, { kind: subjectKind, id: row.subjectId });
+    const since = new Map<bigint, readonly string[]>();
+    for (const { figures, id, saidAt } of row.entries)
+      since.set(id, await signedSince(tx, { figures: readFigures(figures), saidAt }));
     const isStaff = actor.kind === "staff";
     const mayDecide = isStaff && may(actor.roles, "nonconformity.decide");
     return {
@@ -47,6 +51,8 @@ export const nonconformityView = (actor: Actor, number: string) =>
         kind: entry.kind as EntryKind,
         text: entry.text,
         figures: readFigures(entry.figures),
+        /** Certificates of the runs it lists that were signed after it. */
+        signedSince: since.get(entry.id) ?? [],
         saidBy: entry.saidById ? (names.get(entry.saidById) ?? "") : "the platform",
         saidAt: entry.saidAt.toISOString(),
       })),

@@ -17,6 +17,7 @@ import { resumeWork } from "@/lib/operations/nonconformity/resume";
 import { stateEffect } from "@/lib/operations/nonconformity/state-effect";
 import { tellCustomers } from "@/lib/operations/nonconformity/tell-customers";
 import { sensorHoldsView } from "@/lib/views/hold/holds-on";
+import { nonconformityView } from "@/lib/views/nonconformity/nonconformity";
 import { nonconformitiesOnView } from "@/lib/views/nonconformity/on-subject";
 import { reviewQueueView } from "@/lib/views/review-queue";
 import { reviewRunView } from "@/lib/views/review-run";
@@ -279,6 +280,9 @@ describe("equipment in doubt", () => {
     await inService(quality, world.voltmeter.id, signClock);
     expect((await refusalOf(sign())).message).toContain("V-1 is in doubt");
     await examine(number);
-    expect((await sign()).certificates).toHaveLength(1);
+    const { certificates } = await sign();
+    expect(certificates).toHaveLength(1);
+    const { entries } = await nonconformityView(quality, number);
+    expect(entries.at(-1)?.signedSince).toEqual(certificates.map((one) => one.number));
   });
 });

@@ -1,3 +1,4 @@
+import Link from "next/link";
 import { Section } from "@/app/_ui/section";
 import { Timestamp } from "@/app/_ui/timestamp";
 import { entryKindLabels } from "@/lib/domain/nonconformity/labels";
@@ -25,6 +26,16 @@ export function Story({ page }: { readonly page: NonconformityPage }) {
             <p>{entry.text}</p>
             {entry.figures.sensors ? <p>Stopped: {entry.figures.sensors.join(", ")}.</p> : null}
             <ImpactTable figures={entry.figures} />
+            {entry.signedSince.length === 0 ? null : (
+              <p>
+                As it stood then. Of these runs signed since:{" "}
+                {entry.signedSince.map((certificate) => (
+                  <span key={certificate}>
+                    <Link href={`/certificates/${certificate}`}>{certificate}</Link>{" "}
+                  </span>
+                ))}
+              </p>
+            )}
           </li>
         ))}
       </ol>

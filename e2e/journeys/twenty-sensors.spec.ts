@@ -97,7 +97,7 @@ const openHold = async (page: Page) => {
 /** Everything that is finished, in one parcel. */
 const send = async (page: Page, order: string) => {
   await page.goto(`/orders/${order}/ship`);
-  await page.getByRole("textbox", { name: /^Carrier \(/ }).fill("Eastmoor Parcels");
+  await page.getByRole("textbox", { name: /^Carrier/ }).fill("Eastmoor Parcels");
   await page.getByRole("button", { name: "Send them back" }).click();
   await page.waitForURL(/\/quotation/);
   await expect(main(page)).toContainText(/S-\d{4}-\d{4}/);

@@ -17,8 +17,9 @@ export const database = (): PrismaClient => {
   if (known) return known;
   const made = new PrismaClient({
     adapter: new PrismaPg({ connectionString: url, max: 10 }),
-    // By default 22 of 50 parallel transactions fail with P2028.
-    transactionOptions: { maxWait: 30_000, timeout: 30_000 },
+    // By default 22 of 50 parallel transactions fail with P2028; on a machine with much else to do, 11 of 50 sign-offs had
+    // waited for a connection for more than half a minute. Who waits gets their turn, rather than to type it all again.
+    transactionOptions: { maxWait: 120_000, timeout: 60_000 },
   });
   store.emfolioClients.set(url, made);
   return made;

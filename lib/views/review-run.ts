@@ -1,6 +1,6 @@
 import { withStandings } from "@/lib/data/certificate/with-standings";
 import { hex } from "@/lib/data/hex";
-import { holdsOf } from "@/lib/data/hold/holds-of";
+import { holdsOf, type SensorHold } from "@/lib/data/hold/holds-of";
 import type { Tx } from "@/lib/data/in-scope";
 import { type Duty, loadDuty } from "@/lib/data/review/load-duty";
 import { loadDoubts } from "@/lib/data/review/load-exceptions";
@@ -14,7 +14,7 @@ import { loadRollsOf } from "@/lib/data/roll/load-rolls";
 import { sha256 } from "@/lib/data/sha256";
 import { contentHash } from "@/lib/domain/certificate/content-hash";
 import type { StandingHold } from "@/lib/domain/hold/decide-not-held";
-import { decideRollEnds } from "@/lib/domain/order/decide-roll-ends";
+import { decideRollEnds, type RollsOfOrder } from "@/lib/domain/order/decide-roll-ends";
 import { readLineOptions } from "@/lib/domain/order/options";
 import { decideNotInDoubt, type InDoubt } from "@/lib/domain/review/decide-not-in-doubt";
 import { type Actor, actorIdOf } from "@/lib/domain/staff/actor";
@@ -43,12 +43,37 @@ const holdLine = ({ tag, isToBeReturned, nonconformity }: StandingHold) => {
     : { words: "On hold, see", name: tag, href: `/sensors/${tag}#holds` };
 };
 
-const sensorOf = async (tx: Tx, review: Review, duty: Duty, sensor: Review["sensors"][number]) => {
+type Beside = {
+  readonly holds: readonly SensorHold[];
+  /** Of each order here with a rule set, by its number. */
+  readonly rolls: ReadonlyMap<string, RollsOfOrder>;
+};
+
+/** What every sensor is held against, asked for once. */
+const loadBeside = async (tx: Tx, { sensors }: Review): Promise<Beside> => {
+  const holds = await holdsOf(
+    tx,
+    sensors.map(({ id }) => id),
+  );
+  const rolls = new Map<string, RollsOfOrder>();
+  for (const { order } of sensors.map(({ line }) => line))
+    if (!rolls.has(order.number)) rolls.set(order.number, await loadRollsOf(tx, order));
+  return { holds, rolls };
+};
+
+const sensorOf = async (
+  tx: Tx,
+  review: Review,
+  duty: Duty,
+  beside: Beside,
+  sensor: Review["sensors"][number],
+) => {
   const { line } = sensor;
   const isPerLot = readLineOptions(line.options).report === "per-lot";
   const composed = await reviewedContent(tx, review, [sensor.id]);
-  const ends = isPerLot ? null : decideRollEnds(await loadRollsOf(tx, line.order), [sensor.id], "per-sensor");
-  const holds = (await holdsOf(tx, [sensor.id])).map(holdLine);
+  const rolls = isPerLot ? undefined : beside.rolls.get(line.order.number);
+  const ends = rolls ? decideRollEnds(rolls, [sensor.id], "per-sensor") : null;
+  const holds = beside.holds.filter(({ sensorId }) => sensorId === sensor.id).map(holdLine);
   const obstacles = [composed, ends].flatMap((one) => (one && !one.ok ? [one.refusal.message] : []));
   const hash = composed.ok ? hex(contentHash(composed.value.content, sha256)) : null;
   const left = leftReview(review, sensor.id) ?? null;
@@ -130,7 +155,8 @@ export const reviewRunView = (actor: Actor, number: string) =>
     const evaluation = found(review.evaluation);
     const duty = await loadDuty(tx, review, actor);
     const sensors = [];
-    for (const sensor of review.sensors) sensors.push(await sensorOf(tx, review, duty, sensor));
+    const beside = await loadBeside(tx, review);
+    for (const sensor of review.sensors) sensors.push(await sensorOf(tx, review, duty, beside, sensor));
     const tagOf = (id: string | null) => review.sensors.find((sensor) => sensor.id === id)?.tag ?? null;
     return {
       runId: review.run.id,

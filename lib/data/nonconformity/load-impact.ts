@@ -3,8 +3,10 @@ import type { EntryFigures } from "@/lib/domain/nonconformity/figures";
 import { assessImpact, worstImpact } from "@/lib/domain/nonconformity/impact";
 import type { SubjectKind } from "@/lib/domain/nonconformity/labels";
 import { NodeFacts } from "@/lib/domain/trace/chain";
+import { certificatesOfRuns } from "../certificate/certificates-of-runs";
 import { loadRunsOn } from "../equipment/runs-on";
 import type { Tx } from "../in-scope";
+import { certificatesOfSensors } from "../parts/certificates-of-sensors";
 import { resultsStandingOn } from "../sql/results-standing-on";
 
 type Window = { readonly from: string; readonly until: string; readonly deltaCelsius: number | null };
@@ -25,14 +27,13 @@ const ofEquipment = async (tx: Tx, id: string, from: string) => {
   const numbers = await certificatesOn(tx, id, [...calibrations.map((one) => one.id), "none"]);
   // A furnace stands in no chain of calibrations; what was measured in it is known by its runs.
   const runs = await loadRunsOn(tx, id, from || null);
+  const ids = await runIds(
+    tx,
+    runs.map(({ number }) => number),
+  );
   const inRuns = await tx.certificate.findMany({
     where: {
-      runId: {
-        in: await runIds(
-          tx,
-          runs.map(({ number }) => number),
-        ),
-      },
+      id: { in: await certificatesOfRuns(tx, ids) },
     },
     select: { number: true },
   });
@@ -56,10 +57,14 @@ const ofCalibration = async (tx: Tx, id: string, from: string) => {
 
 /** What one customer's thing, or a run, has on paper already. */
 const ofWork = async (tx: Tx, kind: SubjectKind, id: string) => {
-  const where = {
-    ...{ sensor: { sensorId: id }, run: { runId: id }, order: { orderId: id }, certificate: { id } },
-    customer: { customerId: id },
-  }[kind as "sensor" | "run" | "order" | "certificate" | "customer"];
+  if (kind === "sensor")
+    return { numbers: (await certificatesOfSensors(tx, [id])).map(({ number }) => number), runs: [] };
+  const where =
+    kind === "run"
+      ? { id: { in: await certificatesOfRuns(tx, [id]) } }
+      : { order: { orderId: id }, certificate: { id }, customer: { customerId: id } }[
+          kind as "order" | "certificate" | "customer"
+        ];
   const rows = await tx.certificate.findMany({ where, select: { number: true } });
   return { numbers: rows.map(({ number }) => number), runs: [] };
 };

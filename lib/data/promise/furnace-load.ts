@@ -23,12 +23,8 @@ const sensorsOf = ({ basis, furnaceTag, startsAt }: ReservedHoursRow): number | 
     (one) => one.furnace === furnaceTag && Date.parse(one.startsAt) === startsAt.getTime(),
   )?.sensors ?? null;
 
-/**
- * The load of the furnaces: the hours reserved for promised orders that are not over since a moment, as far as their
- * sensors are in no run yet, and the hours of runs and characterisations, hot or planned. Reckoned from the next full
- * hour, so that what was shown a minute ago is still so.
- */
-export const loadFurnaceLoad = async (tx: Tx, since: Date, now: Date, policy: PromisePolicy) => {
+/** Hours reserved for promised orders that are not over since a moment, as far as their sensors are in no run yet. */
+export const loadReservations = async (tx: Tx, since: Date) => {
   const rows = (await reservedHours(tx, since)).map((row) => ({
     ...row,
     startsAt: row.startsAt.getTime(),
@@ -36,6 +32,20 @@ export const loadFurnaceLoad = async (tx: Tx, since: Date, now: Date, policy: Pr
     sensors: sensorsOf(row),
   }));
   const reserved = stillReserved(rows);
+  return {
+    reserved,
+    /** Reserved still by their rows, though a run has their sensors. */
+    usedUp: rows.filter((row) => !reserved.includes(row)).map(({ id }) => id),
+  };
+};
+
+/**
+ * The load of the furnaces: the hours reserved for promised orders that are not over since a moment, as far as their
+ * sensors are in no run yet, and the hours of runs and characterisations, hot or planned. Reckoned from the next full
+ * hour, so that what was shown a minute ago is still so.
+ */
+export const loadFurnaceLoad = async (tx: Tx, since: Date, now: Date, policy: PromisePolicy) => {
+  const { reserved } = await loadReservations(tx, since);
   const works = (await furnaceWork(tx)).map((row) => ({
     ...row,
     startedAt: row.startedAt?.getTime() ?? null,
@@ -46,12 +56,7 @@ export const loadFurnaceLoad = async (tx: Tx, since: Date, now: Date, policy: Pr
   }));
   const from = Math.ceil(now.getTime() / hour) * hour;
   const ahead = reserved.filter(({ endsAt }) => endsAt > now.getTime());
-  return {
-    reserved,
-    /** Reserved still by their rows, though a run has their sensors. */
-    usedUp: rows.filter((row) => !reserved.includes(row)).map(({ id }) => id),
-    placed: placeWork(works, ahead, from, policy),
-  };
+  return { reserved, placed: placeWork(works, ahead, from, policy) };
 };
 
 export type FurnaceLoad = Awaited<ReturnType<typeof loadFurnaceLoad>>;

@@ -6,7 +6,7 @@ import { readLineOptions } from "@/lib/domain/order/options";
 import type { PlannedFurnace, PlannedGroup } from "@/lib/domain/promise/furnace-hours";
 import type { PromisePolicy } from "@/lib/domain/promise/policy";
 import type { PlannedOrder, ProposedSlot, Taken } from "@/lib/domain/promise/propose-promise";
-import { loadFurnaceLoad } from "./furnace-load";
+import { loadFurnaceLoad, loadReservations } from "./furnace-load";
 
 /** Furnaces that may be used, each with its roomiest configuration. */
 export const loadPlannedFurnaces = async (tx: Tx, now: Date): Promise<readonly PlannedFurnace[]> => {
@@ -144,8 +144,8 @@ export const loadTaken = async (
 };
 
 /** Gives back hours whose sensors are in a run: the database would still refuse them to others. */
-export const releaseUsedUp = async (tx: Tx, now: Date, policy: PromisePolicy): Promise<void> => {
-  const { usedUp } = await loadFurnaceLoad(tx, now, now, policy);
+export const releaseUsedUp = async (tx: Tx, now: Date): Promise<void> => {
+  const { usedUp } = await loadReservations(tx, now);
   await tx.furnaceSlot.updateMany({
     where: { id: { in: usedUp }, isReleased: false },
     data: { isReleased: true, version: { increment: 1 } },

@@ -1,7 +1,7 @@
 import { type LotSensor, type OpenLot, openLots } from "@/lib/domain/certificate/open-lots";
 import { decideNotHeld } from "@/lib/domain/hold/decide-not-held";
 import { readLineOptions } from "@/lib/domain/order/options";
-import { holdsOf } from "../hold/holds-of";
+import { holdsOf, type SensorHold } from "../hold/holds-of";
 import type { Tx } from "../in-scope";
 import type { ReviewRun } from "./load-review-run";
 import { reviewedContent } from "./reviewed-content";
@@ -15,11 +15,17 @@ export const leftReview = ({ decisions }: Pick<ReviewRun, "decisions">, sensorId
 const sensorOf = async (
   tx: Tx,
   review: ReviewRun,
+  holds: readonly SensorHold[],
   { id, tag, line }: ReviewRun["sensors"][number],
 ): Promise<LotSensor> => {
   const isDone =
     review.certificates.some(({ sensorId }) => sensorId === id) || leftReview(review, id) !== undefined;
-  const held = isDone ? null : decideNotHeld(await holdsOf(tx, [id]), "signed off");
+  const held = isDone
+    ? null
+    : decideNotHeld(
+        holds.filter(({ sensorId }) => sensorId === id),
+        "signed off",
+      );
   const content = isDone || !held?.ok ? held : await reviewedContent(tx, review, [id]);
   return {
     ...{ id, tag, lineId: line.id, isPerLot: true, isDone },
@@ -32,6 +38,10 @@ export const loadOpenLot = async (tx: Tx, review: ReviewRun, lineId: string): Pr
   const own = review.sensors.filter(({ line }) => line.id === lineId);
   if (readLineOptions(own[0]?.line.options ?? "{}").report !== "per-lot") return null;
   const sensors: LotSensor[] = [];
-  for (const sensor of own) sensors.push(await sensorOf(tx, review, sensor));
+  const holds = await holdsOf(
+    tx,
+    own.map(({ id }) => id),
+  );
+  for (const sensor of own) sensors.push(await sensorOf(tx, review, holds, sensor));
   return openLots(sensors)[0] ?? null;
 };

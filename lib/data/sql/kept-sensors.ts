@@ -7,7 +7,7 @@ export type KeptSensorRow = {
   readonly orderNumber: string;
   /** certified | unmeasured | cancelled */
   readonly why: string;
-  /** Since when it could go: its last certificate, the end of its hold, the end of its order, or its receipt. */
+  /** Since when it could go: its last certificate or a provider's that counts, the end of its hold, the end of its order, or its receipt. */
   readonly since: Date;
   readonly count: number;
 };
@@ -21,7 +21,10 @@ export const keptSensors = (tx: Tx, before: Date, limit: number): Promise<KeptSe
                      WHEN 'certified' THEN greatest(
                        (SELECT max(c.signed_at) FROM certificate c WHERE c.sensor_id = s.id),
                        (SELECT max(c.signed_at) FROM certificate_part p JOIN certificate c ON c.id = p.certificate_id
-                         WHERE p.sensor_id = s.id))
+                         WHERE p.sensor_id = s.id),
+                       (SELECT max(d.decided_at) FROM provider_report r
+                          JOIN provider_report_decision d ON d.report_id = r.id AND d.decision = 'accepted'
+                         WHERE r.sensor_id = s.id))
                      WHEN 'unmeasured' THEN (
                        SELECT max(r.released_at) FROM hold h JOIN hold_release r ON r.hold_id = h.id
                         WHERE h.order_id = o.id AND (h.sensor_id IS NULL OR h.sensor_id = s.id))

@@ -1,4 +1,5 @@
 import type { Tx } from "../in-scope";
+import { goesBack, isHeld, isReplaced } from "./hand-back";
 
 export type ReservedHoursRow = {
   readonly id: string;
@@ -14,7 +15,10 @@ export type ReservedHoursRow = {
   readonly promisedOn: string | null;
   /** JSON text: what each of the hours is for, as it was promised. */
   readonly basis: string | null;
-  /** Measurements the order still waits for a furnace with: what is in one or was in one is not counted. */
+  /**
+   * Measurements the order still waits for a furnace with: what is in one or was in one is not counted, nor what goes back
+   * unmeasured; what is awaited in the place of another is.
+   */
   readonly owed: number;
 };
 
@@ -28,12 +32,12 @@ export const reservedHours = (tx: Tx, since: Date): Promise<ReservedHoursRow[]> 
         CROSS JOIN LATERAL (SELECT CASE WHEN l.options::jsonb ->> 'sets' = 'both' THEN 2 ELSE 1 END AS sets) AS k
         CROSS JOIN LATERAL (
           SELECT l.quantity * k.sets - coalesce(sum(CASE
-                   WHEN s.state IN ('issued', 'collected') THEN k.sets
+                   WHEN s.state IN ('issued', 'collected') OR (${goesBack} AND NOT ${isHeld}) THEN k.sets
                    WHEN k.sets = 1 THEN (s.state <> 'received')::int
                    ELSE (SELECT count(DISTINCT p.set_kind) FROM load_place p JOIN run r ON r.id = p.run_id
                           WHERE p.customer_id = s.customer_id AND p.sensor_id = s.id AND r.state <> 'abandoned')
                  END), 0)::int AS owed
-            FROM sensor s WHERE s.order_line_id = l.id) AS line
+            FROM sensor s WHERE s.order_line_id = l.id AND NOT ${isReplaced}) AS line
        WHERE l.order_id IN (SELECT order_id FROM slot) AND l.performed_at = 'laboratory' AND l.provider_id IS NULL
        GROUP BY l.order_id)
     SELECT slot.id::text AS id, slot.furnace_id::text AS "furnaceId", f.tag AS "furnaceTag",

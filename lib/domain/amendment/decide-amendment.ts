@@ -44,7 +44,7 @@ export const decideAsk = (given: {
       remark: "Type what is to be said otherwise, in one of the fields.",
     });
   const corrected = applyCorrections(content, corrections);
-  if (corrected.receivedOn > corrected.performedFrom)
+  if (corrections.receivedOn && corrected.receivedOn > corrected.performedFrom)
     return refuse("invalid", "Nothing was asked for.", {
       "corrections.receivedOn": `It was measured from ${corrected.performedFrom} on: it was received by then.`,
     });

@@ -1,5 +1,4 @@
 import { roundHalfEven } from "@/lib/metrology/number/decimal";
-import { fahrenheitText } from "@/lib/metrology/reporting/fahrenheit";
 import { typeset } from "@/lib/metrology/reporting/typeset";
 import type { MeasuredPoint } from "../evidence/evaluation";
 import { isSameSetpoint } from "../parts/same-setpoint";
@@ -7,7 +6,7 @@ import type { Draft } from "./catalogue/message";
 import { setpointText } from "./compose-rows";
 import type { CertificateContent } from "./content";
 import type { DerivedMember } from "./derived-member";
-import { fahrenheitRow } from "./fahrenheit-row";
+import { fahrenheitDifference, fahrenheitRow } from "./fahrenheit-row";
 import { lastSets } from "./last-sets";
 import type { RollEnds } from "./rolls-of";
 import { rollsStatement } from "./texts-of-parts";
@@ -18,13 +17,9 @@ type Row = Rolls["of"][number]["rows"][number];
 const mean = (values: readonly number[]): number =>
   values.reduce((sum, value) => sum + value, 0) / values.length;
 
-const decimalsOf = (printed: string): number => printed.split(".")[1]?.length ?? 0;
-
-const inFahrenheit = (celsius: number, decimals: number): string => {
-  const text = fahrenheitText(celsius, decimals, "difference");
-  if (!text.ok) throw new Error(text.problem.message);
-  return typeset(text.value);
-};
+/** Of the coarsest of these. */
+const decimalsOf = (printed: readonly string[]): number =>
+  Math.min(...printed.map((one) => one.split(".")[1]?.length ?? 0));
 
 /** Of the unrounded errors; printed with the decimals of the coarsest of them, in each unit of its own. */
 const rowOf = (
@@ -48,17 +43,15 @@ const rowOf = (
     average: print(figures.average),
     halfRange: print(figures.halfRange),
   });
-  const decimals = Math.min(...all.map(({ printed: { errorCelsius } }) => decimalsOf(errorCelsius)));
+  const decimals = decimalsOf(all.map(({ printed: { errorCelsius } }) => errorCelsius));
+  const fahrenheitDecimals =
+    unit === "F" ? decimalsOf(all.map((one) => fahrenheitRow(one, false).error)) : null;
   return {
     setpoint,
     celsius: printed((value) => typeset(roundHalfEven(value, decimals))),
-    ...(unit === "F"
-      ? {
-          fahrenheit: printed((value) =>
-            inFahrenheit(value, Math.min(...all.map((one) => decimalsOf(fahrenheitRow(one, false).error)))),
-          ),
-        }
-      : {}),
+    ...(fahrenheitDecimals === null
+      ? {}
+      : { fahrenheit: printed((value) => fahrenheitDifference(value, fahrenheitDecimals)) }),
   };
 };
 

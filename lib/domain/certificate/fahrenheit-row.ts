@@ -13,14 +13,16 @@ const digitsOf = (printed: string): 1 | 2 =>
 
 const decimalsOf = (printed: string): number => printed.split(".")[1]?.length ?? 0;
 
-const difference = (celsius: number, decimals: number): string => {
+/** A difference of so many °C in °F, with these decimals, as it is printed. */
+export const fahrenheitDifference = (celsius: number, decimals: number): string => {
   const text = fahrenheitText(celsius, decimals, "difference");
   if (!text.ok) throw new Error(text.problem.message);
   return typeset(text.value);
 };
 
 /** Of a figure stated in °C, in whole: 1.8 times it needs one decimal more, and nothing is rounded. */
-const exactly = (celsius: number, printed: string): string => difference(celsius, decimalsOf(printed) + 1);
+const exactly = (celsius: number, printed: string): string =>
+  fahrenheitDifference(celsius, decimalsOf(printed) + 1);
 
 /**
  * A result in the unit it was ordered in: from the unrounded figures, rounded once, value and U together (JCGM 100:2008,
@@ -42,11 +44,11 @@ export const fahrenheitRow = (point: MeasuredPoint, statesConformity: boolean): 
   return {
     reference: typeset(reference.value),
     error: typeset(error.value.value),
-    correction: difference(-point.errorCelsius, error.value.decimals),
+    correction: fahrenheitDifference(-point.errorCelsius, error.value.decimals),
     expanded: typeset(error.value.expanded),
     ...(limits ? { tolerance: `± ${exactly(tolerance.celsius, conformity.printed.tolerance ?? "")}` } : {}),
     ...(limits && acceptanceCelsius !== null
-      ? { acceptance: `± ${difference(acceptanceCelsius, Math.max(0, error.value.decimals) + 2)}` }
+      ? { acceptance: `± ${fahrenheitDifference(acceptanceCelsius, Math.max(0, error.value.decimals) + 2)}` }
       : {}),
   };
 };

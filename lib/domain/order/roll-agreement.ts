@@ -1,7 +1,7 @@
 import { z } from "zod";
 import { ok, type Result, refuse } from "../refusal";
 import { optionalText } from "./field";
-import { rollName } from "./roll-ends";
+import { isSameRoll, rollName } from "./roll-ends";
 import type { OrderState } from "./transitions";
 
 /** The customer agrees that of a roll one end is reported alone (ISO/IEC 17025:2017, 7.1.4). */
@@ -25,7 +25,7 @@ export const decideAgreeRoll = (
   agreed: readonly Roll[],
   asked: Roll,
 ): Result<"agreed"> => {
-  const is = (roll: Roll) => rollName(roll) === rollName(asked);
+  const is = (roll: Roll) => isSameRoll(roll, asked);
   if (state !== "accepted")
     return refuse(
       "wrong-state",

@@ -33,7 +33,7 @@ export const givePromise = defineOperation({
       });
     demand(decidePromise(order.state, proposal, input, isoDay(now)));
     await releaseSlots(tx, order.id);
-    await releaseUsedUp(tx, now, policy);
+    await releaseUsedUp(tx, now);
     const slots = proposal.kind === "proposed" ? proposal.slots : [];
     await takeSlots(tx, order.id, slots, { takenById: personIdOf(actor), takenAt: now });
     const proposedOn = proposal.kind === "proposed" ? proposal.promisedOn : null;

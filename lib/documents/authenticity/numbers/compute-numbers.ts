@@ -3,7 +3,7 @@ import { EvidenceFile } from "@/lib/domain/certificate/evidence-file/evidence-fi
 import { proveReadings } from "@/lib/domain/certificate/evidence-file/prove-readings";
 import { type Progress, type Recomputation, recomputing } from "@/lib/domain/certificate/recompute/recompute";
 import { engineVersion } from "@/lib/metrology/engine-version";
-import { sha256, toHex } from "../bytes";
+import { joined, sha256, toHex } from "../bytes";
 import type { CarriedEvidence } from "./carried-evidence";
 
 export type ComputedNumbers = Recomputation & {
@@ -14,16 +14,6 @@ export type ComputedNumbers = Recomputation & {
   readonly file: "sealed" | "another" | "unsaid";
   /** Versions of the engine: the printed figures', and the one that computed again. */
   readonly engine: { readonly printed: string; readonly here: string };
-};
-
-const joined = (parts: readonly Uint8Array[]): Uint8Array<ArrayBuffer> => {
-  const bytes = new Uint8Array(parts.reduce((sum, { length }) => sum + length, 0));
-  let at = 0;
-  for (const part of parts) {
-    bytes.set(part, at);
-    at += part.length;
-  }
-  return bytes;
 };
 
 const readEvidence = (bytes: Uint8Array): EvidenceFile => {

@@ -3,7 +3,6 @@ import { LinkButton } from "@/app/_ui/link-button";
 import { Page } from "@/app/_ui/page";
 import { Section } from "@/app/_ui/section";
 import { Thread } from "@/app/_ui/thread";
-import { cancellationReason } from "@/lib/domain/order/cancellation";
 import { portalOffersView } from "@/lib/views/agreement/portal-offers";
 import { customerPartsView } from "@/lib/views/order/parts";
 import { portalOrderView } from "@/lib/views/portal-orders";
@@ -49,10 +48,9 @@ export default async function PortalOrderPage({ params, searchParams }: Props) {
         <Thread
           label={`Progress of order ${order.number}`}
           beads={order.progress.steps}
-          next={[
-            order.progress.next,
-            order.cancelledBecause ? `Why: ${cancellationReason(order.cancelledBecause)}` : "",
-          ].join(" ")}
+          next={[order.progress.next, order.cancelledBecause ? `Why: ${order.cancelledBecause}` : ""].join(
+            " ",
+          )}
         />
       }
       actions={

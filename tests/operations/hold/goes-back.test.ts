@@ -3,7 +3,9 @@ import { handBacksOf } from "@/lib/data/hold/hand-backs-of";
 import { inScope, type Tx } from "@/lib/data/in-scope";
 import { loadOrder } from "@/lib/data/order/load-order";
 import { loadPlannedOrder } from "@/lib/data/promise/plan-store";
+import { reservedHours } from "@/lib/data/sql/reserved-hours";
 import { anotherChoice, conditionChoices, disposeChoice, returnChoice } from "@/lib/domain/question/labels";
+import { actorIdOf } from "@/lib/domain/staff/actor";
 import { disposeSensor } from "@/lib/operations/custody/dispose";
 import { execute } from "@/lib/operations/execute";
 import { placeHoldOn } from "@/lib/operations/hold/place";
@@ -24,6 +26,7 @@ import { orderShipmentsView } from "@/lib/views/shipment/order-shipments";
 import { shipmentListView } from "@/lib/views/shipment/shipment-list";
 import { todayView } from "@/lib/views/today";
 import { auditSentences, clock, type FrontDesk, openFrontDesk, refusalOf } from "../../support/front-desk";
+import { furnaceRow } from "../../support/in-service";
 import { moveSensorsTo } from "../../support/issued-sensors";
 import { accepted, lineInput, orderInput, received } from "../../support/orders";
 
@@ -76,6 +79,28 @@ const toMeasure = async (number: string) =>
     (sum, { sensors }) => sum + sensors,
     0,
   );
+
+/** Hours for an order in a furnace of its own, as a promise takes them. */
+const reserve = (number: string) =>
+  inLaboratory(async (tx) => {
+    const { id: orderId } = await tx.order.findUniqueOrThrow({ where: { number } });
+    const tag = `FUR-${number}`;
+    const equipmentId = await furnaceRow(tx, tag, actorIdOf(desk.frontDesk));
+    const { id: furnaceId } = await tx.furnace.create({
+      data: {
+        ...{ tag, name: "Invented", maker: "Invented", serial: number, equipmentId },
+        ...{ minimumCelsius: 300, maximumCelsius: 1200, boreMillimetre: 60, lengthMillimetre: 900 },
+      },
+    });
+    const [startsAt, endsAt] = [40, 41].map((days) => new Date(clock().getTime() + days * 86_400_000));
+    const taken = { takenById: actorIdOf(desk.frontDesk), takenAt: clock() };
+    await tx.furnaceSlot.create({
+      data: { furnaceId, orderId, startsAt: startsAt!, endsAt: endsAt!, ...taken },
+    });
+  });
+/** What its hours are still for. */
+const owed = async (number: string) =>
+  (await inLaboratory((tx) => reservedHours(tx, clock()))).find(({ order }) => order === number)?.owed;
 
 const tagsOf = async (only: "load" | "hand-back") =>
   (await sensorsView(desk.frontDesk, { only }, today)).sensors.map(({ tag }) => tag);
@@ -192,9 +217,14 @@ describe("another sensor in the place of one that goes back", () => {
     await end(holdId, { awaitsAnother: true });
     expect((await auditSentences()).at(-1)).toContain("another sensor is awaited in its place");
     // The furnace still has one sensor to measure: the other one.
-    expect(await toMeasure(number)).toBe(1);
+    await reserve(number);
+    expect([await toMeasure(number), await owed(number)]).toEqual([1, 1]);
     await send(number, [bent]);
-    expect([await orderState(number), await toMeasure(number)]).toEqual(["accepted", 1]);
+    expect([await orderState(number), await toMeasure(number), await owed(number)]).toEqual([
+      "accepted",
+      1,
+      1,
+    ]);
 
     const waiting = await orderView(desk.frontDesk, number, clock());
     expect(waiting).toMatchObject({ awaited: 1, received: 0, mayReceive: true });

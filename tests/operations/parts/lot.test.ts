@@ -2,6 +2,7 @@ import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { closeDatabase, configureDatabase } from "@/lib/data/client";
 import { hex } from "@/lib/data/hex";
 import { inScope } from "@/lib/data/in-scope";
+import { loadImpact } from "@/lib/data/nonconformity/load-impact";
 import { sha256 } from "@/lib/data/sha256";
 import { contentHash } from "@/lib/domain/certificate/content-hash";
 import { readCertificateQuery } from "@/lib/domain/certificate/list-query";
@@ -104,6 +105,16 @@ describe("one certificate for a lot", () => {
     expect(kept.filter(({ orderNumber }) => orderNumber === number).map(({ tag }) => tag)).toEqual(
       built.sensors.map(({ tag }) => tag),
     );
+    // What is found on any of its sensors, or on its run, reaches the certificate, whichever it is filed under.
+    for (const subject of [
+      { kind: "sensor", id: built.sensors[2]!.id },
+      { kind: "run", id: built.run.id },
+    ] as const) {
+      const impact = await inScope({ kind: "laboratory" }, (tx) =>
+        loadImpact(tx, subject, { from: "", until: "", deltaCelsius: null }),
+      );
+      expect(impact.certificates?.map((one) => one.number)).toEqual([certificates[0]!.number]);
+    }
     // A withdrawal is seen at every sensor and setpoint it spoke of, with the way to it.
     await issueAllNow();
     const reason = "Another lot was in the furnace.";

@@ -74,7 +74,7 @@ const inTheHouse = sensorStates.filter((state) => state !== "collected");
 export const boardView = (actor: Actor, now: Date) =>
   answer(actor, "laboratory.read", async (tx) => {
     const today = isoDay(now);
-    const outlooks = await loadOutlooks(tx, today);
+    const outlooks = await loadOutlooks(tx, now);
     const orders = await orderNumbers(tx, today, outlooks);
     const sensors = await stateCounts(tx, "sensor", inTheHouse);
     const runs = await stateCounts(tx, "run", ["submitted"]);

@@ -23,7 +23,7 @@ beforeAll(async () => {
 });
 afterAll(() => desk.close());
 
-const page = (query: OrderQuery) => ordersView(desk.frontDesk, query, today);
+const page = (query: OrderQuery) => ordersView(desk.frontDesk, query, clock());
 const numbers = (list: Awaited<ReturnType<typeof page>>) => list.orders.map(({ number }) => number);
 
 /** From the first page to the last, by the links of each. */
@@ -153,7 +153,7 @@ describe("search", () => {
       () => searchView(customer, "MX"),
       () => boardView(customer, clock()),
       () => todayView(customer, today),
-      () => ordersView(customer, {}, today),
+      () => ordersView(customer, {}, clock()),
       () => customersView(customer, {}),
     ])
       expect(await refusalOf(question())).toMatchObject({ code: "not-permitted" });

@@ -1,7 +1,6 @@
 import { LinkButton } from "@/app/_ui/link-button";
 import { Page } from "@/app/_ui/page";
 import { PageTurns } from "@/app/_ui/page-turns";
-import { isoDay } from "@/lib/domain/calibration/due";
 import { countText } from "@/lib/domain/list/page";
 import { readOrderQuery } from "@/lib/domain/order/list-query";
 import { ordersView } from "@/lib/views/order/orders";
@@ -19,7 +18,7 @@ type Props = {
 export default async function OrdersPage({ searchParams }: Props) {
   const actor = await requireStaff();
   const query = readOrderQuery(await searchParams);
-  const list = await load(ordersView(actor, query, isoDay(new Date())));
+  const list = await load(ordersView(actor, query, new Date()));
   const record = list.mayRecord ? (
     <LinkButton href="/orders/new" kind="primary">
       Record an order

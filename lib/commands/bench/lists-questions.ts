@@ -52,7 +52,7 @@ export const listQuestions = (size: Size): readonly ListQuestion[] => {
   const middle = Math.floor(size.orders / 2) + 1;
   const order = `O-2026-${String(middle).padStart(5, "0")}`;
   const orders = (query: Parameters<typeof ordersView>[1]) =>
-    full(async (actor) => (await ordersView(actor, query, today)).orders);
+    full(async (actor) => (await ordersView(actor, query, now)).orders);
   const sensors = (query: Parameters<typeof sensorsView>[1]) =>
     full(async (actor) => (await sensorsView(actor, query, today)).sensors);
   const search = (text: string) => full((actor) => searchView(actor, text));

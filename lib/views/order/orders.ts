@@ -4,6 +4,7 @@ import { type OrderContents, orderContents } from "@/lib/data/sql/order-contents
 import { orderCount } from "@/lib/data/sql/order-count";
 import { orderPage } from "@/lib/data/sql/order-page";
 import { stateCounts } from "@/lib/data/sql/state-counts";
+import { isoDay } from "@/lib/domain/calibration/due";
 import { cutPage, turnOf } from "@/lib/domain/list/page";
 import { type OrderQuery, orderFilters, orderStatesOf, shownOf } from "@/lib/domain/order/list-query";
 import { orderStates } from "@/lib/domain/order/transitions";
@@ -39,13 +40,14 @@ const summaryOf = (row: Row, contents: OrderContents | undefined, today: string)
   };
 };
 
-const atRiskIds = async (tx: Tx, today: string): Promise<readonly string[]> =>
-  (await loadOutlooks(tx, today)).filter(({ outlook }) => outlook.kind === "risk").map(({ id }) => id);
+const atRiskIds = async (tx: Tx, now: Date): Promise<readonly string[]> =>
+  (await loadOutlooks(tx, now)).filter(({ outlook }) => outlook.kind === "risk").map(({ id }) => id);
 
 /** One page of the laboratory's orders, the newest first. Counts stop where nobody reads on. */
-export const ordersView = (actor: Actor, query: OrderQuery, today: string) =>
+export const ordersView = (actor: Actor, query: OrderQuery, now: Date) =>
   answer(actor, "laboratory.read", async (tx) => {
-    const asked = { query, today, atRisk: query.only === "risk" ? await atRiskIds(tx, today) : [] };
+    const today = isoDay(now);
+    const asked = { query, today, atRisk: query.only === "risk" ? await atRiskIds(tx, now) : [] };
     const turn = turnOf(query);
     const page = cutPage(await orderPage(tx, asked, turn), turn, ({ number }) => number);
     const ids = page.rows.map(({ id }) => id);

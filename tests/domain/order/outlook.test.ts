@@ -10,7 +10,10 @@ const work = (more: Partial<OpenWork> = {}): OpenWork => ({
   promisedOn: "2026-03-13",
   toCome: 0,
   toMeasure: 5,
+  toLoad: 5,
   toIssue: 0,
+  elsewhere: 0,
+  overlaps: [],
   furnaceUntil: "2026-03-09",
   isWaiting: false,
   ...more,
@@ -56,6 +59,33 @@ describe("the outlook of a promised order", () => {
       reasons: ["the furnace is taken for it until 2026-03-13"],
     });
     expect(kind({ promisedOn: "2026-03-13", furnaceUntil: "2026-03-20" })).toBe("risk");
+  });
+
+  it("is at risk when its furnace hours have passed and sensors are in no load, until they are", () => {
+    const passed = { furnaceUntil: "2026-03-03" };
+    expect(outlookOf(work(passed), today, places)).toEqual({
+      kind: "risk",
+      reasons: ["its furnace hours ended on 2026-03-03, 5 sensors not in a load: promise it anew"],
+    });
+    expect(kind({ ...passed, toLoad: 0 }), "in the furnace now").toBe("fine");
+    expect(kind({ ...passed, toLoad: 0, toCome: 1 }), "one did not come").toBe("risk");
+    expect(kind({ furnaceUntil: today }), "the day is not over").toBe("fine");
+  });
+
+  it("is at risk when something else is in the furnace during its hours", () => {
+    expect(outlookOf(work({ overlaps: ["R-2026-0007", "CH-2026-0002"] }), today, places)).toEqual({
+      kind: "risk",
+      reasons: ["R-2026-0007, CH-2026-0002 in the furnace during the hours kept for it"],
+    });
+  });
+
+  it("asks no furnace for what is measured elsewhere, and a day for its certificate", () => {
+    const away = { toMeasure: 0, toLoad: 0, elsewhere: 2, furnaceUntil: null };
+    expect(kind({ ...away, promisedOn: "2026-03-05" })).toBe("fine");
+    expect(outlookOf(work({ ...away, promisedOn: today }), today, places)).toEqual({
+      kind: "risk",
+      reasons: ["0 working days left, 1 needed", "2 sensors measured elsewhere, without certificate"],
+    });
   });
 
   it("is at risk when it is time and no furnace is taken", () => {

@@ -107,7 +107,9 @@ const tagsOf = async (only: "load" | "hand-back") =>
 const waitingFor = async (actor: FrontDesk["frontDesk"], key: string) =>
   (await todayView(actor, today)).find((list) => list.key === key);
 const toSend = async () =>
-  (await ordersView(desk.frontDesk, { show: "all", only: "send" }, today)).orders.map(({ number }) => number);
+  (await ordersView(desk.frontDesk, { show: "all", only: "send" }, clock())).orders.map(
+    ({ number }) => number,
+  );
 const keptAfter = async (days: number) =>
   (await storageView(desk.frontDesk, new Date(clock().getTime() + days * 86_400_000))).kept;
 
@@ -233,7 +235,7 @@ describe("another sensor in the place of one that goes back", () => {
     );
     expect(waiting.thread.find(({ state }) => state === "now")?.label).toBe("Received");
     expect(waiting.lines[0]?.sensors[0]).toMatchObject({ tag: bent, isReplaced: true });
-    const expected = await ordersView(desk.frontDesk, { only: "expected" }, today);
+    const expected = await ordersView(desk.frontDesk, { only: "expected" }, clock());
     expect(expected.orders.map((order) => [order.number, order.received])).toEqual([[number, 0]]);
     expect((await receivableView(desk.frontDesk, number)).lines[0]).toMatchObject({ received: 0, toCome: 1 });
     const shown = await portalOrderView(desk.northern.actor, number);

@@ -9,6 +9,7 @@ import { cancelOrder } from "@/lib/operations/order/cancel";
 import { givePromise } from "@/lib/operations/promise/give";
 import { createRun } from "@/lib/operations/run/create";
 import { boardView } from "@/lib/views/board";
+import { ordersView } from "@/lib/views/order/orders";
 import { furnaceQueueView } from "@/lib/views/promise/furnace-queue";
 import { orderPromiseView } from "@/lib/views/promise/order-promise";
 import { todayView } from "@/lib/views/today";
@@ -189,5 +190,27 @@ describe("a promised day", () => {
       expect.arrayContaining(["CH-2026-0900", run, next]),
     );
     expect((await todayView(desk.technician, "2026-10-15")).find(({ key }) => key === "hot")?.count).toBe(1);
+
+    // What is hot runs into hours that are kept for another order: that order is at risk, and says by what.
+    const soon = new Date(clock().getTime() + 3_600_000);
+    const { id: nextId } = await inScope(laboratory, (tx) =>
+      tx.order.findUniqueOrThrow({ where: { number: next } }),
+    );
+    await inScope(laboratory, async (tx) => {
+      await tx.order.update({ where: { id: nextId }, data: { promisedOn: new Date("2026-10-21") } });
+      await tx.furnaceSlot.updateMany({
+        where: { orderId: nextId, isReleased: false },
+        data: { startsAt: clock(), endsAt: soon },
+      });
+    });
+    const doubtful = (await boardView(desk.technician, clock())).doubtful.find(
+      ({ number }) => number === next,
+    );
+    expect(doubtful?.outlook).toEqual({
+      kind: "risk",
+      reasons: ["CH-2026-0900 in the furnace during the hours kept for it"],
+    });
+    const atRisk = await ordersView(desk.frontDesk, { only: "risk" }, clock());
+    expect(atRisk.orders.map(({ number }) => number)).toContain(next);
   });
 });

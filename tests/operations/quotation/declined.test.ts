@@ -48,9 +48,7 @@ it("a declined offer is confirmed to the customer and stands before the desk unt
     execute(makeQuotation, desk.frontDesk, { number, validUntil: "2026-04-30", publicUrl }, later(minutes));
   const lists = async () => {
     const only = async (name: string) =>
-      (await ordersView(desk.frontDesk, { only: name }, "2026-03-04")).orders.some(
-        (one) => one.number === number,
-      );
+      (await ordersView(desk.frontDesk, { only: name }, clock())).orders.some((one) => one.number === number);
     return { declined: await only("declined"), waiting: await only("waiting") };
   };
   const theirs = async () => (await portalOffersView(orderer, number, clock())).offers[0];

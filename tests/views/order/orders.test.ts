@@ -32,12 +32,12 @@ afterAll(() => desk.close());
 
 describe("the laboratory's orders", () => {
   it("are listed by state, with counts", async () => {
-    const open = await ordersView(desk.technician, {}, today);
+    const open = await ordersView(desk.technician, {}, clock());
     expect(open.orders.map(({ number }) => number)).toEqual([south, north]);
     expect(open.orders[1]).toMatchObject({ quantity: 4, received: 2, issued: 0, types: ["K"] });
     expect(open.mayRecord).toBe(false);
     expect(
-      (await ordersView(desk.frontDesk, { show: "accepted" }, today)).orders.map(({ number }) => number),
+      (await ordersView(desk.frontDesk, { show: "accepted" }, clock())).orders.map(({ number }) => number),
     ).toEqual([north]);
     expect(Object.fromEntries(open.filters.map(({ name, count }) => [name, count]))).toMatchObject({
       open: 2,
@@ -88,7 +88,7 @@ describe("the laboratory's orders", () => {
   it("are not there for those who may not see them, and under a number that is none", async () => {
     const customer = desk.northern.actor;
     for (const question of [
-      () => ordersView(customer, { show: "all" }, today),
+      () => ordersView(customer, { show: "all" }, clock()),
       () => orderView(customer, north, clock()),
       () => sensorsView(customer, { show: "all" }, today),
       () => sensorView(customer, tags[0]!),

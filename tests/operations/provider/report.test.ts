@@ -7,6 +7,7 @@ import { decideReport } from "@/lib/operations/provider/decide-report";
 import { recordReport } from "@/lib/operations/provider/record-report";
 import { collectSensor } from "@/lib/operations/sensor/collect";
 import { ship } from "@/lib/operations/shipment/ship";
+import { boardView } from "@/lib/views/board";
 import { orderView } from "@/lib/views/order/order";
 import { customerPartsView, orderPartsView } from "@/lib/views/order/parts";
 import { portalOrderView } from "@/lib/views/portal-orders";
@@ -65,12 +66,22 @@ const stateOf = async () =>
 const portal = () => portalOrderView(desk.northern.actor, order);
 const laboratory = <T>(work: Parameters<typeof inScope<T>>[1]) => inScope({ kind: "laboratory" }, work);
 
+/** On the board, with the order promised for the day itself. */
+const outlook = async () =>
+  (await boardView(desk.frontDesk, clock())).doubtful.find(({ number }) => number === order)?.outlook.reasons;
+
 const waitingFor = async (actor: typeof desk.signatory, list: string) =>
   (await todayView(actor, "2026-03-03")).find(({ key }) => key === list);
 
 describe("what an external provider measured", () => {
   it("is recorded only of what went there, whole, from a PDF, with figures at ordered setpoints", async () => {
     expect((await waitingFor(desk.frontDesk, "provider"))?.items[0]?.label).toBe(tag);
+    await laboratory((tx) => tx.order.update({ where: { number: order }, data: { promisedOn: clock() } }));
+    // No furnace of ours is asked for it.
+    expect(await outlook()).toEqual([
+      "0 working days left, 1 needed",
+      "1 sensor measured elsewhere, without certificate",
+    ]);
     expect((await refusalOf(record())).message).toMatch(/by its custody log .* never went/i);
     const sent = { tags: tag, kind: "to-provider" as const, whom: provider, condition: "subcontracted" };
     const elsewhere = execute(moveSensors, desk.technician, { ...sent, whom: "Somebody else" }, clock);
@@ -134,6 +145,7 @@ describe("what an external provider measured", () => {
     expect((await waitingFor(desk.signatory, "provider-check"))?.count).toBe(0);
     expect((await waitingFor(desk.frontDesk, "provider"))?.count).toBe(0);
     expect(await stateOf()).toBe("issued");
+    expect(await outlook()).toBeUndefined();
     expect((await portal()).isOpen).toBe(false);
     expect((await portal()).sensors[0]?.external).toMatchObject({
       said: `Measured by ${provider}, not by this laboratory`,

@@ -50,7 +50,7 @@ const lineOf = ({ content: text, token }: Row, standing: Standing): CertificateL
 export const certificateListView = (actor: Actor, query: CertificateQuery) =>
   answer(actor, "certificate.read", async (tx) => {
     const turn = turnOf(query);
-    const page = cutPage(await certificatePage(tx, query, turn), turn, ({ number }) => number);
+    const page = cutPage(await certificatePage(tx, query, turn), turn, ({ name }) => name);
     const rows = await tx.certificate.findMany({
       where: { id: { in: page.rows.map(({ id }) => id) } },
       select: { id: true, content: true, token: true },

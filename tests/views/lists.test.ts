@@ -1,8 +1,11 @@
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { inScope } from "@/lib/data/in-scope";
-import { orderPageSql } from "@/lib/data/sql/order-page";
+import { inScope, type Tx } from "@/lib/data/in-scope";
+import { orderPage, orderPageSql } from "@/lib/data/sql/order-page";
 import { searchEverywhereSql } from "@/lib/data/sql/search-everywhere";
+import { sensorPage } from "@/lib/data/sql/sensor-page";
+import type { Turn } from "@/lib/domain/list/page";
 import type { OrderQuery } from "@/lib/domain/order/list-query";
+import type { SensorQuery } from "@/lib/domain/sensor/list-query";
 import { boardView } from "@/lib/views/board";
 import { customersView } from "@/lib/views/customers";
 import { ordersView } from "@/lib/views/order/orders";
@@ -68,6 +71,38 @@ describe("a list", () => {
     expect(numbers(await page({ show: "completed" }))).toEqual([]);
     expect(numbers(await page({ urgency: "express" }))).toEqual([]);
     expect((await page({})).count).toBeGreaterThanOrEqual(130);
+  });
+
+  it("by words is the same whether they are gathered first or the list is read in its own order", async () => {
+    const both = <T>(start: string, ask: (tx: Tx, turn: Turn, most?: number) => Promise<T>) =>
+      inScope({ kind: "laboratory" }, async (tx) => {
+        const turns: readonly Turn[] = [
+          { kind: "first" },
+          { kind: "after", anchor: `${start}0100` },
+          { kind: "before", anchor: `${start}0020` },
+        ];
+        const pages: T[] = [];
+        for (const turn of turns) {
+          const [gathered, read] = [await ask(tx, turn), await ask(tx, turn, 0)];
+          expect(read).toEqual(gathered);
+          pages.push(gathered);
+        }
+        return pages;
+      });
+    const orders = async (query: OrderQuery) =>
+      both("O-2025-", (tx, turn, most) => orderPage(tx, { query, today, atRisk: [] }, turn, most));
+    const [buys] = await orders({ show: "all", q: "buy 70" });
+    expect([buys?.rows.length, buys?.count]).toEqual([51, 99]);
+    expect((await orders({ q: "northern", urgency: "standard" }))[0]?.count).toBeGreaterThanOrEqual(120);
+    for (const q of ["o-2025-01", "7007", "no such", "%"]) await orders({ show: "all", q });
+    const sensors = async (find: string, more: SensorQuery = {}) =>
+      both("T-9", (tx, turn, most) => sensorPage(tx, { query: { ...more, find }, today }, turn, most));
+    const [sixties] = await sensors("x 006", { show: "all" });
+    expect(sixties?.rows.map(({ name }) => name)).toEqual(
+      Array.from({ length: 10 }, (_, at) => `T-900${69 - at}`),
+    );
+    for (const find of ["q", "/Q", "mx", "T-9001", "no such"]) await sensors(find);
+    await sensors("0044", { show: "all", customer: desk.southern.customerId });
   });
 
   it("with an anchor that is none is empty, and with a wildcard finds nothing", async () => {
@@ -159,7 +194,7 @@ describe("search", () => {
       expect(await refusalOf(question())).toMatchObject({ code: "not-permitted" });
     const scope = { kind: "customer", customerId: desk.southern.customerId } as const;
     const [own, hits, parts] = await inScope(scope, async (tx) => [
-      await tx.$queryRaw<{ number: string }[]>(
+      await tx.$queryRaw<{ name: string }[]>(
         orderPageSql({ query: { show: "all" }, today, atRisk: [] }, { kind: "first" }),
       ),
       await tx.$queryRaw<{ key: string }[]>(searchEverywhereSql("MX-0044")),
@@ -167,7 +202,17 @@ describe("search", () => {
       await tx.$queryRaw<{ id: string }[]>`SELECT sensors_with_serial_part('x0044', 9)::text AS id`,
     ]);
     expect(own.length).toBeGreaterThan(0);
-    expect(own.every(({ number }) => number > "O-2025-0120")).toBe(true);
+    expect(own.every(({ name }) => name > "O-2025-0120")).toBe(true);
     expect([hits, parts]).toEqual([[], []]);
   });
+});
+
+it("says of more sensors or orders than it counts that there are more", async () => {
+  await insertOrders(desk, { from: 3001, to: 3501, customerId: desk.southern.customerId });
+  const { count, next, sensors } = await sensorsView(desk.technician, { show: "all", find: "mx-3" }, today);
+  expect([count, sensors.length, sensors[0]?.tag]).toEqual([501, 50, "T-93501"]);
+  expect(next).toBe("T-93452");
+  const orders = await page({ show: "all", q: "southern" });
+  expect([orders.count, numbers(orders)[0]]).toEqual([501, "O-2025-3501"]);
+  expect((await page({ q: "southern", urgency: "express" })).count).toBe(0);
 });

@@ -22,7 +22,7 @@ import { searchView } from "@/lib/views/search";
 import { sensorsView } from "@/lib/views/sensor/sensors";
 import { shipmentListView } from "@/lib/views/shipment/shipment-list";
 import { todayView } from "@/lib/views/today";
-import type { Size } from "./lists-database";
+import { middleOf, type Size, serialMiddleOf } from "./lists-database";
 
 export type ListQuestion = {
   readonly name: string;
@@ -49,12 +49,15 @@ const programOf = (actor: Actor): Program => ({
 export const listQuestions = (size: Size): readonly ListQuestion[] => {
   const today = isoDay(new Date());
   const now = new Date();
-  const middle = Math.floor(size.orders / 2) + 1;
+  const middle = middleOf(size);
+  const digits = serialMiddleOf(size);
   const order = `O-2026-${String(middle).padStart(5, "0")}`;
   const orders = (query: Parameters<typeof ordersView>[1]) =>
     full(async (actor) => (await ordersView(actor, query, now)).orders);
   const sensors = (query: Parameters<typeof sensorsView>[1]) =>
     full(async (actor) => (await sensorsView(actor, query, today)).sensors);
+  const certificates = (query: Parameters<typeof certificateListView>[1]) =>
+    full(async (actor) => (await certificateListView(actor, query)).certificates);
   const search = (text: string) => full((actor) => searchView(actor, text));
   const wireOrders = full(async (actor) => (await wireOrdersView(programOf(actor), null)).orders);
   const wireCertificates = full(
@@ -74,6 +77,7 @@ export const listQuestions = (size: Size): readonly ListQuestion[] => {
     { name: "orders, on hold", as: desk, ask: orders({ only: "held" }) },
     { name: "orders, something to send", as: desk, ask: orders({ only: "send" }) },
     { name: "orders, by their number", as: desk, ask: orders({ show: "all", q: `PO ${400_000 + middle}` }) },
+    { name: "orders, by a customer's name", as: desk, ask: orders({ show: "all", q: "Hazel" }) },
     { name: "orders, a page in the middle", as: desk, ask: orders({ show: "all", after: order }) },
     { name: "sensors here", as: desk, ask: sensors({}) },
     { name: "sensors, all", as: desk, ask: sensors({ show: "all" }) },
@@ -81,7 +85,8 @@ export const listQuestions = (size: Size): readonly ListQuestion[] => {
     { name: "sensors, of late orders", as: desk, ask: sensors({ only: "late" }) },
     { name: "sensors, on hold", as: desk, ask: sensors({ only: "held" }) },
     { name: "sensors, by the end of a serial", as: desk, ask: sensors({ show: "all", find: `-${middle}` }) },
-    { name: "sensors, by the middle of a serial", as: desk, ask: sensors({ show: "all", find: "191" }) },
+    { name: "sensors, by the middle of a serial", as: desk, ask: sensors({ show: "all", find: digits }) },
+    { name: "sensors, what begins so: SN 0", as: desk, ask: sensors({ show: "all", find: "SN 0" }) },
     {
       name: "customers",
       as: desk,
@@ -90,12 +95,19 @@ export const listQuestions = (size: Size): readonly ListQuestion[] => {
     {
       name: "certificates",
       as: desk,
-      ask: full(async (actor) => (await certificateListView(actor, {})).certificates),
+      ask: certificates({}),
     },
+    {
+      name: "certificates, by the end of a serial",
+      as: desk,
+      ask: certificates({ q: `-${middle}` }),
+    },
+    { name: "certificates, by the middle of a serial", as: desk, ask: certificates({ q: digits }) },
+    { name: "certificates, by a customer's name", as: desk, ask: certificates({ q: "Hazel" }) },
     {
       name: "certificates, document still to be made",
       as: desk,
-      ask: full(async (actor) => (await certificateListView(actor, { only: "pending" })).certificates),
+      ask: certificates({ only: "pending" }),
     },
     { name: "runs", as: "technician", ask: full(async (actor) => (await runsView(actor, {})).runs) },
     {

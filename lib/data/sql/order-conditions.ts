@@ -1,7 +1,7 @@
 import { type OrderFilter, type OrderQuery, shownOf } from "@/lib/domain/order/list-query";
 import { Prisma } from "@/lib/generated/prisma/client";
 import { isReplaced, toHandBack } from "./hand-back";
-import { beginsWith, keyOf, tailOf } from "./page-fragments";
+import { orderHas } from "./order-words";
 
 const inWork = Prisma.sql`o.state IN ('requested', 'recorded', 'accepted')`;
 
@@ -66,17 +66,6 @@ const onlyCondition = ({ query, today, atRisk }: Asked): readonly Prisma.Sql[] =
   }
 };
 
-/** Each way of finding it by an index of its own; joined by OR they would have none. */
-const wordCondition = (text: string): Prisma.Sql => Prisma.sql`o.id IN (
-  SELECT n.id FROM customer_order n WHERE ${beginsWith(Prisma.sql`n.number`, Prisma.sql`upper(${text}::text)`)}
-  UNION ALL
-  SELECT n.id FROM customer_order n WHERE ${beginsWith(Prisma.sql`n.purchase_order_key`, keyOf(text))}
-  UNION ALL
-  SELECT n.id FROM customer_order n WHERE ${beginsWith(Prisma.sql`n.purchase_order_tail`, tailOf(text))}
-  UNION ALL
-  SELECT n.id FROM customer c JOIN customer_order n ON n.customer_id = c.id
-   WHERE position(lower(${text}::text) IN lower(c.name)) > 0)`;
-
 /** What an order must be to stand in the list; `o` is the order. */
 export const orderConditions = (asked: Asked): readonly Prisma.Sql[] => {
   const { query } = asked;
@@ -93,7 +82,7 @@ export const orderConditions = (asked: Asked): readonly Prisma.Sql[] => {
     ...(query.from ? [Prisma.sql`o.recorded_at >= ${query.from}::date`] : []),
     ...(query.to ? [Prisma.sql`o.recorded_at < ${query.to}::date + 1`] : []),
     ...(query.due ? [Prisma.sql`o.promised_on <= ${query.due}::date`] : []),
-    ...(query.q ? [wordCondition(query.q)] : []),
+    ...(query.q ? [orderHas(query.q)] : []),
   ];
 };
 export type OrderAsked = Asked;

@@ -15,11 +15,8 @@ export const tailOf = (text: string): Prisma.Sql => Prisma.sql`reverse(${keyOf(t
 export const beginsWith = (column: Prisma.Sql, key: Prisma.Sql): Prisma.Sql =>
   Prisma.sql`(${key} <> '' AND ${column} ~>=~ ${key} AND ${column} ~<~ (${key} || ${lastCharacter}))`;
 
-/** Of what so many serials hold, a list shows no more by it alone. */
-export const mostBySerialPart = 1000;
-
 /** The sensor's serial holds it anywhere, from three characters on: looked up by pieces of three, see migration 0053. */
-export const serialHolds = (sensorId: Prisma.Sql, text: string, most = mostBySerialPart): Prisma.Sql =>
+export const serialHolds = (sensorId: Prisma.Sql, text: string, most: number): Prisma.Sql =>
   Prisma.sql`${sensorId} = ANY (ARRAY(SELECT sensors_with_serial_part(${keyOf(text)}, ${most}::int)))`;
 
 /** What stands on this side of the anchor, in a list whose newest come first, by a moment and what is unique beside it. */

@@ -34,6 +34,7 @@ export const promisedWork = (tx: Tx, until: string): Promise<PromisedWorkRow[]> 
              WHERE state = 'accepted' AND promised_on <= ${until}::date
              ORDER BY promised_on, id LIMIT ${countedUpTo + 1}) AS o
       JOIN customer c ON c.id = o.customer_id
+      CROSS JOIN LATERAL (SELECT EXISTS (SELECT FROM hold h WHERE h.order_id = o.id) AS ever) AS held
       CROSS JOIN LATERAL (
         SELECT coalesce(sum(l.quantity) FILTER (WHERE h.ours), 0)::int AS ordered,
                coalesce(sum(s."toMeasure") FILTER (WHERE h.ours), 0)::int AS "toMeasure",
@@ -44,11 +45,11 @@ export const promisedWork = (tx: Tx, until: string): Promise<PromisedWorkRow[]> 
           FROM order_line l
           CROSS JOIN LATERAL (SELECT l.performed_at = 'laboratory' AND l.provider_id IS NULL AS ours) AS h
           CROSS JOIN LATERAL (
-            SELECT count(*) FILTER (WHERE s.state IN ('received', 'loaded') AND NOT ${goesBack}) AS "toMeasure",
-                   count(*) FILTER (WHERE s.state = 'received' AND NOT ${goesBack}) AS "toLoad",
+            SELECT count(*) FILTER (WHERE s.state IN ('received', 'loaded') AND NOT (held.ever AND ${goesBack})) AS "toMeasure",
+                   count(*) FILTER (WHERE s.state = 'received' AND NOT (held.ever AND ${goesBack})) AS "toLoad",
                    count(*) FILTER (WHERE s.state IN ('measured', 'evaluated', 'in-review')) AS "toIssue",
-                   count(*) FILTER (WHERE s.state IN ('issued', 'collected') OR (s.state IN ('received', 'loaded') AND ${goesBack})) AS done
-              FROM sensor s WHERE s.order_line_id = l.id AND NOT ${isReplaced}) AS s
+                   count(*) FILTER (WHERE s.state IN ('issued', 'collected') OR (s.state IN ('received', 'loaded') AND held.ever AND ${goesBack})) AS done
+              FROM sensor s WHERE s.order_line_id = l.id AND NOT (held.ever AND ${isReplaced})) AS s
          WHERE l.order_id = o.id) AS work
       LEFT JOIN LATERAL (SELECT max(f.ends_at)::date::text AS until FROM furnace_slot f
                           WHERE f.order_id = o.id AND NOT f.is_released) AS slot ON true

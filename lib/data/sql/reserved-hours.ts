@@ -29,15 +29,16 @@ export const reservedHours = (tx: Tx, since: Date): Promise<ReservedHoursRow[]> 
     owed AS (
       SELECT l.order_id, sum(greatest(0, line.owed))::int AS owed
         FROM order_line l
+        CROSS JOIN LATERAL (SELECT EXISTS (SELECT FROM hold h WHERE h.order_id = l.order_id) AS ever) AS held
         CROSS JOIN LATERAL (SELECT CASE WHEN l.options::jsonb ->> 'sets' = 'both' THEN 2 ELSE 1 END AS sets) AS k
         CROSS JOIN LATERAL (
           SELECT l.quantity * k.sets - coalesce(sum(CASE
-                   WHEN s.state IN ('issued', 'collected') OR (${goesBack} AND NOT ${isHeld}) THEN k.sets
+                   WHEN s.state IN ('issued', 'collected') OR (held.ever AND ${goesBack} AND NOT ${isHeld}) THEN k.sets
                    WHEN k.sets = 1 THEN (s.state <> 'received')::int
                    ELSE (SELECT count(DISTINCT p.set_kind) FROM load_place p JOIN run r ON r.id = p.run_id
                           WHERE p.customer_id = s.customer_id AND p.sensor_id = s.id AND r.state <> 'abandoned')
                  END), 0)::int AS owed
-            FROM sensor s WHERE s.order_line_id = l.id AND NOT ${isReplaced}) AS line
+            FROM sensor s WHERE s.order_line_id = l.id AND NOT (held.ever AND ${isReplaced})) AS line
        WHERE l.order_id IN (SELECT order_id FROM slot) AND l.performed_at = 'laboratory' AND l.provider_id IS NULL
        GROUP BY l.order_id)
     SELECT slot.id::text AS id, slot.furnace_id::text AS "furnaceId", f.tag AS "furnaceTag",

@@ -1,7 +1,7 @@
 import { type SensorFilter, type SensorQuery, shownSensors } from "@/lib/domain/sensor/list-query";
 import { Prisma } from "@/lib/generated/prisma/client";
 import { toHandBack, toLoad } from "./hand-back";
-import { beginsWith, keyOf, serialHolds, tailOf } from "./page-fragments";
+import { sensorHas } from "./sensor-words";
 
 export type SensorAsked = { readonly query: SensorQuery; readonly today: string };
 
@@ -49,13 +49,6 @@ const onlyCondition = ({ query, today }: SensorAsked): readonly Prisma.Sql[] => 
   }
 };
 
-/** A serial by any part of it, without regard to case, spaces and dashes; a tag by its beginning. */
-const wordCondition = (text: string): Prisma.Sql => Prisma.sql`(
-  ${beginsWith(Prisma.sql`s.serial_key`, keyOf(text))}
-  OR ${beginsWith(Prisma.sql`s.serial_tail`, tailOf(text))}
-  OR ${serialHolds(Prisma.sql`s.id`, text)}
-  OR ${beginsWith(Prisma.sql`s.tag`, Prisma.sql`upper(${text}::text)`)})`;
-
 /** What a sensor must be to stand in the list; `s` is the sensor. */
 export const sensorConditions = (asked: SensorAsked): readonly Prisma.Sql[] => {
   const { query } = asked;
@@ -64,6 +57,6 @@ export const sensorConditions = (asked: SensorAsked): readonly Prisma.Sql[] => {
     ...onlyCondition(asked),
     ...(query.customer ? [Prisma.sql`s.customer_id = ${query.customer}::uuid`] : []),
     ...(query.type ? [Prisma.sql`s.type_letter = ${query.type}`] : []),
-    ...(query.find ? [wordCondition(query.find)] : []),
+    ...(query.find ? [sensorHas(Prisma.sql`s`, query.find)] : []),
   ];
 };

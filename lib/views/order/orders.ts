@@ -1,7 +1,6 @@
 import { loadOutlooks } from "@/lib/data/board/load-outlooks";
 import type { Tx } from "@/lib/data/in-scope";
 import { type OrderContents, orderContents } from "@/lib/data/sql/order-contents";
-import { orderCount } from "@/lib/data/sql/order-count";
 import { orderPage } from "@/lib/data/sql/order-page";
 import { stateCounts } from "@/lib/data/sql/state-counts";
 import { isoDay } from "@/lib/domain/calibration/due";
@@ -49,7 +48,8 @@ export const ordersView = (actor: Actor, query: OrderQuery, now: Date) =>
     const today = isoDay(now);
     const asked = { query, today, atRisk: query.only === "risk" ? await atRiskIds(tx, now) : [] };
     const turn = turnOf(query);
-    const page = cutPage(await orderPage(tx, asked, turn), turn, ({ number }) => number);
+    const found = await orderPage(tx, asked, turn);
+    const page = cutPage(found.rows, turn, ({ name }) => name);
     const ids = page.rows.map(({ id }) => id);
     const loaded = await loadOrders(tx, ids);
     const contents = await orderContents(tx, ids);
@@ -64,7 +64,7 @@ export const ordersView = (actor: Actor, query: OrderQuery, now: Date) =>
         name,
         count: orderStatesOf(name).reduce((sum, state) => sum + (counts.get(state) ?? 0), 0),
       })),
-      count: await orderCount(tx, asked),
+      count: found.count,
       customer: customer?.name ?? null,
       orders: page.rows.flatMap(({ id }) => {
         const row = byId.get(id);

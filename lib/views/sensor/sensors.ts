@@ -1,4 +1,3 @@
-import { sensorCount } from "@/lib/data/sql/sensor-count";
 import { sensorPage } from "@/lib/data/sql/sensor-page";
 import { stateCounts } from "@/lib/data/sql/state-counts";
 import { cutPage, turnOf } from "@/lib/domain/list/page";
@@ -26,7 +25,8 @@ export const sensorsView = (actor: Actor, query: SensorQuery, today: string) =>
   answer(actor, "laboratory.read", async (tx) => {
     const asked = { query, today };
     const turn = turnOf(query);
-    const page = cutPage(await sensorPage(tx, asked, turn), turn, ({ tag }) => tag);
+    const found = await sensorPage(tx, asked, turn);
+    const page = cutPage(found.rows, turn, ({ name }) => name);
     const rows = await tx.sensor.findMany({
       where: { id: { in: page.rows.map(({ id }) => id) } },
       include: { line: { select: { order: inOneRow } }, intake: { select: { receivedOn: true } } },
@@ -43,7 +43,7 @@ export const sensorsView = (actor: Actor, query: SensorQuery, today: string) =>
         name,
         count: statesOf(name).reduce((sum, state) => sum + (counts.get(state) ?? 0), 0),
       })),
-      count: await sensorCount(tx, asked),
+      count: found.count,
       next: page.next,
       previous: page.previous,
       sensors: page.rows.flatMap(({ id }) => {

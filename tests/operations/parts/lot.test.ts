@@ -4,6 +4,7 @@ import { hex } from "@/lib/data/hex";
 import { inScope } from "@/lib/data/in-scope";
 import { loadImpact } from "@/lib/data/nonconformity/load-impact";
 import { sha256 } from "@/lib/data/sha256";
+import { certificatePage } from "@/lib/data/sql/certificate-page";
 import { contentHash } from "@/lib/domain/certificate/content-hash";
 import { readCertificateQuery } from "@/lib/domain/certificate/list-query";
 import { signOff } from "@/lib/operations/certificate/sign-off";
@@ -98,6 +99,17 @@ describe("one certificate for a lot", () => {
       readCertificateQuery({ q: built.sensors[2]!.tag }),
     );
     expect(listed).toMatchObject([{ serial: built.sensors[0]!.serial, others: 2 }]);
+    // By any of its words, gathered first or read in the list's own order.
+    const { serial, tag } = built.sensors[1]!;
+    const words = [serial, serial.slice(1, -1), tag, certificates[0]!.number, built.orders[0]!.number];
+    for (const q of [...words, listed[0]!.customer.slice(1, 6), "no such word"]) {
+      const names = await inScope({ kind: "laboratory" }, async (tx) => {
+        const gathered = await certificatePage(tx, { q }, { kind: "first" });
+        expect(await certificatePage(tx, { q }, { kind: "first" }, 0), q).toEqual(gathered);
+        return gathered.map(({ name }) => name);
+      });
+      expect(names.includes(certificates[0]!.number), q).toBe(q !== "no such word");
+    }
     // Each of the lot is kept too long once, whichever the certificate is filed under.
     const later = new Date(signClock().getTime() + 40 * 86_400_000);
     const { kept } = await storageView(world.people.desk, later);

@@ -10,9 +10,13 @@ export const isHeld = Prisma.sql`EXISTS (SELECT FROM ${holdsOnIt} AND r.id IS NU
 export const goesBack = Prisma.sql`EXISTS (SELECT FROM ${holdsOnIt} AND r.outcome = 'return-unmeasured')`;
 const orderIsCancelled = Prisma.sql`EXISTS (SELECT FROM order_line ol JOIN customer_order oo ON oo.id = ol.order_id
    WHERE ol.id = s.order_line_id AND oo.state = 'cancelled')`;
-/** What goes to an external provider is not measured here. */
-const isOursToMeasure = Prisma.sql`EXISTS (SELECT FROM order_line ol JOIN customer_order oo ON oo.id = ol.order_id
-   WHERE ol.id = s.order_line_id AND ol.provider_id IS NULL AND oo.state = 'accepted')`;
+/**
+ * What goes to an external provider is not measured here. From the accepted orders, which are few, to their lines by key:
+ * as a join, the lines of all years would be read.
+ */
+const isOursToMeasure = Prisma.sql`s.order_line_id = ANY (ARRAY(SELECT ol.id FROM order_line ol
+   WHERE ol.provider_id IS NULL
+     AND ol.order_id = ANY (ARRAY(SELECT oo.id FROM customer_order oo WHERE oo.state = 'accepted'))))`;
 
 /** By the last line of its log `s` is with an external provider. */
 const isAway = Prisma.sql`coalesce((SELECT ce.kind FROM custody_event ce WHERE ce.sensor_id = s.id

@@ -74,7 +74,7 @@ export default async function BoardPage() {
               <Link href="/orders?only=risk">at risk</Link>.
             </>
           ) : (
-            "By what is left against the working days until the promised day."
+            "By what is left against the working days until the promised day, and by the furnace hours kept for it."
           )
         }
         wide

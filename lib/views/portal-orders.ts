@@ -6,7 +6,7 @@ import { loadAnsweredQuestions } from "@/lib/data/portal/answered-questions";
 import { loadOpenQuestions } from "@/lib/data/portal/open-questions";
 import { countedReports, type ProviderReport } from "@/lib/data/provider/report-store";
 import { orderAsideCounts } from "@/lib/data/sql/order-aside-counts";
-import { orderSensorStates } from "@/lib/data/sql/order-sensor-states";
+import { noSensors, type OrderSensors, orderSensorStates } from "@/lib/data/sql/order-sensor-states";
 import { hasEnded, type Standing } from "@/lib/domain/certificate/standing";
 import { besideAnchor, cutPage, portalPageSize, turnOf } from "@/lib/domain/list/page";
 import { cancellationIn } from "@/lib/domain/order/cancellation";
@@ -40,8 +40,7 @@ type Summed = Pick<Row, "number" | "purchaseOrder" | "recordedAt" | "state" | "p
 
 const summaryOf = (
   row: Summed,
-  quantity: number,
-  sensorStates: readonly string[],
+  { quantity, certified, states: sensorStates }: OrderSensors = noSensors,
   aside: ProgressAside = {},
 ) => {
   const states = sensorStates.filter(isSensorState);
@@ -54,7 +53,7 @@ const summaryOf = (
     isAskedFor: row.state === "requested",
     promisedOn: row.state === "cancelled" ? null : (row.promisedOn?.toISOString().slice(0, 10) ?? null),
     quantity,
-    certified: states.filter((state) => state === "issued" || state === "collected").length,
+    certified,
     progress: orderProgress(isOrderState(row.state) ? row.state : "recorded", quantity, states, aside),
   };
 };
@@ -99,10 +98,7 @@ export const portalOrdersView = (actor: Actor, asked: Asked = {}) =>
     const sensors = await orderSensorStates(tx, ids);
     const asides = await orderAsideCounts(tx, ids);
     return {
-      orders: page.rows.map((row) => {
-        const { quantity, states } = sensors.get(row.id) ?? { quantity: 0, states: [] };
-        return summaryOf(row, quantity, states, asides.get(row.id));
-      }),
+      orders: page.rows.map((row) => summaryOf(row, sensors.get(row.id), asides.get(row.id))),
       next: page.next,
       previous: page.previous,
     };
@@ -110,9 +106,6 @@ export const portalOrdersView = (actor: Actor, asked: Asked = {}) =>
 
 const quantityOf = (row: Row) => row.lines.reduce((sum, line) => sum + line.quantity, 0);
 const statesOf = (row: Row) => row.lines.flatMap((line) => line.sensors.map(({ state }) => state));
-
-const wholeSummaryOf = (row: Row, aside: ProgressAside) =>
-  summaryOf(row, quantityOf(row), statesOf(row), aside);
 
 type Shown = {
   readonly orderState: string;
@@ -136,6 +129,12 @@ const isWithdrawn = (sensor: { readonly id: string; readonly state: string }, al
   return isCertified && own.length > 0 && own.every(({ standing }) => hasEnded(standing));
 };
 
+const hasCertificate = (
+  { id }: { readonly id: string },
+  certificates: readonly Certified[],
+  report: ProviderReport | undefined,
+): boolean => report !== undefined || certificates.some(({ sensorId }) => sensorId === id);
+
 const sensorOf = (
   sensor: Row["lines"][number]["sensors"][number],
   certificates: readonly Certified[],
@@ -155,7 +154,7 @@ const sensorOf = (
     }) ??
     (sensor.state === "issued" && isWithdrawn(sensor, certificates)
       ? "Certificate withdrawn"
-      : whereOf(sensor.state, isSubcontracted)),
+      : whereOf(sensor.state, isSubcontracted, hasCertificate(sensor, certificates, report))),
   external: externalOf(report),
   /** What was found when it came: empty where it came as described. */
   remark: sensor.intake?.condition === "deviates" ? sensor.intake.conditionNote : "",
@@ -180,11 +179,11 @@ const withoutReplaced = (row: Row, { replaced }: AsideSensors): Row => ({
 const countsOf = (
   row: Row,
   certificates: readonly Certified[],
+  { quantity, certified: everCertified }: OrderSensors,
   { held }: AsideSensors,
   awaited: number,
 ): string => {
   const sensors = row.lines.flatMap((line) => line.sensors);
-  const { quantity, certified: everCertified } = wholeSummaryOf(row, {});
   const certified = everCertified - sensors.filter((sensor) => isWithdrawn(sensor, certificates)).length;
   const come = row.lines.reduce((sum, line) => sum + line.sensors.length, 0);
   return [
@@ -233,9 +232,10 @@ export const portalOrderView = (actor: Actor, number: string) =>
       orderBy: { sequence: "desc" },
     });
     const reports = await countedReports(tx, ids);
+    const come = (await orderSensorStates(tx, [row.id])).get(row.id) ?? noSensors;
     return {
-      ...wholeSummaryOf(counted, counts),
-      counts: countsOf(counted, shown, aside, awaited),
+      ...summaryOf(counted, come, counts),
+      counts: countsOf(counted, shown, come, aside, awaited),
       /** The day of its last change; null: it stands as it was accepted. */
       changedOn: change?.changedAt.toISOString().slice(0, 10) ?? null,
       lines: orderedLines(row),

@@ -1,10 +1,10 @@
 import { inSnapshot, type Tx } from "@/lib/data/in-scope";
 import { certificatesOfSensors } from "@/lib/data/parts/certificates-of-sensors";
-import { type OrderSensors, orderSensorStates } from "@/lib/data/sql/order-sensor-states";
+import { noSensors, type OrderSensors, orderSensorStates } from "@/lib/data/sql/order-sensor-states";
 import { type Program, programScope } from "@/lib/domain/machine/program";
 import type { WireOrder, WireOrderPage } from "@/lib/domain/machine/wire/order";
 import type { OrderState } from "@/lib/domain/order/transitions";
-import { isDone, type SensorState } from "@/lib/domain/sensor/transitions";
+import type { SensorState } from "@/lib/domain/sensor/transitions";
 
 export const pageSize = 50;
 
@@ -43,7 +43,7 @@ type Summed = Awaited<ReturnType<typeof loadPage>>[number];
 
 const summaryOf = (
   row: Summed,
-  { quantity, states }: OrderSensors = { quantity: 0, states: [] },
+  { quantity, certified }: OrderSensors = noSensors,
 ): WireOrderPage["orders"][number] => ({
   number: row.number,
   state: row.state as OrderState,
@@ -51,7 +51,7 @@ const summaryOf = (
   recordedAt: row.recordedAt.toISOString(),
   promisedOn: row.promisedOn?.toISOString().slice(0, 10) ?? null,
   quantity,
-  certified: states.filter((state) => isDone(state as SensorState)).length,
+  certified,
 });
 
 /** A page of the orders a program may see; row-level security shows it no others. */

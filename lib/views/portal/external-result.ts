@@ -18,9 +18,10 @@ export const externalOf = (report: ProviderReport | undefined) =>
     : null;
 
 /** In plain words; what goes to a provider waits for no furnace of ours. */
-export const whereOf = (state: string, isSubcontracted: boolean): string => {
+export const whereOf = (state: string, isSubcontracted: boolean, hasCertificate = true): string => {
   if (!isSensorState(state)) return "";
   if (isSubcontracted && state === "received") return "Measured by another laboratory for us";
   if (isSubcontracted && state === "issued") return "Finished";
+  if (state === "collected" && !hasCertificate) return "Handed back without a certificate";
   return plainSensorStates[state];
 };

@@ -152,8 +152,14 @@ describe("a sensor that goes back unmeasured", () => {
     expect(await keptAfter(31)).toMatchObject([{ tag: back, since: today, days: 31 }]);
 
     await moveSensorsTo([other], "issued");
+    const certified = async () => (await portalOrderView(desk.northern.actor, number)).certified;
+    expect(await certified()).toBe(1);
     await send(number, [back, other]);
     expect(await orderState(number)).toBe("completed");
+    // What went back unmeasured has no certificate, and is not counted as if it had one.
+    const shown = await portalOrderView(desk.northern.actor, number);
+    expect(shown.sensors.find(({ tag }) => tag === back)?.where).toBe("Handed back without a certificate");
+    expect(shown.counts).not.toContain("2 certified");
     expect([await tagsOf("hand-back"), await toSend(), await keptAfter(31)]).toEqual([[], [], []]);
   });
 

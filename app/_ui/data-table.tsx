@@ -38,6 +38,15 @@ type LineProps = {
   readonly head: string | undefined;
 };
 
+/** A number, a tag or a day: never broken at its hyphens. Longer words may break before they widen a phone's page. */
+const isWord = (content: ReactNode): boolean =>
+  typeof content === "string" &&
+  /^([A-Z][a-z]+ (?=\S*\d))?\S{1,16}$|^\d{4}-\d\d-\d\d \d\d:\d\d( UTC)?$/.test(content);
+
+const cellOf = (content: ReactNode) => (
+  <div className={isWord(content) ? "cell cell-word" : "cell"}>{content}</div>
+);
+
 function Line({ row, columns, head }: LineProps) {
   return (
     <tr role="row" data-tone={row.tone}>
@@ -52,11 +61,11 @@ function Line({ row, columns, head }: LineProps) {
             className={className}
             data-label={column.unit ? label : undefined}
           >
-            <div className="cell">{row.cells[column.key]}</div>
+            {cellOf(row.cells[column.key])}
           </th>
         ) : (
           <td key={column.key} role="cell" className={className} data-label={label}>
-            <div className="cell">{row.cells[column.key]}</div>
+            {cellOf(row.cells[column.key])}
           </td>
         );
       })}

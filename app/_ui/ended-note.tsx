@@ -13,8 +13,8 @@ export function EndedNote({ number, standing }: Props) {
       <StandingMark standing={standing} />{" "}
       <strong>
         {before}
-        {/* The page: it is there at once, where the PDF may still be in the making. */}
-        {token === undefined ? successor : <a href={`/api/certificates/${token}/html`}>{successor}</a>}
+        {/* How it stands: told at once, where its document may still be in the making. */}
+        {token === undefined ? successor : <a href={`/authenticity/${token}`}>{successor}</a>}
         {after}
       </strong>{" "}
     </>

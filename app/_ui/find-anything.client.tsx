@@ -36,7 +36,7 @@ export function FindAnything() {
           maxLength={120}
           autoComplete="off"
           aria-keyshortcuts="/"
-          placeholder="Serial, order, customer"
+          placeholder="Serial or order"
         />
       </form>
     </search>

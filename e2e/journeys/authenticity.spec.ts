@@ -71,6 +71,8 @@ test("a good file passes, and a changed one, another one and other paper do not"
 
   await page.goto(`/authenticity/${one.token}#${other.contentHash}`);
   await expect(main).toContainText("this is not the paper that was signed");
+  // The danger first; what is said of the certificate is not said of this paper.
+  await expect(main.locator(".notice ~ .standing")).toContainText(`${one.number} itself: valid`);
   await choose(page, "one.pdf", one.file);
   await expect(verdict(page)).toContainText("Paper and file do not belong together");
   await page.goto(`/authenticity/${one.token}#${one.contentHash.slice(0, 30)}`);

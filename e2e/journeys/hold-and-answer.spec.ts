@@ -37,6 +37,11 @@ test("a bent sensor waits, the customer answers by the link of the mail and insi
   await page.getByText("Put this sensor on hold").click();
   await page.getByLabel("What is the matter").fill("sheath bent near the tip");
   await page.getByLabel("Question to the customer").fill("The sheath came bent. How shall we go on?");
+  const answers = page.getByLabel(/^Answers offered/);
+  await answers.fill("Measure it as it is\nMeasure it as it is");
+  await page.getByRole("button", { name: `Put ${tag} on hold` }).click();
+  await expect(main).toContainText("Two answers are the same.");
+  await answers.fill("Measure it as it is\nReturn it unmeasured");
   await page.getByRole("button", { name: `Put ${tag} on hold` }).click();
   await expect(main).toContainText("On hold, waiting for the customer");
   await page.goto("/holds?show=waiting");

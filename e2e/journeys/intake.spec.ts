@@ -46,7 +46,7 @@ test("sensors come in from a list, get a photo and labels on a sheet, and are fo
   await expect(page.getByRole("row", { name: /LIST-2/ })).toContainText("polarity is reversed");
   await expect(main).toContainText("H7");
   await page.getByRole("button", { name: "Take in 3 sensors" }).click();
-  await expect(main).toContainText("3 sensors are taken in; 1 outside the limits of intake");
+  await expect(main).toContainText("3 sensors are taken in; 1 not as described or outside the limits");
 
   // The sensor shows its verdicts; a photo goes with them.
   await page.goto(`/orders/${order}`);

@@ -241,6 +241,9 @@ test("twenty sensors of three kinds, in °F, from the request to the repeat of n
   await leave("Brandt");
   expect(await certificateText(page, bent)).toContain(damage);
   expect(await certificateText(page, failed)).toContain("Measured twice");
+  await page.goto(`/portal/orders/${order}`);
+  await page.getByRole("link", { name: "Request it once more" }).click();
+  await expect(main(page)).toContainText(`As for ${order}: rule set audited heat treatment`);
 
   // Next year: the same once more, in one step.
   await leave("front-desk");

@@ -52,7 +52,7 @@ const bestShapes = (best: number | undefined, tube: Tube): readonly Shape[] =>
     ? []
     : [
         stroke([tube.at(best), tube.top], [tube.at(best), tube.bottom], "heat", 1.5, "5 4"),
-        note(`most uniform at ${best}`, tube.at(best), tube.top - 10, "middle", "ink"),
+        note(`most uniform at ${best} mm`, tube.at(best), tube.top - 10, "middle", "ink"),
       ];
 
 /** One thing, from outside the mouth to its tip; an immersion that is not given is dashed and says so. */

@@ -20,6 +20,7 @@ import { compareRows } from "@/lib/domain/amendment/compare-rows";
 import { saidNow } from "@/lib/domain/amendment/said-now";
 import { CertificateContent } from "@/lib/domain/certificate/content";
 import { contentHash } from "@/lib/domain/certificate/content-hash";
+import { speaksOfInterval } from "@/lib/domain/review/speaks-of-interval";
 import { type Actor, actorIdOf } from "@/lib/domain/staff/actor";
 import { may } from "@/lib/domain/staff/permissions";
 
@@ -88,6 +89,8 @@ export const askedOf = async (tx: Tx, actor: Actor, certificate: CertificateRow)
       text: said[name] || textOf(corrections[name]),
     })),
     ...signable,
+    /** Whether what is added seems to speak of a recalibration interval. */
+    speaksOfInterval: speaksOfInterval(corrections.remark ?? ""),
     reading: asked.kind === "replacement" ? await readingOf(tx, actor, certificate) : null,
     draft: `/api/amendments/${asked.id}/draft`,
     signing: !isSignatory

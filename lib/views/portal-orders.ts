@@ -3,11 +3,14 @@ import { type AsideSensors, asideSensors } from "@/lib/data/hold/aside-sensors";
 import type { Tx } from "@/lib/data/in-scope";
 import { certificatesOfSensors } from "@/lib/data/parts/certificates-of-sensors";
 import { loadAnsweredQuestions } from "@/lib/data/portal/answered-questions";
+import { offerStandings } from "@/lib/data/portal/offer-standing";
 import { loadOpenQuestions } from "@/lib/data/portal/open-questions";
 import { countedReports, type ProviderReport } from "@/lib/data/provider/report-store";
 import { orderAsideCounts } from "@/lib/data/sql/order-aside-counts";
 import { noSensors, type OrderSensors, orderSensorStates } from "@/lib/data/sql/order-sensor-states";
-import { hasEnded, type Standing } from "@/lib/domain/certificate/standing";
+import { isoDay } from "@/lib/domain/calibration/due";
+import { noneStands } from "@/lib/domain/certificate/none-stands";
+import type { Standing } from "@/lib/domain/certificate/standing";
 import { besideAnchor, cutPage, portalPageSize, turnOf } from "@/lib/domain/list/page";
 import { cancellationIn } from "@/lib/domain/order/cancellation";
 import { plainAside } from "@/lib/domain/order/plain-where";
@@ -81,7 +84,7 @@ const underWay = {
 };
 
 /** A customer's own orders, the newest first, a page of them, with how far each is. */
-export const portalOrdersView = (actor: Actor, asked: Asked = {}) =>
+export const portalOrdersView = (actor: Actor, asked: Asked = {}, now = new Date()) =>
   answer(actor, "portal.read", async (tx) => {
     const turn = turnOf(asked);
     const rows = await tx.order.findMany({
@@ -97,8 +100,11 @@ export const portalOrdersView = (actor: Actor, asked: Asked = {}) =>
     const ids = page.rows.map(({ id }) => id);
     const sensors = await orderSensorStates(tx, ids);
     const asides = await orderAsideCounts(tx, ids);
+    const standings = await offerStandings(tx, ids, isoDay(now));
     return {
-      orders: page.rows.map((row) => summaryOf(row, sensors.get(row.id), asides.get(row.id))),
+      orders: page.rows.map((row) =>
+        summaryOf(row, sensors.get(row.id), { ...asides.get(row.id), ...standings.get(row.id) }),
+      ),
       next: page.next,
       previous: page.previous,
     };
@@ -126,7 +132,7 @@ type Certified = {
 const isWithdrawn = (sensor: { readonly id: string; readonly state: string }, all: readonly Certified[]) => {
   const own = all.filter(({ sensorId }) => sensorId === sensor.id);
   const isCertified = sensor.state === "issued" || sensor.state === "collected";
-  return isCertified && own.length > 0 && own.every(({ standing }) => hasEnded(standing));
+  return isCertified && noneStands(own);
 };
 
 const hasCertificate = (
@@ -200,7 +206,7 @@ const countsOf = (
 };
 
 /** One order of the customer; another's number is simply not there. */
-export const portalOrderView = (actor: Actor, number: string) =>
+export const portalOrderView = (actor: Actor, number: string, now = new Date()) =>
   answer(actor, "portal.read", async (tx) => {
     const row = found((await loadOrders(tx, { number }))[0]);
     const sensors = row.lines.flatMap((line) => line.sensors);
@@ -220,6 +226,7 @@ export const portalOrderView = (actor: Actor, number: string) =>
       ...(await orderAsideCounts(tx, [row.id])).get(row.id),
       replacedSerials: sensors.filter(({ id }) => aside.replaced.has(id)).map(({ serial }) => serial),
       isAsked: questions.length > 0,
+      ...(await offerStandings(tx, [row.id], isoDay(now))).get(row.id),
     };
     const isOver = row.state === "cancelled" || row.state === "completed";
     const awaited = isOver

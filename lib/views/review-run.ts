@@ -17,6 +17,7 @@ import type { StandingHold } from "@/lib/domain/hold/decide-not-held";
 import { decideRollEnds, type RollsOfOrder } from "@/lib/domain/order/decide-roll-ends";
 import { readLineOptions } from "@/lib/domain/order/options";
 import { decideNotInDoubt, type InDoubt } from "@/lib/domain/review/decide-not-in-doubt";
+import { gateCounts } from "@/lib/domain/review/gate-counts";
 import { type Actor, actorIdOf } from "@/lib/domain/staff/actor";
 import { may } from "@/lib/domain/staff/permissions";
 import { reviewCell } from "./review-cell";
@@ -129,7 +130,7 @@ const standingOf = (
 };
 
 const exceptionLines = (review: ReviewRun, exceptions: Duty["exceptions"]) =>
-  exceptions.map(({ weight: _, point, others = [], isNote: __, href = null, ...line }) => {
+  exceptions.map(({ weight: _, point, others = [], isNote, href = null, ...line }) => {
     const result =
       point &&
       review.evaluation?.results.find(
@@ -137,6 +138,7 @@ const exceptionLines = (review: ReviewRun, exceptions: Duty["exceptions"]) =>
       );
     return {
       ...line,
+      isNote: isNote ?? false,
       results: point ? 1 + others.length : 0,
       href: result ? resultHref(review, result.sensorId, result.setpointId) : href,
     };
@@ -178,6 +180,7 @@ export const reviewRunView = (actor: Actor, number: string) =>
         label: `${Number(celsius.toFixed(2))} °C`,
       })),
       exceptions: exceptionLines(review, duty.exceptions),
+      gate: gateCounts(review.gateRows),
       settledExceptions: duty.settledExceptions,
       deviations: [...new Set(sensors.flatMap(({ deviations }) => deviations))],
       duty: {

@@ -19,16 +19,20 @@ const digest = (text: string): Buffer => createHash("sha256").update(text).diges
 const signedAt = "2026-03-02T09:00:00Z";
 const endedAt = "2026-04-02T09:00:00Z";
 
+const contentOf = (serial: string): string =>
+  JSON.stringify({ item: { serial }, laboratory: { name: "As it was named then" }, secret: "1234.5 µV" });
+
 /** A certificate of A's sensor, by name: its number, token and content hash follow from it. */
-const addCertificate = async (name: string, isIssued = true): Promise<string> => {
+const addCertificate = async (name: string, isIssued = true, serial = "NX-2024-417"): Promise<string> => {
   await admin.query("BEGIN");
   const { rows } = await admin.query(
     `INSERT INTO certificate (number, customer_id, order_id, sensor_id, run_id, evaluation_id, content, content_hash,
                               token, signed_by_id, signed_at)
-     VALUES ($1, $2, $3, $4, $5, $6, '{"secret":"1234.5 µV"}', $7, $8, $9, $10) RETURNING id`,
+     VALUES ($1, $2, $3, $4, $5, $6, $11, $7, $8, $9, $10) RETURNING id`,
     [
       ...[`C-${name}`, world.a.customerId, world.a.orderId, world.a.sensorId, world.sharedRun.id],
       ...[world.sharedRun.evaluationId, digest(name), tokenOf(name), world.technicianId, signedAt],
+      contentOf(serial),
     ],
   );
   // Signed as another one was, by an act of its own.
@@ -85,7 +89,8 @@ beforeAll(async () => {
   await admin.query("ALTER TABLE certificate_ending DISABLE TRIGGER guard_certificate_successor");
   runtime = await connect(database.runtimeUrl);
   world = await twoCustomers(admin);
-  await admin.query("UPDATE sensor SET serial = 'NX-2024-417' WHERE id = $1", [world.a.sensorId]);
+  // Another one than any certificate was signed with: the row follows no certificate.
+  await admin.query("UPDATE sensor SET serial = 'NX-2024-999' WHERE id = $1", [world.a.sensorId]);
   configureDatabase(database.runtimeUrl);
   configurePublicUrl("https://calibration.example");
   await addCertificate("valid");
@@ -142,7 +147,8 @@ describe("what the public is told", () => {
   });
 
   it("is nothing for a number, a cut or a malformed token, nor for one that nothing has", async () => {
-    const { laboratory } = await ask(tokenOf("valid"));
+    const { rows } = await admin.query("SELECT name FROM laboratory");
+    const [{ name: laboratory }] = rows;
     const nothing = {
       ...{ standing: "unknown", laboratory, number: "", issuedOn: "", serialEnd: "", endedOn: "" },
       ...{ successor: null, predecessor: null, fileSha256: "", contentProof: "", logHash: "" },
@@ -155,8 +161,19 @@ describe("what the public is told", () => {
   });
 
   it("shows nothing of a short serial", async () => {
-    await admin.query("UPDATE sensor SET serial = 'S-417' WHERE id = $1", [world.a.sensorId]);
-    expect((await ask(tokenOf("valid"))).serialEnd).toBe("");
+    await addCertificate("short", true, "S-417");
+    expect((await ask(tokenOf("short"))).serialEnd).toBe("");
+  });
+
+  it("is the serial and the laboratory that were signed, whatever the rows say since", async () => {
+    await end(
+      await addCertificate("misread", true, "OB-2219"),
+      "amended",
+      await addCertificate("corrected", true, "OB-2219-X"),
+    );
+    const issuer = { laboratory: "As it was named then" };
+    expect(await ask(tokenOf("misread"))).toMatchObject({ ...issuer, serialEnd: "219" });
+    expect(await ask(tokenOf("corrected"))).toMatchObject({ ...issuer, serialEnd: "9-X" });
   });
 });
 

@@ -46,6 +46,9 @@ it("draws depth in proportion from the mouth, and an unknown depth as unknown", 
   const mouth = shapesOf(drawing).flatMap((shape) => (shape.kind === "rect" ? [shape.x] : []))[0] ?? 0;
   expect(((tips[1] ?? 0) - mouth) / ((tips[0] ?? 0) - mouth)).toBeCloseTo(0.5, 3);
   expect(textsOf(drawing)).toContain("not given");
+  expect(textsOf(loadImmersion({ ...view, bestImmersionMillimetre: 400 }))).toContain(
+    "most uniform at 400 mm",
+  );
 });
 
 const block: LoadView = {

@@ -1,3 +1,4 @@
+import { readFileSync } from "node:fs";
 import { createElement, type ReactElement } from "react";
 import { renderToStaticMarkup } from "react-dom/server";
 import { describe, expect, it } from "vitest";
@@ -59,6 +60,21 @@ describe("a table", () => {
     expect(page).toContain('data-label="Error, °C"');
     expect(page).toContain('scope="row"');
     expect(page).toContain("<caption>Results</caption>");
+  });
+  it("does not break a number, a tag or a day, but a sentence", () => {
+    const cells = {
+      a: "C-2026-0001",
+      b: "2026-11-25 13:05 UTC",
+      c: "Reference REF-S-01",
+      d: "The sheath is bent",
+    };
+    const columns = Object.keys(cells).map((key) => ({ key, header: key }));
+    const page = html(<DataTable caption="Of words" columns={columns} rows={[{ key: "1", cells }]} />);
+    const unbroken = [...page.matchAll(/"cell cell-word">([^<]+)/g)].map(([, text]) => text);
+    expect(unbroken).toEqual(["C-2026-0001", "2026-11-25 13:05 UTC", "Reference REF-S-01"]);
+  });
+  it("sets its sum under its column", () => {
+    expect(readFileSync("app/_ui/css/table.css", "utf8")).toContain(".table :is(tbody, tfoot) .number {");
   });
   it("comes with each drawing", () => {
     const view = {

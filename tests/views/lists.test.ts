@@ -15,6 +15,8 @@ import { sensorsView } from "@/lib/views/sensor/sensors";
 import { todayView } from "@/lib/views/today";
 import { clock, type FrontDesk, openFrontDesk, refusalOf } from "../support/front-desk";
 import { insertOrders } from "../support/many-orders";
+import { offered, recordedPrices } from "../support/offers";
+import { orderInput, recorded } from "../support/orders";
 
 const today = "2026-03-04";
 let desk: FrontDesk;
@@ -105,6 +107,22 @@ describe("a list", () => {
     await sensors("0044", { show: "all", customer: desk.southern.customerId });
   });
 
+  it("counts its states only where nothing narrows it: with a word or a filter they would count what is not shown", async () => {
+    const counted = async (query: OrderQuery & SensorQuery) => {
+      const sensors = await sensorsView(desk.technician, query, today);
+      return [...(await page(query)).filters, ...sensors.filters].map(({ count }) => count);
+    };
+    const { next } = await page({});
+    for (const query of [{}, { show: "all" }, { after: next ?? "" }] as const)
+      expect((await counted(query)).every((count) => typeof count === "number")).toBe(true);
+    for (const query of [
+      { q: "zzz", find: "zzz" },
+      { only: "late" },
+      { customer: desk.southern.customerId },
+    ] as const)
+      expect((await counted(query)).every((count) => count === null)).toBe(true);
+  });
+
   it("with an anchor that is none is empty, and with a wildcard finds nothing", async () => {
     expect(numbers(await page({ after: "O-2025-9999" }))).toEqual([]);
     expect(numbers(await page({ show: "all", q: "%" }))).toEqual([]);
@@ -172,6 +190,14 @@ describe("search", () => {
     expect((await labels("f-1"))[0]?.[0]).toBe("equipment");
     expect(await labels("nothing of this name")).toEqual([]);
     expect(await searchView(desk.frontDesk, "")).toEqual([]);
+  });
+
+  it("says of a quotation whose order it is of, and not that order's state", async () => {
+    await recordedPrices(desk);
+    const number = await recorded(desk, orderInput(desk.northern.customerId));
+    const offer = await offered(desk, number);
+    const [group] = await searchView(desk.frontDesk, offer.number);
+    expect(group).toMatchObject({ kind: "paper", hits: [{ key: number, label: offer.number, state: "" }] });
   });
 
   it("puts what it is before what begins so", async () => {

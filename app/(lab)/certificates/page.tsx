@@ -1,7 +1,6 @@
 import type { Metadata } from "next";
 import Link from "next/link";
 import { DataTable } from "@/app/_ui/data-table";
-import { EmptyState } from "@/app/_ui/empty-state";
 import { FilterLinks } from "@/app/_ui/filter-links";
 import { FindForm } from "@/app/_ui/find-form";
 import { Page } from "@/app/_ui/page";
@@ -16,6 +15,7 @@ import { addressOf, changed } from "@/lib/domain/list/query";
 import { certificateListView } from "@/lib/views/certificate-list";
 import { requirePermission } from "@/lib/web/auth";
 import { load } from "@/lib/web/load";
+import { NoCertificates } from "./no-certificates";
 
 export const metadata: Metadata = { title: "Certificates" };
 
@@ -27,7 +27,6 @@ export default async function CertificatesPage({ searchParams }: Props) {
   const actor = await requirePermission("certificate.read");
   const query = readCertificateQuery(await searchParams);
   const { certificates, next, previous, customer } = await load(certificateListView(actor, query));
-  const search = query.q ?? "";
   const links = [
     {
       label: "Document pending",
@@ -53,7 +52,7 @@ export default async function CertificatesPage({ searchParams }: Props) {
         path="/certificates"
         name="q"
         label="Number, serial, tag, customer or order"
-        value={search}
+        value={query.q ?? ""}
         kept={{ customer: query.customer, only: query.only, from: query.from, to: query.to }}
       />
       <FilterLinks label="Only" links={links} />
@@ -94,13 +93,7 @@ export default async function CertificatesPage({ searchParams }: Props) {
             document: hasDocument(line.standing) ? <a href={line.href}>PDF</a> : "—",
           },
         }))}
-        empty={
-          <EmptyState title={search ? "No certificate matches" : "No certificate yet"}>
-            {search
-              ? "Look for a number, a serial number, a tag, a customer or an order."
-              : "A certificate comes here when a signatory signs off a result under Review."}
-          </EmptyState>
-        }
+        empty={<NoCertificates query={query} />}
       />
       <PageTurns path="/certificates" query={query} next={next} previous={previous} of="certificates" />
     </Page>

@@ -7,6 +7,7 @@ import { env } from "@/lib/web/env";
 import { formAction } from "@/lib/web/form-action";
 import { text } from "@/lib/web/form-fields";
 import type { FormState } from "@/lib/web/form-state";
+import { atShownFields } from "./shown-fields";
 
 /** One answer a line, as they are typed. */
 const choicesOf = (data: FormData): string[] =>
@@ -61,7 +62,9 @@ const release = formAction(releaseHold, {
   done: ({ tag }) => (tag === "" ? "The hold has ended." : `The hold of ${tag} has ended.`),
 });
 
-export const placeHoldAction = async (state: FormState, data: FormData) => place(state, data);
-export const askAboutHoldAction = async (state: FormState, data: FormData) => ask(state, data);
+export const placeHoldAction = async (state: FormState, data: FormData) =>
+  atShownFields(await place(state, data));
+export const askAboutHoldAction = async (state: FormState, data: FormData) =>
+  atShownFields(await ask(state, data));
 export const answerAtDeskAction = async (state: FormState, data: FormData) => answer(state, data);
 export const releaseHoldAction = async (state: FormState, data: FormData) => release(state, data);

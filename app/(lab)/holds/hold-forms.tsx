@@ -3,33 +3,10 @@ import { ChoiceField } from "@/app/_ui/choice-field.client";
 import { SubmitButton } from "@/app/_ui/submit-button.client";
 import { TextArea } from "@/app/_ui/text-area.client";
 import { TextField } from "@/app/_ui/text-field.client";
-import { holdKindLabels } from "@/lib/domain/hold/labels";
-import { conditionChoices } from "@/lib/domain/question/labels";
 import type { HoldView } from "@/lib/views/hold/holds";
 import { answerAtDeskAction, askAboutHoldAction, placeHoldAction } from "./actions";
-
-const choices = conditionChoices.join("\n");
-
-const QuestionFields = ({ prefix, optional }: { readonly prefix: string; readonly optional?: boolean }) => (
-  <>
-    <TextArea
-      name={`${prefix}text`}
-      label="Question to the customer"
-      hint="They read it behind a link in a mail. Left empty, nobody is asked."
-      rows={3}
-      maxLength={2000}
-      optional={optional}
-    />
-    <TextArea
-      name="choices"
-      label="Answers offered"
-      hint="One a line; none: they answer in their own words."
-      defaultValue={choices}
-      rows={3}
-      optional
-    />
-  </>
-);
+import { QuestionFields } from "./question-fields";
+import { WhyAndQuestion } from "./why-and-question.client";
 
 /** A sensor, or with no tag the whole order. */
 export function PlaceHoldForm({ orderNumber, tag }: { readonly orderNumber: string; readonly tag: string }) {
@@ -37,22 +14,14 @@ export function PlaceHoldForm({ orderNumber, tag }: { readonly orderNumber: stri
     <ActionForm action={placeHoldAction} label={tag === "" ? "Put the order on hold" : "Put on hold"}>
       <input type="hidden" name="orderNumber" value={orderNumber} />
       <input type="hidden" name="tag" value={tag} />
-      <ChoiceField
-        name="kind"
-        legend="Why"
-        defaultValue="condition"
-        choices={(["condition", "question"] as const).map((value) => ({
-          value,
-          label: holdKindLabels[value],
-        }))}
-      />
-      <TextArea
-        name="reason"
-        label="What is the matter"
-        hint="Stands on the page and in the log. Do not name people."
-        rows={2}
-      />
-      <QuestionFields prefix="question." optional />
+      <WhyAndQuestion>
+        <TextArea
+          name="reason"
+          label="What is the matter"
+          hint="Stands on the page and in the log. Do not name people."
+          rows={2}
+        />
+      </WhyAndQuestion>
       <div className="form-actions">
         <SubmitButton kind="danger">
           {tag === "" ? "Put the order on hold" : `Put ${tag} on hold`}

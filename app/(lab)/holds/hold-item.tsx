@@ -2,7 +2,7 @@ import Link from "next/link";
 import { Disclosure } from "@/app/_ui/disclosure";
 import { StateMark } from "@/app/_ui/state-mark";
 import { Timestamp } from "@/app/_ui/timestamp";
-import { holdKindLabels, holdOutcomeLabels } from "@/lib/domain/hold/labels";
+import { holdEndLabels, holdKindLabels } from "@/lib/domain/hold/labels";
 import { isDisposalAsked } from "@/lib/domain/hold/propose-outcome";
 import { answerWayLabels } from "@/lib/domain/question/labels";
 import type { HoldView } from "@/lib/views/hold/holds";
@@ -18,7 +18,7 @@ type Props = {
 };
 
 const mark = (hold: HoldView) => {
-  if (hold.release) return <StateMark state="done" label={holdOutcomeLabels[hold.release.outcome]} />;
+  if (hold.release) return <StateMark state="done" label={holdEndLabels[hold.release.outcome]} />;
   return hold.isWaiting ? (
     <StateMark state="waiting" label="On hold, waiting for the customer" />
   ) : (
@@ -129,18 +129,20 @@ export function HoldItem(props: Props) {
   return (
     <article className="stack">
       <p>
-        {mark(hold)}{" "}
         {hold.tag === "" ? "The whole order" : <Link href={`/sensors/${hold.tag}`}>{hold.tag}</Link>}:{" "}
-        {holdKindLabels[hold.kind].toLowerCase()}. {hold.reason}
+        {holdKindLabels[hold.kind].toLowerCase()}. {mark(hold)}
+      </p>
+      <p>
+        {hold.reason}
         {hold.nonconformity ? (
           <>
             {" "}
             (<Link href={`/quality/${hold.nonconformity}`}>{hold.nonconformity}</Link>)
           </>
-        ) : null}{" "}
-        <span className="quiet">
-          {hold.placedBy}, <Timestamp at={hold.placedAt} />
-        </span>
+        ) : null}
+      </p>
+      <p className="quiet">
+        Put on hold by {hold.placedBy}, <Timestamp at={hold.placedAt} />
       </p>
       {hold.questions.length === 0 ? null : (
         <ul className="list">

@@ -1,4 +1,5 @@
 import { FilterLinks } from "@/app/_ui/filter-links";
+import { FindForm } from "@/app/_ui/find-form";
 import { Tabs } from "@/app/_ui/tabs";
 import { shortCount } from "@/lib/domain/list/page";
 import { addressOf, changed } from "@/lib/domain/list/query";
@@ -18,7 +19,7 @@ const toggle = (query: OrderQuery, name: keyof OrderQuery, value: string, label:
   return { label, isOn, href: addressOf(path, changed(query, { [name]: isOn ? undefined : value })) };
 };
 
-/** Every filter of the list as a link: an address can be kept, sent, and opened tomorrow. */
+/** A field for words, and every other filter as a link: an address can be kept, sent, and opened tomorrow. */
 export function OrderFilters({ query, list }: Props) {
   const hrefOf = (show: string) =>
     addressOf(path, changed(query, { show: show === "open" && !query.only ? undefined : show }));
@@ -29,15 +30,23 @@ export function OrderFilters({ query, list }: Props) {
     ...(query.to ? [toggle(query, "to", query.to, `Recorded until ${query.to}`)] : []),
     ...(query.due ? [toggle(query, "due", query.due, `Promised by ${query.due}`)] : []),
   ];
+  const { q, after: _, before: __, ...kept } = query;
   return (
     <>
+      <FindForm
+        path={path}
+        name="q"
+        label="Number, customer’s order number or customer"
+        value={q ?? ""}
+        kept={kept}
+      />
       <Tabs
         label="Orders by state"
         current={hrefOf(list.filter)}
         tabs={list.filters.map(({ name, count }) => ({
           label: orderFilterLabels[name],
           href: hrefOf(name),
-          count: shortCount(count),
+          count: count === null ? undefined : shortCount(count),
         }))}
       />
       <div className="filter-rows">

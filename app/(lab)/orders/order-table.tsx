@@ -1,12 +1,12 @@
 import Link from "next/link";
 import { DataTable } from "@/app/_ui/data-table";
-import { EmptyState } from "@/app/_ui/empty-state";
 import { StateMark } from "@/app/_ui/state-mark";
 import { Timestamp } from "@/app/_ui/timestamp";
 import { TypeLetter } from "@/app/_ui/type-letter";
 import { addressOf, changed } from "@/lib/domain/list/query";
 import type { OrderQuery } from "@/lib/domain/order/list-query";
 import type { OrdersView } from "@/lib/views/order/orders";
+import { NoOrders } from "./no-orders";
 import { orderFilterLabels, orderMarks } from "./order-marks";
 
 const columns = [
@@ -60,7 +60,6 @@ const cellsOf = (order: Order, query: OrderQuery) => ({
 });
 
 export function OrderTable({ list, query }: Props) {
-  const isFiltered = list.filter !== "all" && list.filter !== "open";
   return (
     <DataTable
       caption={`Orders: ${orderFilterLabels[list.filter].toLowerCase()}`}
@@ -71,13 +70,7 @@ export function OrderTable({ list, query }: Props) {
         tone: order.isLate ? ("bad" as const) : undefined,
         cells: cellsOf(order, query),
       }))}
-      empty={
-        <EmptyState title={isFiltered ? `No ${list.filter} orders` : "No orders here"}>
-          An order says whose sensors are to be calibrated, at which temperatures, and what is to be stated
-          about them. It is recorded, accepted after its contract review, and complete once each of its
-          sensors has its certificate.
-        </EmptyState>
-      }
+      empty={<NoOrders list={list} query={query} />}
     />
   );
 }

@@ -39,7 +39,7 @@ export function RunTable({ runs, isAny }: Pick<RunsView, "runs" | "isAny">) {
           number: <Link href={`/runs/${run.number}`}>{run.number}</Link>,
           state: <StateMark {...runMarks(run.state)} />,
           furnace: run.furnace,
-          sensors: `${run.sensors} of ${run.customers} customer${run.customers === 1 ? "" : "s"}`,
+          sensors: `${run.sensors}, for ${run.customers} customer${run.customers === 1 ? "" : "s"}`,
           setpoints: run.setpointsCelsius.map(celsiusText).join(", "),
           performer: run.performer,
           started: run.startedAt ? <Timestamp at={run.startedAt} /> : <span className="quiet">none yet</span>,

@@ -8,12 +8,13 @@ import type { Hit } from "@/lib/domain/search/group-hits";
 /** The state of a thing in the words and shapes of its own pages. */
 export function HitState({ hit }: { readonly hit: Hit }) {
   switch (hit.kind) {
+    // A quotation or a shipment has none of its own; its order's is not its state.
     case "customer":
+    case "paper":
       return null;
     case "sensor":
       return <StateMark {...sensorMarks(hit.state)} />;
     case "order":
-    case "paper":
       return <StateMark {...orderMarks(hit.state)} />;
     case "run":
       return <StateMark {...runMarks(asRunState(hit.state))} />;

@@ -26,7 +26,11 @@ const choicesOf = <T extends string>(values: readonly T[], labels: Readonly<Reco
 
 const uses = useWords.map((value) => ({ value, label: earlierUseLabels[value] }));
 
-type Props = { readonly build?: SensorBuild };
+type Props = {
+  readonly build?: SensorBuild;
+  /** A rule set asks for lot and roll: they may not stay empty. */
+  readonly asksForRolls?: boolean;
+};
 
 const Sheath = ({ build }: { readonly build: SensorBuild }) => (
   <div className="fields">
@@ -103,17 +107,17 @@ const WireAndLead = ({ build }: { readonly build: SensorBuild }) => (
   </div>
 );
 
-const Material = ({ build }: { readonly build: SensorBuild }) => (
+const Material = ({ build, asksForRolls }: Props & { readonly build: SensorBuild }) => (
   <div className="fields">
     <TextField
       name="lot"
       label="Lot"
-      optional
+      optional={!asksForRolls}
       maxLength={60}
       hint="Heat or batch."
       defaultValue={build.lot}
     />
-    <TextField name="roll" label="Roll" optional maxLength={60} defaultValue={build.roll} />
+    <TextField name="roll" label="Roll" optional={!asksForRolls} maxLength={60} defaultValue={build.roll} />
     <SelectField
       name="end"
       label="End of the roll"
@@ -161,7 +165,7 @@ const History = ({ build }: { readonly build: SensorBuild }) => (
 );
 
 /** How the sensors are made and what they have seen; the gate before the run asks for it. */
-export function BuildFields({ build = {} }: Props) {
+export function BuildFields({ build = {}, asksForRolls }: Props) {
   return (
     <FieldGroup
       legend="How they are made"
@@ -169,7 +173,7 @@ export function BuildFields({ build = {} }: Props) {
     >
       <Sheath build={build} />
       <WireAndLead build={build} />
-      <Material build={build} />
+      <Material build={build} asksForRolls={asksForRolls} />
       <History build={build} />
     </FieldGroup>
   );

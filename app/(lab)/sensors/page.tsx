@@ -1,6 +1,5 @@
 import Link from "next/link";
 import { DataTable } from "@/app/_ui/data-table";
-import { EmptyState } from "@/app/_ui/empty-state";
 import { FindForm } from "@/app/_ui/find-form";
 import { LinkButton } from "@/app/_ui/link-button";
 import { Page } from "@/app/_ui/page";
@@ -14,6 +13,7 @@ import { readSensorQuery } from "@/lib/domain/sensor/list-query";
 import { sensorsView } from "@/lib/views/sensor/sensors";
 import { requireStaff } from "@/lib/web/auth";
 import { load } from "@/lib/web/load";
+import { NoSensors } from "./no-sensors";
 import { SensorFilters, sensorFilterLabels } from "./sensor-filters";
 import { sensorMarks } from "./sensor-marks";
 
@@ -68,7 +68,14 @@ export default async function SensorsPage({ searchParams }: Props) {
           key: sensor.tag,
           cells: {
             tag: <Link href={`/sensors/${sensor.tag}`}>{sensor.tag}</Link>,
-            serial: sensor.serial,
+            serial: (
+              <>
+                {sensor.serial}
+                {sensor.certifiedAs.length > 0 ? (
+                  <span className="quiet"> certified as {sensor.certifiedAs.join(", ")}</span>
+                ) : null}
+              </>
+            ),
             type: <TypeLetter letter={sensor.typeLetter} />,
             order: <Link href={`/orders/${sensor.order}`}>{sensor.order}</Link>,
             customer: (
@@ -80,21 +87,7 @@ export default async function SensorsPage({ searchParams }: Props) {
             state: <StateMark {...sensorMarks(sensor.state)} />,
           },
         }))}
-        empty={
-          <EmptyState
-            title={
-              find
-                ? `No sensor here has “${find}” in its serial or at the beginning of its tag`
-                : "No sensors here"
-            }
-          >
-            {find && find.length < 3
-              ? "One or two characters are looked for at the serial’s beginning and end alone. "
-              : ""}
-            Sensors appear here once they are taken in for an accepted order. Open the order, then Take
-            sensors in.
-          </EmptyState>
-        }
+        empty={<NoSensors list={list} query={query} />}
       />
       <PageTurns
         path="/sensors"

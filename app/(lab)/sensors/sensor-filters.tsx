@@ -38,7 +38,7 @@ export function SensorFilters({ query, list }: Props) {
         tabs={list.filters.map(({ name, count }) => ({
           label: sensorFilterLabels[name],
           href: hrefOf(name),
-          count: shortCount(count),
+          count: count === null ? undefined : shortCount(count),
         }))}
       />
       <div className="filter-rows">

@@ -64,9 +64,9 @@ export function CertificateChoice({ certificates }: { readonly certificates: rea
                   <>
                     <a href={certificate.href}>Download {certificate.number} (PDF)</a>,{" "}
                     <a href={`${certificate.href}/dcc`}>its data (DCC, XML)</a>,{" "}
+                    <a href={`${certificate.href}/html`}>read it as a page</a>,{" "}
                   </>
                 ) : null}
-                <a href={`${certificate.href}/html`}>read it as a page</a>,{" "}
                 <a href={`${certificate.href}/evidence`} download>
                   its evidence (JSON)
                 </a>

@@ -5,9 +5,8 @@ import { unpackStatus } from "@/lib/domain/authenticity/even-length";
 import { type PaperHash, readPaperHash } from "@/lib/domain/authenticity/paper-hash";
 import { type CheckedFile, checkDropped } from "./check-dropped.client";
 import { DropFile } from "./drop-file.client";
-import { PaperCode } from "./paper-code.client";
 import { RecomputeSection } from "./recompute-section.client";
-import { StatusCard } from "./status-card.client";
+import { StandingOfPaper } from "./standing-of-paper.client";
 import { VerdictCard } from "./verdict-card.client";
 import "./authenticity.css";
 
@@ -55,8 +54,7 @@ export function AuthenticityCheck({ said, token }: Props) {
     <>
       {status && token !== null ? (
         <Section title="How it stands" note={place ? `Said by ${place.host}` : "Said by this site"}>
-          <StatusCard status={status} />
-          {place ? <PaperCode status={status} token={token} paperHash={place.paperHash} /> : null}
+          <StandingOfPaper status={status} token={token} paperHash={place?.paperHash ?? null} />
         </Section>
       ) : null}
       <Section title="The file" note="It stays in your browser.">

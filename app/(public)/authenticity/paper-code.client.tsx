@@ -5,25 +5,25 @@ import { sha256, toHex } from "@/lib/documents/authenticity/bytes";
 import type { PaperHash } from "@/lib/domain/authenticity/paper-hash";
 import type { PublicStatus } from "@/lib/domain/authenticity/public-status";
 
-type Props = {
+type Compared = {
   readonly status: PublicStatus;
   readonly token: string;
-  readonly paperHash: PaperHash;
+  /** null until the page knows its own address. */
+  readonly paperHash: PaperHash | null;
 };
 
-type Outcome = "same" | "other" | "no-cryptography" | null;
+export type PaperOutcome = "same" | "other" | "no-cryptography" | null;
 
-const compare = async ({ status, token, paperHash }: Props): Promise<Outcome> => {
-  if (paperHash.kind !== "given" || status.contentProof === "") return null;
+const compare = async ({ status, token, paperHash }: Compared): Promise<PaperOutcome> => {
+  if (paperHash?.kind !== "given" || status.contentProof === "") return null;
   if (!globalThis.crypto?.subtle) return "no-cryptography";
   const proof = toHex(await sha256(new TextEncoder().encode(`${token}#${paperHash.hex}`)));
   return proof === status.contentProof ? "same" : "other";
 };
 
 /** The code on the paper against the certificate it leads to; the hash behind # never leaves the browser. */
-export function PaperCode(props: Props) {
-  const { status, paperHash, token } = props;
-  const [outcome, setOutcome] = useState<Outcome>(null);
+export const usePaperOutcome = ({ status, token, paperHash }: Compared): PaperOutcome => {
+  const [outcome, setOutcome] = useState<PaperOutcome>(null);
   useEffect(() => {
     let isCurrent = true;
     compare({ status, token, paperHash }).then((found) => isCurrent && setOutcome(found));
@@ -31,6 +31,17 @@ export function PaperCode(props: Props) {
       isCurrent = false;
     };
   }, [status, token, paperHash]);
+  return outcome;
+};
+
+type Props = {
+  readonly status: PublicStatus;
+  readonly paperHash: PaperHash;
+  readonly outcome: PaperOutcome;
+};
+
+/** What came of comparing them, in words. */
+export function PaperCode({ status, paperHash, outcome }: Props) {
   if (status.contentProof === "") return null;
   if (paperHash.kind === "broken")
     return (

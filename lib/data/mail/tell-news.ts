@@ -2,11 +2,12 @@ import type { AuditEvent } from "@/lib/domain/audit/define-event";
 import { type News, newsOf } from "@/lib/domain/mail/news";
 import type { Tx } from "../in-scope";
 import { publicUrl } from "../public-url";
+import { orderFacts } from "./order-facts";
 import { readyCertificates } from "./ready-certificates";
 import { customerRecipients, deskRecipients } from "./recipients";
 import { writeTo } from "./tell-customer";
 
-const orderSelect = { number: true, customerId: true, state: true, promisedOn: true } as const;
+const orderSelect = { id: true, number: true, customerId: true, state: true, promisedOn: true } as const;
 
 const orderOf = async (tx: Tx, event: AuditEvent) => {
   if (event.entityKind === "order")
@@ -71,6 +72,7 @@ export const tellNews = async (tx: Tx, events: readonly AuditEvent[], now: Date)
     const isToDesk = news.to === "desk";
     const recipients = isToDesk ? await deskRecipients(tx) : await customerRecipients(tx, order.customerId);
     const place = isToDesk ? "/orders/" : "/portal/orders/";
+    const facts = await orderFacts(tx, news.kind, order.id);
     const promisedOn = order.promisedOn?.toISOString().slice(0, 10) ?? null;
     await writeTo(
       tx,
@@ -79,6 +81,7 @@ export const tellNews = async (tx: Tx, events: readonly AuditEvent[], now: Date)
       ({ name }, origin) =>
         news.compose({
           ...{ name, laboratory, orderNumber: order.number, promisedOn, count, isUnmade, awaitsAnother },
+          ...facts,
           link: `${origin}${place}${order.number}`,
         }),
       now,

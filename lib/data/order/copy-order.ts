@@ -2,7 +2,6 @@ import type { Tx } from "../in-scope";
 
 type Copy = {
   readonly number: string;
-  readonly state: "recorded" | "requested";
   readonly recordedById: string;
   readonly recordedAt: Date;
 };
@@ -10,6 +9,15 @@ type Copy = {
 /** An address that is no longer used is not used again. */
 const stillUsed = async (tx: Tx, id: string | null): Promise<string | null> =>
   id && (await tx.customerAddress.count({ where: { id, active: true } })) === 1 ? id : null;
+
+/** Where the bills of an order went, as far as it is still used: a request has no place to say it. */
+export const keptInvoiceAddress = async (tx: Tx, orderId: string): Promise<string | null> => {
+  const { invoiceAddressId } = await tx.order.findUniqueOrThrow({
+    where: { id: orderId },
+    select: { invoiceAddressId: true },
+  });
+  return stillUsed(tx, invoiceAddressId);
+};
 
 /**
  * The same work once more: rule, lines with all they ask for, setpoints as they were typed, addresses. Anew each time:
@@ -25,6 +33,7 @@ export const copyOrder = async (tx: Tx, orderId: string, copy: Copy): Promise<st
   const { id } = await tx.order.create({
     data: {
       ...copy,
+      state: "recorded",
       customerId: order.customerId,
       origin: "repeat",
       repeatsOrderId: order.id,

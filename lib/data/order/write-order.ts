@@ -38,6 +38,7 @@ type NewOrder = {
     /** Of a program: the same key again is the same request. */
     readonly requestKey?: string;
     readonly deliveryAddressId?: string | null;
+    readonly invoiceAddressId?: string | null;
   };
 };
 

@@ -2,6 +2,7 @@ import { openedState } from "@/lib/domain/review/decide-opened";
 import type { EarlierResult } from "@/lib/domain/review/earlier-result";
 import { maySettle } from "@/lib/domain/review/may-settle";
 import { type ResultName, resultKey } from "@/lib/domain/review/result-name";
+import { withoutNotes } from "@/lib/domain/review/without-notes";
 import { type Actor, actorIdOf } from "@/lib/domain/staff/actor";
 import type { Tx } from "../in-scope";
 import { sha256 } from "../sha256";
@@ -30,8 +31,8 @@ export const loadDuty = async (tx: Tx, review: ReviewRun, actor: Actor) => {
     earlier: new Map<string, EarlierResult>(earlier.map((one) => [resultKey(one), one])),
     /** Of what is still to be signed. */
     exceptions,
-    /** How many stood out of what is signed for. */
-    settledExceptions: all.length - exceptions.length,
+    /** How many stood out of what is signed for, and so had to be opened. */
+    settledExceptions: withoutNotes(all).length - withoutNotes(exceptions).length,
     /** Of the sensors that nobody has signed for. */
     mustOpen,
     unopened: state.unopened.filter(waits),

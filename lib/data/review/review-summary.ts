@@ -2,6 +2,8 @@ import type { InDoubt } from "@/lib/domain/review/decide-not-in-doubt";
 import type { ReviewedResult } from "@/lib/domain/review/difference-cell";
 import { reviewExceptions } from "@/lib/domain/review/exceptions";
 import type { ReviewException } from "@/lib/domain/review/review-exception";
+import { readAssessment } from "@/lib/domain/run/reference-summary";
+import type { WindowAssessment } from "@/lib/metrology/stability/stability-types";
 import { inOrder } from "./in-order";
 import type { ReviewRun } from "./load-review-run";
 
@@ -13,6 +15,16 @@ const placesOf = ({ run, standards, sensors }: ReviewRun) => {
     tag: tags.get(sensorId ?? equipmentId ?? "") ?? null,
   }));
 };
+
+/** By the windows that were accepted, as they were judged then. */
+const agreementsOf = ({ run, windows }: ReviewRun) =>
+  windows.flatMap(({ setpointId, assessment }) => {
+    const setpoint = run.setpoints.find(({ id }) => id === setpointId);
+    const { criterion }: Partial<WindowAssessment> = readAssessment(assessment);
+    return setpoint && criterion
+      ? [{ celsius: setpoint.celsius, limitCelsius: criterion.agreementCelsius }]
+      : [];
+  });
 
 /** What stands out in a loaded run, the gravest first. */
 export const exceptionsOf = (
@@ -30,6 +42,7 @@ export const exceptionsOf = (
     roomAgain: review.roomAgain.map((one) => ({ ...one, href: `/runs/${review.run.number}` })),
     places: placesOf(review),
     ...(review.evaluation ? { findingPlaces: review.evaluation.head } : {}),
+    agreements: agreementsOf(review),
     movedWindowsCelsius: review.windows
       .filter(({ origin }) => origin === "moved")
       .flatMap(

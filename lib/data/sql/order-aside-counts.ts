@@ -2,7 +2,7 @@ import type { ProgressAside } from "@/lib/domain/order/progress";
 import type { Tx } from "../in-scope";
 import { goesBack, isHeld, isReplaced } from "./hand-back";
 
-type Row = Required<Omit<ProgressAside, "replacedSerials" | "isAsked">> & { readonly id: string };
+type Row = Required<Omit<ProgressAside, "replacedSerials" | "isAsked" | "offer">> & { readonly id: string };
 
 /** With how many sensors of each order the work does not go on, and how. */
 export const orderAsideCounts = async (

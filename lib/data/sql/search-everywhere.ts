@@ -1,6 +1,7 @@
 import type { Hit, HitKind } from "@/lib/domain/search/group-hits";
 import { Prisma } from "@/lib/generated/prisma/client";
 import type { Tx } from "../in-scope";
+import { correctedSensors } from "./corrected-words";
 import { beginsWith, keyOf, serialHolds, tailOf } from "./page-fragments";
 
 /** A handful of each way of finding: each by an index and in its order, so that the size of the table does not matter. */
@@ -34,8 +35,12 @@ const branches = (
         FROM (SELECT x.* FROM ${table} x WHERE ${where} ${order} LIMIT ${few}) AS x ${outer.joins ?? Prisma.empty}`,
   );
 
-const sensors = (text: string, upper: Prisma.Sql): readonly Prisma.Sql[] =>
-  branches(
+const sensorDetail = Prisma.sql`'type ' || x.type_letter || ', ' || c.name || ', order ' || o.number`;
+const ofSensor = Prisma.sql`JOIN order_line l ON l.id = x.order_line_id JOIN customer_order o ON o.id = l.order_id
+        JOIN customer c ON c.id = o.customer_id`;
+
+const sensors = (text: string, upper: Prisma.Sql): readonly Prisma.Sql[] => [
+  ...branches(
     "sensor",
     Prisma.sql`sensor`,
     [
@@ -44,12 +49,15 @@ const sensors = (text: string, upper: Prisma.Sql): readonly Prisma.Sql[] =>
       { rank: 3, where: serialHolds(Prisma.sql`x.id`, text, few), order: Prisma.empty },
     ],
     {
-      columns: Prisma.sql`x.tag AS key, x.serial || ', ' || x.tag AS label,
-        'type ' || x.type_letter || ', ' || c.name || ', order ' || o.number AS detail, x.state`,
-      joins: Prisma.sql`JOIN order_line l ON l.id = x.order_line_id JOIN customer_order o ON o.id = l.order_id
-        JOIN customer c ON c.id = o.customer_id`,
+      columns: Prisma.sql`x.tag AS key, x.serial || ', ' || x.tag AS label, ${sensorDetail} AS detail, x.state`,
+      joins: ofSensor,
     },
-  );
+  ),
+  // By what a certificate calls it since a correction, which it says; under the name that its own pages have.
+  Prisma.sql`SELECT 'sensor', x.tag, x.serial || ', ' || x.tag, 'certified as ' || g.serial || ', ' || ${sensorDetail}, x.state,
+      CASE WHEN g.is_it THEN 0 ELSE 3 END
+      FROM ${correctedSensors(text, few)} AS g JOIN sensor x ON x.id = g.sensor_id ${ofSensor}`,
+];
 
 const orders = (text: string, upper: Prisma.Sql): readonly Prisma.Sql[] =>
   branches(
@@ -99,11 +107,11 @@ const papers = (upper: Prisma.Sql): readonly Prisma.Sql[] => {
       columns: Prisma.sql`x.number AS key, x.number AS label, x.title AS detail, x.state`,
     }),
     ...branches("paper", Prisma.sql`quotation`, byNumber, {
-      columns: Prisma.sql`o.number AS key, x.number AS label, 'quotation of order ' || o.number AS detail, o.state`,
+      columns: Prisma.sql`o.number AS key, x.number AS label, 'quotation of order ' || o.number AS detail, ''::text AS state`,
       joins: Prisma.sql`JOIN customer_order o ON o.id = x.order_id`,
     }),
     ...branches("paper", Prisma.sql`shipment`, byNumber, {
-      columns: Prisma.sql`o.number AS key, x.number AS label, 'shipment of order ' || o.number AS detail, o.state`,
+      columns: Prisma.sql`o.number AS key, x.number AS label, 'shipment of order ' || o.number AS detail, ''::text AS state`,
       joins: Prisma.sql`JOIN customer_order o ON o.id = x.order_id`,
     }),
   ];

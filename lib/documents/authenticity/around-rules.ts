@@ -1,4 +1,5 @@
 import { readAddress } from "@/lib/domain/authenticity/token";
+import { isContentReached, notReached } from "./findings";
 import { type Rule, ruled } from "./ruling";
 import { sameLog } from "./same-log";
 import { samePaper } from "./same-paper";
@@ -58,6 +59,7 @@ const standing: Rule = (file, { status, host }) => {
   const but = (word: string): string =>
     file.verdict === "total-passed" ? `Genuine, but ${word}` : `Not in force: ${word}`;
   if (status === null) {
+    if (!isContentReached(file)) return ruled("standing", label, "skipped", notReached);
     const text =
       host === null
         ? "Whether it was replaced or withdrawn since cannot be known offline. Ask at the address in the document."

@@ -15,7 +15,11 @@ export type StepFinding = Step & {
   };
 };
 
-const notReached = "Not looked at, because an earlier step ended the check.";
+export const notReached = "Not looked at, because an earlier step ended the check.";
+
+/** Whether the check went as far as what the document says: before, what it carries is not known. */
+export const isContentReached = ({ steps }: Pick<FileVerdict, "steps">): boolean =>
+  steps.some(({ key, state }) => key === "content" && state !== "skipped");
 
 /** A failed step outweighs one that could not be decided, and the earlier one speaks. */
 export const concluded = (

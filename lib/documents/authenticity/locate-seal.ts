@@ -16,6 +16,20 @@ export type Location = {
   readonly seal?: LocatedSeal;
 };
 
+/** The data that a customer is given beside the PDF; it may begin with a byte order mark. */
+const dccStart = /^(?:\xef\xbb\xbf)?\s*<(?:\?xml\s|(?:\w+:)?digitalCalibrationCertificate\b)/;
+
+/** Nothing speaks against it: its seal is that of the PDF it is attached to. */
+const notThePdf: Location = {
+  findings: [
+    {
+      ...{ key: "pdf", state: "unknown" },
+      text: "This is XML, and what is checked here is the PDF. The same DCC is attached to it: check the PDF.",
+      against: { verdict: "indeterminate", indication: "NOT_THE_PDF" },
+    },
+  ],
+};
+
 const latin1 = (bytes: Uint8Array): string => new TextDecoder("latin1").decode(bytes);
 
 /**
@@ -24,6 +38,7 @@ const latin1 = (bytes: Uint8Array): string => new TextDecoder("latin1").decode(b
  */
 export const locateSeal = (file: Uint8Array): Location => {
   const text = latin1(file);
+  if (dccStart.test(text)) return notThePdf;
   if (!text.startsWith("%PDF-")) return fail("pdf", "FORMAT_FAILURE", "This is not a PDF file.");
   const pdf = { key: "pdf", state: "passed", text: "The file is a PDF." } as const;
   const ranges = [...text.matchAll(/\/ByteRange\s*\[/g)];

@@ -1,5 +1,6 @@
 import { type PaperHash, readPaperHash } from "@/lib/domain/authenticity/paper-hash";
 import { readAddress } from "@/lib/domain/authenticity/token";
+import { isContentReached, notReached } from "./findings";
 import { type Rule, type Ruled, ruled } from "./ruling";
 import type { FileVerdict } from "./verdict";
 
@@ -24,6 +25,7 @@ const byAddress = (own: string | undefined, token: string): Ruled => {
 };
 
 const byHash = (file: FileVerdict, hex: string, own: string | undefined): Ruled => {
+  if (!isContentReached(file)) return ruled("paper", label, "skipped", notReached);
   if (file.contentHash === null)
     return ruled("paper", label, "unknown", "The file carries no content to compare with.");
   if (file.contentHash === hex)

@@ -33,7 +33,10 @@ const keyWords = ({ sealKey }: WholeVerdict, fingerprint: string) => ({
 /** What page, command and offline page say of a checked file, in the same words. */
 export const verdictWords = (whole: WholeVerdict, file: FileVerdict) => ({
   /** ETSI EN 319 102-1, 5.1.3; of the seal alone, not of how the certificate stands today. */
-  formal: `its seal is ${verdicts[file.verdict]}${file.verdict === "total-passed" ? "" : ` (${file.indication})`} in the words of EN 319 102-1.`,
+  formal:
+    file.indication === "NOT_THE_PDF"
+      ? "not checked, because the seal is on the PDF."
+      : `its seal is ${verdicts[file.verdict]}${file.verdict === "total-passed" ? "" : ` (${file.indication})`} in the words of EN 319 102-1.`,
   states,
   /** With the fingerprint; not of a file that failed, whose words about its key mean nothing. */
   key:

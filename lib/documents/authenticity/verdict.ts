@@ -3,7 +3,7 @@ import type { CertificateContent } from "@/lib/domain/certificate/content";
 /** ETSI EN 319 102-1, 5.1.3: the three main results of a check. */
 export type Verdict = "total-passed" | "total-failed" | "indeterminate";
 
-/** Why, in the words of EN 319 102-1, 5.1.3 (from memory), and three of our own for what a document says. */
+/** Why, in the words of EN 319 102-1, 5.1.3 (from memory), and four of our own for what a document is and says. */
 export type Indication =
   | "PASSED"
   | "FORMAT_FAILURE"
@@ -18,6 +18,7 @@ export type Indication =
   | "NO_POE"
   | "NO_CRYPTOGRAPHY"
   | "NO_SEAL"
+  | "NOT_THE_PDF"
   | "CONTENT_MISMATCH"
   | "OTHER_DOCUMENT";
 

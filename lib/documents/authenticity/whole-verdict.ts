@@ -26,6 +26,8 @@ const labels: Readonly<Record<Step["key"], string>> = {
 const onFile = (file: FileVerdict): readonly Ruling[] => {
   const { reason } = file;
   if (file.verdict === "total-failed") return [{ kind: "bad", title: "Do not rely on this file", reason }];
+  if (file.indication === "NOT_THE_PDF")
+    return [{ kind: "look", title: "Not checked: this is not the PDF", reason }];
   if (file.verdict === "indeterminate") return [{ kind: "look", title: "It could not be decided", reason }];
   return [];
 };

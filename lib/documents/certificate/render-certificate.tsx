@@ -6,6 +6,7 @@ import { renderAlone } from "../render-alone";
 import type { Mark } from "./accreditation-mark";
 import { CertificateDocument } from "./certificate-document";
 import { demandGlyphs } from "./demand-glyphs";
+import { draftWords } from "./draft-words";
 import { codeText, demandReadable } from "./page-code";
 import { wordsOf } from "./words";
 
@@ -40,6 +41,11 @@ export const renderCertificate = async (
   const hash = Buffer.from(contentHash(content, sha256)).toString("hex");
   if (content.authenticity) demandReadable(codeText(content.authenticity.address, hash));
   await demandGlyphs(content);
-  const paper = { content, contentHash: hash, draft, words: wordsOf(content) };
+  const paper = {
+    content: draft ? draftWords(content) : content,
+    contentHash: hash,
+    draft,
+    words: wordsOf(content),
+  };
   return renderAlone(<CertificateDocument paper={paper} mark={markOf(content, mark)} />);
 };

@@ -45,7 +45,7 @@ const Receipt = () => (
 
 const DeliveryNote = ({ content }: { readonly content: DeliveryNoteContent }) => {
   const title = paperTitles["delivery-note"];
-  const { sensors, order, remaining, finished = 0, awaited = 0 } = content;
+  const { sensors, order, remaining, finished = 0, awaited = 0, missing = 0 } = content;
   return (
     <Paper
       title={title}
@@ -77,7 +77,7 @@ const DeliveryNote = ({ content }: { readonly content: DeliveryNoteContent }) =>
         </Section>
       ) : null}
       <Section caption="Still with us">
-        <Text>{restOnNote({ remaining, finished, awaited })}</Text>
+        <Text>{restOnNote({ remaining, finished, awaited, missing })}</Text>
       </Section>
       <Receipt />
     </Paper>

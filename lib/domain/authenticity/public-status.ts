@@ -9,7 +9,7 @@ const Linked = z.strictObject({ number: z.string(), address: z.string() }).nulla
 /** All that the laboratory says of a certificate to whoever shows its token. Never a result, a customer or a reason. */
 export const PublicStatus = z.strictObject({
   standing: PublicStanding,
-  /** The laboratory that answers. */
+  /** That issued it, by the name it was signed with; of an unknown token, the one that answers. */
   laboratory: z.string(),
   number: z.string(),
   issuedOn: z.string(),

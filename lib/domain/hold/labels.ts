@@ -16,3 +16,9 @@ export const holdOutcomeLabels: Readonly<Record<HoldOutcome, string>> = {
   "go-on-with-disclaimer": "Go on, with a disclaimer on the certificate",
   "return-unmeasured": "Return unmeasured",
 };
+
+export const holdEndLabels: Readonly<Record<HoldOutcome, string>> = {
+  "go-on": "Ended: goes on as ordered",
+  "go-on-with-disclaimer": "Ended: goes on, with a disclaimer",
+  "return-unmeasured": "Ended: goes back unmeasured",
+};

@@ -21,7 +21,7 @@ export const mailKindLabels: Readonly<Record<MailKind, string>> = {
   "certificate-amended": "A certificate amended",
   "certificate-replaced": "A certificate replaced",
   "certificate-withdrawn": "A certificate withdrawn",
-  "promise-changed": "Another day promised",
+  "promise-changed": "A day promised, or another one",
   "recall-due": "Sensors due by the customer's interval",
   invitation: "An invitation to sign in",
   reset: "A link for a new password",

@@ -7,6 +7,7 @@ import { type ExpectedUncertainty, expectedUncertainty } from "./expected-uncert
 import type { Bench } from "./ideal-run";
 import type { Protection } from "./labels";
 import type { LineMarks } from "./line-marks";
+import { noFurnaceReaches } from "./not-done";
 import type { Setpoint } from "./setpoint";
 
 /** What the laboratory has today, and what it may claim with it. */
@@ -35,21 +36,24 @@ export type CapabilityLine = AskedTolerance & {
   readonly marks?: Pick<LineMarks, "performedAt" | "providerId">;
 };
 
+const byProvider = "Subcontracted, so what the provider can do counts and not the figures here.";
+const isSubcontracted = ({ marks }: CapabilityLine): boolean =>
+  marks !== undefined && marks.providerId !== null;
+
 const possibilityOf = (
   line: CapabilityLine,
   celsius: number,
   expected: ExpectedUncertainty,
   furnaces: readonly FurnaceRange[],
 ): Pick<CapabilityAnswer, "can" | "why"> => {
-  if (line.marks && line.marks.providerId !== null)
-    return { can: "elsewhere", why: "Subcontracted: what the provider can do counts, not the figures here." };
+  if (isSubcontracted(line)) return { can: "elsewhere", why: byProvider };
   if (line.marks?.performedAt === "customer-site")
     return {
       can: "elsewhere",
       why: "At the customer’s site: the figures here are those of the laboratory’s own furnaces.",
     };
   if (!furnaces.some((one) => celsius >= one.minimumCelsius && celsius <= one.maximumCelsius))
-    return { can: "no", why: "No furnace of the laboratory reaches this temperature." };
+    return { can: "no", why: noFurnaceReaches };
   return expected.kind === "unknown" ? { can: "no", why: expected.reason } : { can: "yes", why: "" };
 };
 
@@ -67,12 +71,17 @@ export const orderCapability = (
       line.setpoints.map(({ celsius }) => [celsius, expectedUncertainty(benches, { ...line, celsius })]),
     );
     const at = (celsius: number) => measured.get(celsius) as ExpectedUncertainty;
-    const reported = (celsius: number) => expectedWithin(scope, { ...line, celsius }, at(celsius));
+    // Neither our scope nor our U belongs to what another laboratory measures and signs.
+    const isAway = isSubcontracted(line);
+    const reported = (celsius: number): ExpectedUncertainty =>
+      isAway
+        ? { kind: "unknown", reason: byProvider }
+        : expectedWithin(scope, { ...line, celsius }, at(celsius));
     return lineDecidability(line, rule, reported).map((point, index) => {
       const { celsius } = line.setpoints[index] as Setpoint;
       return {
         ...point,
-        scope: setpointScope(scope, { ...line, celsius }),
+        scope: setpointScope(isAway ? undefined : scope, { ...line, celsius }),
         ...possibilityOf(line, celsius, at(celsius), furnaces),
       };
     });

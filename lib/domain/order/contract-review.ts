@@ -3,6 +3,7 @@ import { ok, type Result, refuse } from "../refusal";
 import type { DecisionRuleKind, TemperatureUnit, ToleranceChoice } from "./labels";
 import { temperatureUnitLabels, toleranceLabels } from "./labels";
 import type { LineMarks } from "./line-marks";
+import { notDoneNotices, type PossiblePoint, waysOut } from "./not-done";
 import type { LineOptions } from "./options";
 import { type RuleSet, ruleSetLabels } from "./rule-set";
 import type { Setpoint } from "./setpoint";
@@ -35,6 +36,12 @@ export type FurnaceRange = {
   readonly name: string;
   readonly minimumCelsius: number;
   readonly maximumCelsius: number;
+};
+
+/** What the laboratory has to do the work with: its furnaces, and what follows at each point from all that is in service. */
+type ReviewMeans = {
+  readonly furnaces: readonly FurnaceRange[];
+  readonly points: readonly PossiblePoint[];
 };
 
 /** `field`: of the form, where it is missing. missing: the order is not complete; notice: it can be accepted once the customer has been told. */
@@ -76,10 +83,16 @@ const agreementFindings = (order: ReviewedOrder): readonly ReviewFinding[] => {
   ];
 };
 
+/** By a provider or at the customer's site: our furnaces say nothing of it. */
+const isElsewhere = ({ marks }: ReviewedOrder["lines"][number]): boolean =>
+  marks !== undefined && (marks.providerId !== null || marks.performedAt === "customer-site");
+
+/** Nobody is told of a point that no furnace reaches and then sold it: it is changed, or it leaves the house. */
 const furnaceFinding = (
   line: ReviewedOrder["lines"][number],
   furnaces: readonly FurnaceRange[],
 ): readonly ReviewFinding[] => {
+  if (isElsewhere(line)) return [];
   const beyond = line.setpoints.filter(
     ({ celsius }) =>
       !furnaces.some((furnace) => celsius >= furnace.minimumCelsius && celsius <= furnace.maximumCelsius),
@@ -87,11 +100,11 @@ const furnaceFinding = (
   if (beyond.length === 0) return [];
   const unit = temperatureUnitLabels[line.temperatureUnit];
   const points = beyond.map(({ typed }) => `${typed} ${unit}`).join(", ");
-  const reach =
-    furnaces.length === 0
-      ? "no furnace is recorded yet"
-      : `the furnaces reach ${furnaces.map((f) => `${f.minimumCelsius} to ${f.maximumCelsius} °C (${f.name})`).join(", ")}`;
-  return [notice(`Line ${line.position}: ${points} cannot be reached here; ${reach}.`)];
+  const said = `Line ${line.position}: ${points} cannot be reached here`;
+  // A laboratory that has written nothing down yet may have what it takes.
+  if (furnaces.length === 0) return [notice(`${said}; no furnace is recorded yet.`)];
+  const reach = furnaces.map((f) => `${f.minimumCelsius} to ${f.maximumCelsius} °C (${f.name})`).join(", ");
+  return [missing(`${said}; the furnaces reach ${reach}. ${waysOut}`, fieldOf(line, "setpoints"))];
 };
 
 /** A correction is never carried beyond the lowest and highest setpoint; the gate of the run asks for it again. */
@@ -132,6 +145,16 @@ const optionFindings = (line: ReviewedOrder["lines"][number]): readonly ReviewFi
     : []),
 ];
 
+/** What a person must know who uses a class there, as that its limit is a guide only. */
+const notedTolerances = (line: ReviewedOrder["lines"][number]): readonly ReviewFinding[] =>
+  setpointTolerances(line)
+    .filter((point) => point.state === "defined" && point.reason !== "")
+    .map((point) =>
+      notice(
+        `Line ${line.position}: ${toleranceLabels[line.tolerance]} at ${point.setpoint} (${point.tolerance}): ${point.reason}.`,
+      ),
+    );
+
 const lineFindings = (
   line: ReviewedOrder["lines"][number],
   furnaces: readonly FurnaceRange[],
@@ -140,7 +163,6 @@ const lineFindings = (
     return [missing(`Line ${line.position} has no setpoints yet.`, fieldOf(line, "setpoints"))];
   const points = setpointTolerances(line);
   const undefinedAt = points.filter((point) => point.state === "not-defined");
-  const noted = points.filter((point) => point.state === "defined" && point.reason !== "");
   return [
     ...furnaceFinding(line, furnaces),
     ...rangeOfUseFinding(line),
@@ -152,11 +174,7 @@ const lineFindings = (
             `Line ${line.position}: ${toleranceLabels[line.tolerance]} of type ${line.typeLetter} has no tolerance defined at ${undefinedAt.map((point) => point.setpoint).join(", ")}; nothing can be stated there.`,
           ),
         ]),
-    ...noted.map((point) =>
-      notice(
-        `Line ${line.position}: ${toleranceLabels[line.tolerance]} at ${point.setpoint} (${point.tolerance}): ${point.reason}.`,
-      ),
-    ),
+    ...notedTolerances(line),
   ];
 };
 
@@ -185,6 +203,14 @@ const rollFindings = ({ ruleSet = "none", lines }: ReviewedOrder): readonly Revi
           : []),
       ]);
 
+/** Of what is found, what an offer says beside its own remarks on points, scope, rule and place. */
+export const offeredFindings = (order: ReviewedOrder): readonly string[] =>
+  [
+    ...order.lines.filter((line) => !isElsewhere(line)).flatMap((line) => rangeOfUseFinding(line)),
+    ...order.lines.flatMap((line) => notedTolerances(line)),
+    ...rollFindings(order),
+  ].map(({ message }) => message);
+
 /** What a person who accepts the order must see first (ISO/IEC 17025:2017, 7.1.1 to 7.1.5). */
 export const reviewOrder = (
   order: ReviewedOrder,
@@ -195,22 +221,34 @@ export const reviewOrder = (
   ...rollFindings(order),
 ];
 
+type Review = {
+  readonly order: ReviewedOrder;
+  readonly means: ReviewMeans;
+  readonly toldCustomer: boolean;
+  readonly remedy: string;
+  /** What the order was accepted with: no gap of today's, though told again. */
+  readonly stands?: readonly ReviewFinding[];
+};
+
 /** Complete, and with nothing in it the customer has not heard of (7.1.4): at acceptance as at each later change. */
-const decideReviewed = (
-  order: ReviewedOrder,
-  furnaces: readonly FurnaceRange[],
-  toldCustomer: boolean,
-  remedy: string,
-): Result<{ readonly told: readonly string[] }> => {
-  const findings = reviewOrder(order, furnaces);
-  const gaps = findings.filter((finding) => finding.kind === "missing");
+const decideReviewed = ({
+  order,
+  means,
+  toldCustomer,
+  remedy,
+  stands = [],
+}: Review): Result<{ readonly told: readonly string[] }> => {
+  const findings = reviewOrder(order, means.furnaces);
+  const gaps = findings.filter(
+    ({ kind, message }) => kind === "missing" && !stands.some((one) => one.message === message),
+  );
   if (gaps.length > 0)
     return refuse(
       "rule",
       `The order is not complete. ${gaps.map((gap) => gap.message).join(" ")} ${remedy}`,
       Object.fromEntries(gaps.flatMap(({ field, message }) => (field ? [[field, message]] : []))),
     );
-  const told = findings.map((finding) => finding.message);
+  const told = [...findings.map((finding) => finding.message), ...notDoneNotices(means.points)];
   if (told.length > 0 && !toldCustomer)
     return refuse("rule", `The customer has to hear of this first: ${told.join(" ")} Nothing was changed.`, {
       toldCustomer: "Tick this once the customer has been told and agrees.",
@@ -221,17 +259,27 @@ const decideReviewed = (
 /** Only a recorded order is accepted, once it holds the review. */
 export const decideAcceptance = (
   order: ReviewedOrder,
-  furnaces: readonly FurnaceRange[],
+  means: ReviewMeans,
   toldCustomer: boolean,
 ): Result<{ readonly told: readonly string[] }> =>
   canOrderBecome(order.state, "accepted")
-    ? decideReviewed(order, furnaces, toldCustomer, "Amend it, then accept.")
+    ? decideReviewed({ order, means, toldCustomer, remedy: "Amend it, then accept." })
     : refuse("wrong-state", `This order is ${order.state}; only a recorded order can be accepted.`);
 
-/** What an accepted order is to become holds the same review as its acceptance (7.1.6). */
+/**
+ * What an accepted order is to become holds the same review as its acceptance (7.1.6). What it was accepted with does not
+ * stop another change: lines with their certificate cannot change any more, and a furnace may be gone since.
+ */
 export const decideChangedReview = (
   changed: ReviewedOrder,
-  furnaces: readonly FurnaceRange[],
+  before: ReviewedOrder,
+  means: ReviewMeans,
   toldCustomer: boolean,
 ): Result<{ readonly told: readonly string[] }> =>
-  decideReviewed(changed, furnaces, toldCustomer, "Nothing was changed; what you typed is still here.");
+  decideReviewed({
+    order: changed,
+    means,
+    toldCustomer,
+    remedy: "Nothing was changed; what you typed is still here.",
+    stands: reviewOrder(before, means.furnaces),
+  });

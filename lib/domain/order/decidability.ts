@@ -40,11 +40,22 @@ const ruleName: Readonly<Record<DecisionRule["kind"], string>> = {
   "target-risk": "guarded acceptance by target risk",
 };
 
-/** A difference in the customer's unit, to two digits: "1.8 °C". */
-const size = (celsius: number, unit: TemperatureUnit): string => {
-  const rounded = roundUncertainty(unit === "F" ? celsius * 1.8 : celsius, 2);
-  return `${rounded.ok ? typeset(rounded.value.text) : "0"} ${temperatureUnitLabels[unit]}`;
+/** A difference in the customer's unit, to two digits and as many more as are asked for: "1.8 °C". */
+const size = (celsius: number, unit: TemperatureUnit, more = 0): string => {
+  const inUnit = unit === "F" ? celsius * 1.8 : celsius;
+  const rounded = roundUncertainty(inUnit, 2);
+  if (!rounded.ok) return `0 ${temperatureUnitLabels[unit]}`;
+  const text =
+    more === 0 ? rounded.value.text : roundHalfEven(inUnit, Math.max(0, rounded.value.decimals + more));
+  return `${typeset(text)} ${temperatureUnitLabels[unit]}`;
 };
+
+/** How many digits more two sizes need to be told apart; two that differ less than that are written as they are. */
+const moreToTell = (one: number, other: number, unit: TemperatureUnit): number =>
+  [0, 1, 2].find((more) => {
+    const [left, right] = [size(one, unit, more), size(other, unit, more)];
+    return Number.parseFloat(left) !== Number.parseFloat(right);
+  }) ?? 0;
 
 /** A tolerance as it is written: no digit lost, none added beyond the hundredth. */
 const limit = (celsius: number, unit: TemperatureUnit): string =>
@@ -80,7 +91,9 @@ const pointDecidability = (
   const ref = askedTolerance(line);
   const setpoint = `${typeset(typed.replace(/^\+/, ""))} ${temperatureUnitLabels[unit]}`;
   const where = `Type ${typeLetter} at ${setpoint}`;
-  const about = expected.kind === "expected" ? `about ${size(expected.expandedCelsius, unit)}` : "";
+  const aboutWith = (more: number) =>
+    expected.kind === "expected" ? `about ${size(expected.expandedCelsius, unit, more)}` : "";
+  const about = aboutWith(0);
   const base = { position, setpoint, expected: about, help: [] };
   const uClause =
     expected.kind === "expected" ? `; U ${about}` : `; what U to expect is not known: ${expected.reason}`;
@@ -110,19 +123,22 @@ const pointDecidability = (
   const judged = decidability(tolerance.celsius, rule, expected);
   if (!judged.ok) return { ...base, state: "unknown", sentence: `${asked}: ${judged.problem.message}` };
   const { kind, limitExpandedCelsius, limitToleranceCelsius } = judged.value;
-  const isDecidable = kind === "decidable";
+  if (kind === "decidable") return { ...base, state: kind, sentence: `${asked}: decidable${uClause}` };
+  // "U about 2.0 °F; a U below 2.0 °F would help" tells nobody what is missing.
+  const more =
+    limitExpandedCelsius === null ? 0 : moreToTell(expected.expandedCelsius, limitExpandedCelsius, unit);
   return {
     ...base,
+    expected: aboutWith(more),
     state: kind,
-    sentence: `${asked}: ${isDecidable ? "decidable" : "not decidable"}${uClause}`,
-    help: isDecidable
-      ? []
-      : helpFor(
-          { ref, typeLetter, celsius, rule, unit, toleranceCelsius: tolerance.celsius },
-          expected,
-          limitExpandedCelsius,
-          limitToleranceCelsius,
-        ),
+    sentence: `${asked}: not decidable; U ${aboutWith(more)}`,
+    help: helpFor(
+      { ref, typeLetter, celsius, rule, unit, toleranceCelsius: tolerance.celsius },
+      expected,
+      limitExpandedCelsius,
+      limitToleranceCelsius,
+      more,
+    ),
   };
 };
 
@@ -141,6 +157,7 @@ const helpFor = (
   expected: Extract<ExpectedUncertainty, { kind: "expected" }>,
   limitExpanded: number | null,
   limitTolerance: number,
+  more: number,
 ): readonly string[] => {
   const set = publishedSetOf(ref);
   const classes = set && decidableClasses(set, typeLetter, celsius, rule, expected);
@@ -151,11 +168,15 @@ const helpFor = (
     limitExpanded === null
       ? []
       : [
-          `a U below ${size(limitExpanded, unit)}: most of it now comes from “${expected.dominant}” (${expected.configuration})`,
+          `a U below ${size(limitExpanded, unit, more)}: most of it now comes from “${expected.dominant}” (${expected.configuration})`,
         ];
   const ratio = toleranceCelsius / expected.expandedCelsius;
   return [
-    ...(set === null ? [`a limit wider than ± ${size(limitTolerance, unit)}`] : []),
+    ...(set === null
+      ? [
+          `a limit wider than ± ${size(limitTolerance, unit, moreToTell(limitTolerance, toleranceCelsius, unit))}`,
+        ]
+      : []),
     ...(offered.length > 0 ? [`${offered.join(" or ")}, which would be decidable`] : []),
     ...smaller,
     rule.kind === "target-risk"

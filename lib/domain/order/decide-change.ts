@@ -4,11 +4,19 @@ import type { SnapshotDifference } from "./order-snapshot";
 import { ruleFigures } from "./rule-figures";
 import type { OrderDraft, OrderLineDraft } from "./schema";
 import type { Order, OrderLine } from "./types";
+import { namedRule, type UseTerms } from "./use-terms";
 
 type Fields = Record<string, string>;
 type IsFixed = (sensorId: string, state: string) => boolean;
 
 const sameJson = (a: unknown, b: unknown): boolean => JSON.stringify(a) === JSON.stringify(b);
+
+/** A rule set named is the same terms, though its figure was once kept in another unit. */
+const agreedUse = (terms: UseTerms) => {
+  const rule = namedRule(terms);
+  const named = rule ? { largestIntervalCelsius: null, intervalRule: rule } : {};
+  return Object.entries({ ...terms, ...named }).toSorted();
+};
 
 /** What a result and its certificate rest on. */
 const restsOn = (line: OrderLine | OrderLineDraft) => [
@@ -16,7 +24,7 @@ const restsOn = (line: OrderLine | OrderLineDraft) => [
   line.setpoints.map(({ typed, celsius }) => [typed, celsius]),
   line.tolerance,
   line.ownLimit ?? null,
-  Object.entries(line.useTerms).toSorted(),
+  agreedUse(line.useTerms),
   Object.entries(line.options).toSorted(),
   Object.entries(line.marks).toSorted(),
 ];

@@ -23,6 +23,8 @@ export type ProgressAside = {
   readonly replacedSerials?: readonly string[];
   /** A question waits for the customer's answer. */
   readonly isAsked?: boolean;
+  /** What became of the newest offer, where it waits for the customer or was declined. */
+  readonly offer?: "waiting" | "declined";
 };
 
 const reached = {
@@ -74,8 +76,14 @@ export const awaitedInstead = (
   { replaced = 0 }: ProgressAside,
 ): number => Math.min(Math.max(0, quantity - states.length), replaced);
 
+/** What the customer is asked to send, where some of it came already. */
+const toSend = (missing: number, quantity: number): string =>
+  missing === quantity
+    ? awaited[1]
+    : `${missing} of ${quantity} ${missing === 1 ? "has" : "have"} not reached us yet: send or bring ${missing === 1 ? "it" : "them"}, with the order number.`;
+
 /** What the customer is asked to send, where some of it takes the place of what is not measured. */
-const sendText = (missing: number, instead: number, serials: readonly string[]): string => {
+const sendText = (missing: number, quantity: number, instead: number, serials: readonly string[]): string => {
   const place =
     serials.length === instead
       ? serials.join(", ")
@@ -85,8 +93,11 @@ const sendText = (missing: number, instead: number, serials: readonly string[]):
   const others = instead === 1 ? "another sensor" : `${instead} other sensors`;
   return missing === instead
     ? `We wait for ${others} in the place of ${place}. Send or bring ${instead === 1 ? "it" : "them"}, with the order number.`
-    : `${awaited[1]} We wait for ${others} of them in the place of ${place}.`;
+    : `${toSend(missing, quantity)} We wait for ${others} of them in the place of ${place}.`;
 };
+
+const handedBack = (states: readonly SensorState[]): number =>
+  states.filter((state) => state === "collected").length;
 
 /** Of what is unfinished all stands still. */
 const isAllHeld = (states: readonly SensorState[], { goingBack = 0, held = 0 }: ProgressAside): boolean => {
@@ -101,8 +112,13 @@ const nextText = (
   aside: ProgressAside,
 ): string => {
   const instead = awaitedInstead(quantity, states, aside);
-  if (done === 1 && instead > 0)
-    return sendText(quantity - states.length, instead, aside.replacedSerials ?? []);
+  const missing = quantity - states.length;
+  if (done === 0 && aside.offer === "waiting") return "Our offer waits for your answer.";
+  if (done === 0 && aside.offer === "declined") return "You declined our offer: we get in touch with you.";
+  if (done === 1)
+    return instead > 0
+      ? sendText(missing, quantity, instead, aside.replacedSerials ?? [])
+      : toSend(missing, quantity);
   if ((done === 2 || done === 3) && isAllHeld(states, aside))
     return aside.isAsked
       ? "The work stands still: we wait for your answer to our question."
@@ -113,6 +129,9 @@ const nextText = (
     states.length === (aside.goingBack ?? 0) + (aside.goneUnmeasured ?? 0)
   )
     return "Collect your sensors, or wait for their delivery. They go back unmeasured.";
+  const gone = handedBack(states);
+  if (done === 4 && gone > 0)
+    return `Collect the ${states.length - gone === 1 ? "other one, or wait for its" : "others, or wait for their"} delivery. The certificates are here already.`;
   return awaited[done] ?? "Everything is done. Thank you.";
 };
 
@@ -136,7 +155,13 @@ export const orderProgress = (
   return {
     steps: labels.flatMap((word, index) => {
       if (isNoneMeasured && (index === 2 || index === 3)) return [];
-      const label = index === 0 && orderState === "requested" ? "Asked for" : word;
+      const gone = handedBack(sensorStates);
+      const label =
+        index === 0 && orderState === "requested"
+          ? "Asked for"
+          : index === 4 && gone > 0 && gone < quantity
+            ? `${gone} of ${quantity} handed back`
+            : word;
       return [{ label, state: index < done ? "done" : index > done ? "next" : "now" } as const];
     }),
     next: nextText(done, quantity, sensorStates, aside),

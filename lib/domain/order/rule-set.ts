@@ -90,12 +90,17 @@ type Identity = {
 /** Intake under the set: a sensor whose lot or roll nobody knows proves nothing for its roll. */
 export const decideRuleSetIntake = (ruleSet: RuleSet, sensors: readonly Identity[]): Result<"identified"> => {
   if (ruleSet === "none") return ok("identified");
-  const open = sensors.filter(({ build }) => !build.lot || !build.roll);
+  const withoutLot = sensors.filter(({ build }) => !build.lot);
+  const withoutRoll = sensors.filter(({ build }) => !build.roll);
+  const open = sensors.filter((one) => withoutLot.includes(one) || withoutRoll.includes(one));
   return open.length === 0
     ? ok("identified")
     : refuse(
         "rule",
         `This order is under “${ruleSetLabels[ruleSet]}”: write lot and roll of ${open.map(({ serial }) => serial).join(", ")}. Nothing was stored.`,
-        { lot: "Lot and roll are needed under this rule set." },
+        {
+          ...(withoutLot.length > 0 ? { lot: "The lot is needed under this rule set." } : {}),
+          ...(withoutRoll.length > 0 ? { roll: "The roll is needed under this rule set." } : {}),
+        },
       );
 };

@@ -124,6 +124,8 @@ export type Aside = {
   readonly forProvider?: number;
   /** So many are finished, but by their custody logs still with the provider; left out: none. */
   readonly away?: number;
+  /** So many are here with no certificate that stands; left out: none. */
+  readonly withdrawn?: number;
   /** So many of what came are on hold and not measured yet; left out: none. */
   readonly onHold?: number;
   /** A question about the order or one of them waits for the customer's answer. */
@@ -134,6 +136,13 @@ const heldText = (held: number, isAsked: boolean): string =>
   `${plural(held, "sensor")} on hold ${held === 1 ? "waits" : "wait"} ${
     isAsked ? "for the customer’s answer" : "until somebody settles why"
   }.`;
+
+const handsBack = (count: number, withdrawn: number): string => {
+  const all = `The front desk hands ${plural(count, "sensor")} back.`;
+  if (withdrawn === 0) return all;
+  const whose = count === 1 ? "Its certificate is" : `The certificate of ${withdrawn} of them is`;
+  return `${all} ${whose} withdrawn: agree with the customer first.`;
+};
 
 const missingText = (missing: number, { replaced }: Aside): string =>
   replaced === 0
@@ -150,7 +159,7 @@ export const nextOfOrder = (
   const count = (...states: SensorState[]) => sensors.filter((sensor) => states.includes(sensor)).length;
   if (state === "cancelled") {
     const here = sensors.length - count("collected");
-    return here > 0 ? `The front desk hands ${plural(here, "sensor")} back.` : "This order was cancelled.";
+    return here > 0 ? handsBack(here, aside.withdrawn ?? 0) : "This order was cancelled.";
   }
   if (state === "requested") return "The front desk takes the customer’s request over.";
   if (state === "recorded") return "The front desk reviews the order with the customer and accepts it.";
@@ -168,7 +177,5 @@ export const nextOfOrder = (
   const waiting = count("issued") - away + aside.toHandBack;
   if (waiting === 0 && away > 0)
     return `${plural(away, "sensor")} to come back from an external provider; it is recorded on the sensor’s page.`;
-  return waiting > 0
-    ? `The front desk hands ${plural(waiting, "sensor")} back.`
-    : "Nothing is left to do here.";
+  return waiting > 0 ? handsBack(waiting, aside.withdrawn ?? 0) : "Nothing is left to do here.";
 };

@@ -24,17 +24,24 @@ export const noUseTerms: UseTerms = {
 export const intervalChoices = ["none", "agreed", "bipm", "ams2750"] as const;
 export type IntervalChoice = (typeof intervalChoices)[number];
 
-/** Rule sets by name, as they are stored. What stands here from memory says so: the laboratory confirms it. */
+/**
+ * Rule sets. `title` is how they are chosen and stored, and what stands here from memory says so in it: the laboratory
+ * confirms it. `said`: to a customer, who is told what was agreed and not what the laboratory has yet to look up.
+ */
 const ruleSets = {
   bipm: {
     title: "BIPM, Techniques for Approximating the ITS-90, Table 18.7: every 100 K",
-    celsius: 100,
+    said: "BIPM, Techniques for Approximating the ITS-90, Table 18.7: every 100 K",
+    interval: { C: 100, F: 180 },
   },
   ams2750: {
     title: "AMS2750: at most 250 °F (140 °C); from memory, to be confirmed by the edition agreed",
-    celsius: 140,
+    said: "AMS2750, edition as agreed",
+    // Each unit has its own round figure: 140 °C are 252 °F, and 250 °F is what is asked of a line in °F.
+    interval: { C: 140, F: 250 },
   },
 } as const;
+type NamedRule = keyof typeof ruleSets;
 const asAgreed = "as agreed with the customer";
 
 export const intervalLabels: Readonly<Record<IntervalChoice, string>> = {
@@ -70,8 +77,8 @@ const intervalOf = (
   const { intervalChoice } = draft;
   if (intervalChoice === "none") return { largestIntervalCelsius: null, intervalRule: "" };
   if (intervalChoice !== "agreed") {
-    const { celsius, title } = ruleSets[intervalChoice];
-    return { largestIntervalCelsius: celsius, intervalRule: title };
+    const { interval, title } = ruleSets[intervalChoice];
+    return { largestIntervalCelsius: intervalCelsius(String(interval[unit]), unit), intervalRule: title };
   }
   const typed = plain(draft.largestInterval);
   if (!decimal.test(typed) || !(Number(typed) > 0)) {
@@ -118,11 +125,13 @@ export const readUseTerms = (
 const inUnit = (celsius: number | null, unit: TemperatureUnit): string =>
   celsius === null ? "" : String(Number((unit === "C" ? celsius : celsius * 1.8 + 32).toFixed(4)));
 
+/** The rule set the interval was taken from; undefined where it was agreed for this line, or none is. */
+export const namedRule = ({ intervalRule }: Pick<UseTerms, "intervalRule">): NamedRule | undefined =>
+  (["bipm", "ams2750"] as const).find((choice) => ruleSets[choice].title === intervalRule);
+
 /** The terms as a form shows them again, in the line's unit. */
 export const draftOfUse = (terms: UseTerms, unit: TemperatureUnit): UseDraft => {
-  const named = intervalChoices.find(
-    (choice) => (choice === "bipm" || choice === "ams2750") && ruleSets[choice].title === terms.intervalRule,
-  );
+  const named = namedRule(terms);
   const interval = terms.largestIntervalCelsius;
   const isAgreed = named === undefined && interval !== null;
   return {
@@ -139,11 +148,12 @@ export const termsOfUseText = (terms: UseTerms, unit: TemperatureUnit): string =
   const name = temperatureUnitLabels[unit];
   const draft = draftOfUse(terms, unit);
   const interval = terms.largestIntervalCelsius;
+  const rule = namedRule(terms);
   return [
     draft.useFrom && `Used from ${draft.useFrom} to ${draft.useTo} ${name}.`,
     draft.maximum && `Nothing above ${draft.maximum} ${name} without agreement.`,
     interval !== null &&
-      `At most ${Number((unit === "C" ? interval : interval * 1.8).toFixed(2))} ${name} between setpoints (${terms.intervalRule}).`,
+      `At most ${Number((unit === "C" ? interval : interval * 1.8).toFixed(2))} ${name} between setpoints (${rule ? ruleSets[rule].said : terms.intervalRule}).`,
   ]
     .filter(Boolean)
     .join(" ");

@@ -118,6 +118,19 @@ const reachOf = (furnaces: readonly PlannedFurnace[]): string =>
         .map((one) => `${one.tag} reaches ${one.minimumCelsius} to ${one.maximumCelsius} °C`)
         .join(", ");
 
+const points = (celsius: readonly number[]): string =>
+  celsius.map((at) => `${Number(at.toFixed(1))} °C`).join(", ");
+
+/** Points that no furnace reaches by itself; where each is reached by some, that they need one furnace for them all. */
+const unreached = ({ setpointsCelsius }: PlannedGroup, furnaces: readonly PlannedFurnace[]): string => {
+  const outside = setpointsCelsius.filter(
+    (at) => !furnaces.some((one) => at >= one.minimumCelsius && at <= one.maximumCelsius),
+  );
+  return outside.length > 0
+    ? `No furnace reaches ${points(outside)}`
+    : `No furnace reaches all of ${points(setpointsCelsius)}, and a load stays in one`;
+};
+
 /**
  * The earliest day an order can be promised for, from the load of the furnaces: what is promised stays, who waits
  * longer goes first, express goes before all that is not promised yet.
@@ -134,7 +147,7 @@ export const proposePromise = (plan: Plan): PromiseProposal => {
     if (found === null)
       return {
         kind: "impossible",
-        reason: `No furnace reaches ${group.setpointsCelsius.map((at) => `${Number(at.toFixed(1))} °C`).join(", ")}: ${reachOf(plan.furnaces)}.`,
+        reason: `${unreached(group, plan.furnaces)}: ${reachOf(plan.furnaces)}.`,
       };
     slots.push(...found);
   }

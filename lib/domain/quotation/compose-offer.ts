@@ -1,6 +1,5 @@
-import type { SetpointScope } from "../order/against-scope";
 import { storedTolerance } from "../order/asked-tolerance";
-import type { PointDecidability } from "../order/decidability";
+import type { CapabilityAnswer } from "../order/capability";
 import { decisionRuleText, protectionLabels } from "../order/labels";
 import { setpointTolerances } from "../order/setpoint-tolerances";
 import { tolerancePhrase } from "../order/tolerance-phrase";
@@ -8,10 +7,11 @@ import { termsOfUseText } from "../order/use-terms";
 import type { ComposedPrice } from "../price/compose-price";
 import type { OfferContent } from "./content";
 import { type OfferedLine, type OfferedOrder, termsText } from "./offered-order";
+import { agreedRemarks, notDoneRemarks } from "./offered-remarks";
 import { optionsInPlainWords, placeInPlainWords, ruleInPlainWords } from "./plain-words";
 import { nothingStated } from "./point-words";
 
-export type OfferedPoint = PointDecidability & { readonly scope: SetpointScope };
+export type OfferedPoint = CapabilityAnswer;
 
 export type OfferParts = {
   readonly kind: OfferContent["kind"];
@@ -42,6 +42,12 @@ const rowsOf = (text: string): string[] => text.split("\n").filter((row) => row.
 const hasNoRule = ({ tolerance }: OfferedLine, { state }: OfferedPoint): boolean =>
   tolerance !== "none" && state === "no-question";
 
+/** In the place of a U: whose it is, or that there is none to expect, for the reason that is remarked. */
+const notExpected = ({ providerId }: OfferedLine, { can }: OfferedPoint): string => {
+  if (providerId !== null) return "the provider’s";
+  return can === "no" ? "not as it stands" : "not known";
+};
+
 const lineOf = (line: OfferedLine, points: readonly OfferedPoint[]): OfferContent["lines"][number] => {
   const tolerances = setpointTolerances(line);
   return {
@@ -59,7 +65,7 @@ const lineOf = (line: OfferedLine, points: readonly OfferedPoint[]): OfferConten
     points: points.map((point, index) => ({
       setpoint: point.setpoint,
       tolerance: tolerances[index]?.tolerance || "none asked for",
-      expected: point.expected || "not known",
+      expected: point.expected || notExpected(line, point),
       scope: point.scope.state,
       conformity: hasNoRule(line, point) ? "no-rule" : point.state,
     })),
@@ -80,15 +86,21 @@ const where = (points: readonly OfferedPoint[], is: (point: OfferedPoint) => boo
     .join("; ");
 };
 
-const remarksOf = (lines: readonly OfferedLine[], points: readonly OfferedPoint[]): string[] => {
+const remarksOf = (order: OfferedOrder, points: readonly OfferedPoint[]): string[] => {
+  const { lines } = order;
   const withoutRule = where(points, (point) =>
     lines.some((line) => line.position === point.position && hasNoRule(line, point)),
   );
   const outside = where(points, ({ scope }) => scope.state === "outside" || scope.state === "unusable");
   const open = where(points, ({ state }) => state === "not-decidable");
   const undefinedAt = where(points, ({ state }) => state === "no-tolerance-defined");
-  const unknown = where(points, ({ expected }) => expected === "");
+  // Of a provider's points nothing is expected here; why a point cannot be done is said of itself.
+  const unknown = where(points, ({ expected, can, position }) => {
+    const isAway = lines.some((line) => line.position === position && line.providerId !== null);
+    return expected === "" && can !== "no" && !isAway;
+  });
   return [
+    ...notDoneRemarks(points),
     ...(outside
       ? [`Outside the laboratory’s scope of accreditation, and marked so on the certificate: ${outside}.`]
       : []),
@@ -104,6 +116,7 @@ const remarksOf = (lines: readonly OfferedLine[], points: readonly OfferedPoint[
       : []),
     ...(undefinedAt ? [nothingStated(undefinedAt)] : []),
     ...(unknown ? [`What uncertainty to expect is not known yet: ${unknown}.`] : []),
+    ...agreedRemarks(order),
   ];
 };
 
@@ -141,7 +154,7 @@ export const composeOffer = (parts: OfferParts): OfferContent => {
         points.filter(({ position }) => position === line.position),
       ),
     ),
-    remarks: remarksOf(order.lines, points),
+    remarks: remarksOf(order, points),
     price:
       price === null || price.total === null
         ? null

@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { ruleSets } from "../order/rule-set";
 import { optionalLine, requiredLine, seenWhole, lines as severalLines } from "../typed-text";
 
 const typed = (most: number) => z.string().max(most).superRefine(seenWhole);
@@ -31,6 +32,10 @@ export const PortalRequestInput = z.strictObject({
   urgency: z.enum(["standard", "express"]).default("standard"),
   /** Empty: the address on record. */
   deliveryAddressId: z.union([z.literal(""), z.uuid("Choose an address from the list.")]).default(""),
+  /** What they are audited by; left out: nothing is said of it, and what a repeated order agreed stands. */
+  ruleSet: z.enum(ruleSets, "Choose a rule set, or none.").optional(),
+  /** The number of an own order that is to be done once more; empty: new work. */
+  repeats: typed(40).default(""),
   wishes: severalLines(1800).default(""),
   kinds: z
     .array(RequestedKind)

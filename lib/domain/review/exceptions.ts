@@ -83,7 +83,16 @@ const ofPoint = (point: EvaluatedPoint): ReviewException[] => {
 const atSetpoint = (points: readonly EvaluatedPoint[], celsius: number) =>
   about(points.filter(({ nominalCelsius }) => nominalCelsius === celsius));
 
-const ofReferences = (points: readonly EvaluatedPoint[]): ReviewException[] => {
+/** What the references' difference is held against in the window accepted at a setpoint. */
+type Agreement = { readonly celsius: number; readonly limitCelsius: number };
+
+const heldAgainst = (limit: number | undefined): string =>
+  limit === undefined ? "" : `; at most ${limit.toFixed(3)} °C is allowed (U of the difference)`;
+
+const ofReferences = (
+  points: readonly EvaluatedPoint[],
+  agreements: readonly Agreement[],
+): ReviewException[] => {
   const seen = new Set<string>();
   return points.flatMap((point) => {
     if (point.state !== "measured" || seen.has(point.setpoint)) return [];
@@ -92,6 +101,7 @@ const ofReferences = (points: readonly EvaluatedPoint[]): ReviewException[] => {
     const spread = Math.max(...temperatures) - Math.min(...temperatures);
     if (temperatures.length < 2 || spread <= largeSpreadOfReferences * 2 * point.temperatureBudget.combined)
       return [];
+    const limit = agreements.find(({ celsius }) => celsius === point.nominalCelsius)?.limitCelsius;
     const isBeyondU = spread > 2 * point.temperatureBudget.combined;
     return [
       {
@@ -99,7 +109,7 @@ const ofReferences = (points: readonly EvaluatedPoint[]): ReviewException[] => {
         kind: "references-differ" as const,
         subject: `${Number(point.nominalCelsius.toFixed(2))} °C`,
         ...about(points.filter(({ setpoint }) => setpoint === point.setpoint)),
-        text: `the references differ by ${spread.toFixed(2)} °C${isBeyondU ? ", more than U of the temperature" : ""}`,
+        text: `the references differ by ${spread.toFixed(2)} °C${isBeyondU ? ", more than U of the temperature" : ""}${heldAgainst(limit)}`,
       },
     ];
   });
@@ -142,6 +152,8 @@ export const reviewExceptions = (given: {
   readonly hasTypedReadings: boolean;
   /** Setpoints (°C) whose window the technician moved from the proposal. */
   readonly movedWindowsCelsius: readonly number[];
+  /** One for each accepted window. */
+  readonly agreements?: readonly Agreement[];
   /** Set aside at the gate, with the reason that was given. */
   readonly setAside?: readonly SetAside[];
   /** Where each thing of the load was, for what the gate says of places, channels and junctions. */
@@ -175,7 +187,7 @@ export const reviewExceptions = (given: {
       ),
     })),
     ...given.points.flatMap(ofPoint),
-    ...ofReferences(given.points),
+    ...ofReferences(given.points, given.agreements ?? []),
     ...ofGate(given.setAside ?? [], given.places ?? [], given.points),
     ...given.movedWindowsCelsius.map((celsius) => ({
       weight: 30,

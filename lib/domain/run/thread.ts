@@ -59,7 +59,8 @@ export const nextStep = (progress: RunProgress): string => {
   if (progress.isReplacing)
     return "A certificate is to be replaced: say what was wrong with a window or a state, then evaluate again.";
   if (progress.state === "signed-off") return "Nothing is left to do here.";
-  if (progress.state === "abandoned") return "The run was abandoned; its readings are kept.";
+  if (progress.state === "abandoned")
+    return progress.hasReadings ? "The run was abandoned; its readings are kept." : "The run was abandoned.";
   if (progress.state === "submitted") return "The run waits for its signatory.";
   if (!progress.tipsPassed && !progress.hasReadings)
     return "Warm each tip and record what its channel shows.";

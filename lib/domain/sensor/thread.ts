@@ -30,12 +30,15 @@ const turns: Readonly<Record<SensorState, string>> = {
 /** What keeps a sensor from its next step. */
 export type Waiting = { readonly isToBeReturned: boolean; readonly isAnswerOpen: boolean };
 
-/** Whose turn it is. On hold it is nobody's at the furnace: then it is said what the sensor waits for. */
+/** Whose turn it is; `isWithdrawn`: none of its certificates stands. On hold it is nobody's at the furnace: then it is said what the sensor waits for. */
 export const nextOfSensor = (
   state: SensorState,
   holds: readonly Waiting[] = [],
   orderState: OrderState = "accepted",
+  isWithdrawn = false,
 ): string => {
+  if (state === "issued" && isWithdrawn)
+    return "the front desk agrees with the customer, then hands it back: its certificate is withdrawn.";
   if (state === "received" && orderState === "cancelled")
     return "the front desk hands it back unmeasured: its order is cancelled.";
   if (holds.length === 0 || state === "issued" || state === "collected") return turns[state];

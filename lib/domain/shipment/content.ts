@@ -35,5 +35,7 @@ export const DeliveryNoteContent = z.strictObject({
   finished: z.int().min(0).optional(),
   /** How many of these are not here: others are awaited in the place of what is not measured; left out: none. */
   awaited: z.int().min(1).optional(),
+  /** How many more of these have never come; left out: none, or a note of before this was said. */
+  missing: z.int().min(1).optional(),
 });
 export type DeliveryNoteContent = z.output<typeof DeliveryNoteContent>;

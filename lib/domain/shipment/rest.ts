@@ -4,6 +4,8 @@ export type ShipmentRest = {
   readonly finished: number;
   /** So many of what remains are not here: others are awaited in the place of what is not measured. Left out: none. */
   readonly awaited?: number;
+  /** So many more of what remains have never come. Left out: none, or not said yet when the note was made. */
+  readonly missing?: number;
 };
 
 const follow = (count: number): string => (count === 1 ? "it follows" : "they follow");
@@ -15,13 +17,30 @@ const inTheirPlace = (awaited: number): string =>
     ? "another sensor in the place of the one that is not measured"
     : `${awaited} other sensors in the place of those that are not measured`;
 
-const here = ({ remaining, finished, awaited = 0 }: ShipmentRest): ShipmentRest => ({
-  remaining: remaining - awaited,
+const here = ({ remaining, finished, awaited = 0, missing = 0 }: ShipmentRest): ShipmentRest => ({
+  remaining: remaining - awaited - missing,
   finished,
 });
 
+const notCome = (missing: number): string =>
+  missing === 1 ? "1 has not reached us." : `${missing} have not reached us.`;
+
+/** What lies here, where it is not all that is left: “the other ones” would speak of what never came too. */
+const stillHere = ({ remaining, finished }: ShipmentRest): string => {
+  if (remaining === 0) return "Nothing of this order is left with us.";
+  const many = `${remaining} of this order ${are(remaining)} still with us`;
+  const they = remaining === 1 ? "follows" : "follow";
+  if (finished >= remaining) return `${many}, finished already, and ${they} with another delivery.`;
+  if (finished === 0) return `${many} and ${they} when finished.`;
+  return `${many}: ${finished} ${are(finished)} finished already and ${finished === 1 ? "follows" : "follow"} with another delivery; the others when finished.`;
+};
+
 export const restForCustomer = (rest: ShipmentRest): string => {
-  const { remaining, finished, awaited = 0 } = rest;
+  const { remaining, finished, awaited = 0, missing = 0 } = rest;
+  if (missing > 0) {
+    const others = awaited > 0 ? ` The order waits for ${inTheirPlace(awaited)}.` : "";
+    return `${stillHere(here(rest))} ${notCome(missing)}${others}`;
+  }
   if (awaited > 0) return `${restForCustomer(here(rest))} The order waits for ${inTheirPlace(awaited)}.`;
   if (remaining === 0) return "Nothing of this order is left with us.";
   if (finished >= remaining)
@@ -37,7 +56,11 @@ export const restForCustomer = (rest: ShipmentRest): string => {
 
 /** As it stands under "Still with us" on the delivery note. */
 export const restOnNote = (rest: ShipmentRest): string => {
-  const { remaining, finished, awaited = 0 } = rest;
+  const { remaining, finished, awaited = 0, missing = 0 } = rest;
+  if (missing > 0) {
+    const others = awaited > 0 ? ` Awaited: ${inTheirPlace(awaited)}.` : "";
+    return `${restOnNote(here(rest))} ${notCome(missing)}${others}`;
+  }
   if (awaited > 0) return `${restOnNote(here(rest))} Awaited: ${inTheirPlace(awaited)}.`;
   if (remaining === 0) return "Nothing of this order.";
   const many = `${remaining} of this order`;

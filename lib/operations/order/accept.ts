@@ -36,10 +36,11 @@ export const acceptOrder = defineOperation({
   perform: async ({ actor, now, tx }, input) => {
     const order = await demandOrder(tx, input.number);
     const sources = await capabilitySources(tx, now);
-    const { told } = demand(decideAcceptance(order, sources.furnaces, input.toldCustomer));
+    const capability = orderCapability(order.lines, decisionRuleOf(order), sources);
+    const means = { furnaces: sources.furnaces, points: capability };
+    const { told } = demand(decideAcceptance(order, means, input.toldCustomer));
     demand(decideReviewAnswers(order.lines, input));
     demand(decideDifferencesSettled(await loadDifferences(tx, order.id), "accept"));
-    const capability = orderCapability(order.lines, decisionRuleOf(order), sources);
     const openOffer = await openOfferOf(tx, order.id, isoDay(now));
     const review = await insertReview(tx, {
       orderId: order.id,

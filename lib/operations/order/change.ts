@@ -37,8 +37,10 @@ const reviewAgain = async (tx: Tx, order: Order, changed: Changed, now: Date) =>
   demand(decideDifferencesSettled(await loadDifferences(tx, order.id), "change it"));
   const sources = await capabilitySources(tx, now);
   const reviewed = { ...changed, state: order.state };
-  const { told } = demand(decideChangedReview(reviewed, sources.furnaces, changed.toldCustomer));
-  return { told, capability: orderCapability(changed.lines, decisionRuleOf(changed), sources) };
+  const capability = orderCapability(changed.lines, decisionRuleOf(changed), sources);
+  const means = { furnaces: sources.furnaces, points: capability };
+  const { told } = demand(decideChangedReview(reviewed, order, means, changed.toldCustomer));
+  return { told, capability };
 };
 
 /** Changes an accepted order after another review; runs under way with its sensors stand still until it is acknowledged. */

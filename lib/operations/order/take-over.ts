@@ -1,6 +1,7 @@
 import { demandOrder } from "@/lib/data/order/demand-order";
 import { insertOrderNote } from "@/lib/data/order/note-store";
 import { providerChoices } from "@/lib/data/order/provider-choices";
+import { repeatedNumber } from "@/lib/data/order/repeated-number";
 import { saveAmendedOrder } from "@/lib/data/order/write-order";
 import { eventOf } from "@/lib/domain/audit/define-event";
 import { orderEvents } from "@/lib/domain/order/events";
@@ -29,7 +30,7 @@ export const takeOverOrder = defineOperation({
       orderId: order.id,
       customerId: order.customerId,
       kind: "from-customer",
-      text: requestText(orderSnapshot(requested, providers)),
+      text: requestText(orderSnapshot(requested, providers), await repeatedNumber(tx, order.id)),
       isForCustomer: true,
       saidById: order.recordedById,
       saidAt: order.recordedAt,

@@ -6,7 +6,6 @@ import { insertSensors } from "@/lib/data/sensor/insert-sensors";
 import { sensorsStillHere } from "@/lib/data/sensor/still-here";
 import { type AuditEvent, eventOf } from "@/lib/domain/audit/define-event";
 import { assessIntake } from "@/lib/domain/intake/assess-intake";
-import { failedChecks } from "@/lib/domain/intake/findings";
 import { decidePastDay } from "@/lib/domain/order/past-day";
 import { decideRuleSetIntake } from "@/lib/domain/order/rule-set";
 import type { Order } from "@/lib/domain/order/types";
@@ -29,7 +28,7 @@ type Arrival = {
 
 export type TakenIn = {
   readonly tags: readonly string[];
-  /** Those that a check found outside its limit. */
+  /** Those that are not as described, or that a check found outside its limit: they are on hold. */
   readonly deviating: readonly string[];
   /** Those whose serial is in the house under another label too. */
   readonly twice: readonly string[];
@@ -92,9 +91,7 @@ export const takeIn = async (tx: Tx, arrival: Arrival): Promise<TakenIn> => {
   });
   return {
     tags: stored.map(({ tag }) => tag),
-    deviating: stored.flatMap(({ tag }, index) =>
-      failedChecks(assessed[index]!.findings).length > 0 ? [tag] : [],
-    ),
+    deviating: came.filter(({ condition }) => condition === "deviates").map(({ tag }) => tag),
     twice: stored.flatMap(({ tag }, index) => {
       const { typeLetter } = line;
       return stillHereAs(known, { serial: assessed[index]!.serial, typeLetter }) ? [tag] : [];

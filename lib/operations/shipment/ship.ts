@@ -61,7 +61,7 @@ const demandParcel = async (tx: Tx, input: ShipInput) => {
   const toCome = order.state === "accepted" ? Math.max(0, ordered - counted) : 0;
   const awaited = Math.min(toCome, sensors.length - counted);
   const finished = rest.filter(({ state }) => state === "issued").length;
-  return { order, address, leaving, finished, awaited, remaining: here + toCome };
+  return { order, address, leaving, finished, awaited, missing: toCome - awaited, remaining: here + toCome };
 };
 type Parcel = Awaited<ReturnType<typeof demandParcel>>;
 
@@ -78,7 +78,7 @@ const moveSensors = async (tx: Tx, leaving: readonly Leaving[]): Promise<void> =
 
 const noteOf = async (
   { tx, now }: OperationContext,
-  { order, address, awaited, leaving, finished, remaining }: Parcel,
+  { order, address, awaited, leaving, finished, missing, remaining }: Parcel,
   input: ShipInput,
   number: string,
 ): Promise<DeliveryNoteContent> => {
@@ -118,6 +118,7 @@ const noteOf = async (
     remaining,
     finished,
     ...(awaited > 0 ? { awaited } : {}),
+    ...(missing > 0 ? { missing } : {}),
   };
 };
 
@@ -134,9 +135,13 @@ const tellCustomer = async (
       orderNumber: order.number,
       shipmentNumber: note.number,
       sensors: note.sensors.length,
+      unmeasured: note.sensors.filter(({ certificates }) => certificates.length === 0).length,
       carrier: note.carrier,
       reference: note.reference,
-      rest: { remaining: note.remaining, finished: note.finished ?? 0, awaited: note.awaited ?? 0 },
+      rest: {
+        ...{ remaining: note.remaining, finished: note.finished ?? 0 },
+        ...{ awaited: note.awaited ?? 0, missing: note.missing ?? 0 },
+      },
     });
   const recipients = await orderRecipients(tx, order.customerId, [order.number]);
   await writeEach(tx, recipients, "shipped", compose, publicUrl, now);

@@ -1,6 +1,7 @@
 import { loadDifferences } from "@/lib/data/order/difference-store";
 import { loadOrder } from "@/lib/data/order/load-order";
 import { providerChoices } from "@/lib/data/order/provider-choices";
+import { repeatedNumber } from "@/lib/data/order/repeated-number";
 import { draftOfOptions } from "@/lib/domain/order/line-options-draft";
 import { orderSnapshot } from "@/lib/domain/order/order-snapshot";
 import { requestText } from "@/lib/domain/order/request-text";
@@ -62,12 +63,14 @@ export const orderFormView = (actor: Actor, number: string, now: Date) =>
     });
     const providers = await providerChoices(tx, now);
     const stored = { ...order, lines: order.lines.map((line) => ({ ...line, lineId: line.id })) };
+    const repeats = await repeatedNumber(tx, order.id);
     const named = order.lines.map(({ marks }) => marks.providerId);
     return {
       ...fieldsOf(order),
       customer: customer.name,
       openDifferences: (await loadDifferences(tx, order.id)).filter(({ isSettled }) => !isSettled).length,
       providers: providersOf(providers, named),
-      requested: order.state === "requested" ? requestText(orderSnapshot(stored, providers)) : "",
+      requested: order.state === "requested" ? requestText(orderSnapshot(stored, providers), repeats) : "",
+      repeats,
     };
   });

@@ -13,6 +13,7 @@ import { loadOpenQuestions } from "@/lib/data/portal/open-questions";
 import { countedReports } from "@/lib/data/provider/report-store";
 import { openRolls } from "@/lib/data/roll/open-rolls";
 import { lastMove } from "@/lib/data/sensor/last-move";
+import { noneStands } from "@/lib/domain/certificate/none-stands";
 import type { Standing } from "@/lib/domain/certificate/standing";
 import { storedTolerance } from "@/lib/domain/order/asked-tolerance";
 import { reviewOrder } from "@/lib/domain/order/contract-review";
@@ -172,6 +173,12 @@ export const orderView = (actor: Actor, number: string, now: Date) =>
           onHold: sensors.filter(({ id, state }) => state === "received" && held.has(id)).length,
           isAsked: (await loadOpenQuestions(tx, { orderId: order.id })).length > 0,
           away: sensors.filter(({ id, state }) => state === "issued" && away.has(id)).length,
+          withdrawn: sensors.filter(
+            ({ id, state }) =>
+              state === "issued" &&
+              !away.has(id) &&
+              noneStands(certificates.filter(({ sensorId }) => sensorId === id)),
+          ).length,
         },
       ),
       last: await lastMove(

@@ -5,6 +5,7 @@ import { loadSerialNames } from "@/lib/data/portal/serial-names";
 import { addressKindLabels } from "@/lib/domain/address/schema";
 import type { Order } from "@/lib/domain/order/types";
 import { draftOfUse } from "@/lib/domain/order/use-terms";
+import { carriedText } from "@/lib/domain/request/carried-text";
 import type { RequestedKind } from "@/lib/domain/request/schema";
 import type { Actor } from "@/lib/domain/staff/actor";
 import { customerIdOf } from "@/lib/domain/staff/customer-id-of";
@@ -54,20 +55,26 @@ const askedAgain = async (tx: Tx, customerId: string, serials: readonly string[]
   }
   const orderIds = [...new Set([...last.values()].map(({ line }) => line.orderId))];
   const rows = await tx.order.findMany({ where: { id: { in: orderIds } }, include: orderParts });
-  const lines = rows.flatMap((row) => orderOf(row).lines);
+  const orders = rows.map((row) => orderOf(row));
   const known = [...last.values()].toSorted((a, b) => a.serial.localeCompare(b.serial, "en"));
-  const kinds = lines.flatMap((line) => {
-    const quantity = known.filter(({ orderLineId }) => orderLineId === line.id).length;
-    return quantity > 0 ? [kindOf(line, quantity)] : [];
-  });
-  return { kinds, serials: known.map(({ serial }) => serial) };
+  const quantityOf = (line: { readonly id: string }) =>
+    known.filter(({ orderLineId }) => orderLineId === line.id).length;
+  const lines = orders.flatMap((order) => order.lines).filter((line) => quantityOf(line) > 0);
+  const kinds = lines.map((line) => kindOf(line, quantityOf(line)));
+  // Of sensors from several orders nobody can say whose terms would hold.
+  const [repeats = null] = orders.length === 1 ? orders : [];
+  return { kinds, serials: known.map(({ serial }) => serial), repeats, lines };
 };
 
 /** A whole order once more, as it was ordered. */
 const orderedAgain = async (tx: Tx, number: string) => {
   const row = found(await tx.order.findUnique({ where: { number }, include: orderParts }));
-  const { lines } = orderOf(row);
+  const order = orderOf(row);
+  const { lines } = order;
   return {
+    // A request that nobody has looked at has agreed nothing.
+    repeats: order.state === "requested" ? null : order,
+    lines,
     kinds: lines.map((line) => kindOf(line, line.quantity)),
     serials: lines.flatMap((line) => line.sensors.map(({ serial }) => serial)),
   };
@@ -83,8 +90,14 @@ export const requestFormView = (actor: Actor, serials: readonly string[], order?
         ? await orderedAgain(tx, order)
         : serials.length > 0
           ? await askedAgain(tx, customerId, serials)
-          : { kinds: [], serials: [] };
+          : { kinds: [], serials: [], repeats: null, lines: [] };
     return {
+      /** What is carried over, without being asked for anew; null: new work. */
+      carried: again.repeats && {
+        number: again.repeats.number,
+        ...carriedText(again.repeats, again.lines),
+      },
+      ruleSet: again.repeats?.ruleSet ?? ("none" as const),
       addresses: addresses
         .filter(({ active, kind }) => active && kind !== "invoice")
         .map(({ id, title, kind }) => ({ id, title: `${title} (${addressKindLabels[kind].toLowerCase()})` })),

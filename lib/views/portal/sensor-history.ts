@@ -1,6 +1,7 @@
 import { loadIntervals } from "@/lib/data/portal/recall-store";
 import { loadSensorCertificates } from "@/lib/data/portal/sensor-certificates";
 import { countedReports } from "@/lib/data/provider/report-store";
+import { noneStands } from "@/lib/domain/certificate/none-stands";
 import { hasEnded } from "@/lib/domain/certificate/standing";
 import { sensorHistory } from "@/lib/domain/history/sensor-history";
 import { setsOf } from "@/lib/domain/history/sets-of";
@@ -42,13 +43,17 @@ export const portalSensorHistoryView = (actor: Actor, serial: string) =>
       tx,
       sensors.flatMap(({ id, tag }) => (tags.has(tag) ? [id] : [])),
     );
+    const isOfLatest = ({ item }: (typeof own)[number]["sets"][number]) => item.tag === latest.tag;
     return {
       serial,
       /** What other laboratories measured of it for us. */
       externals: [...reports.values()].flatMap((report) => externalOf(report) ?? []),
       typeLetter: latest.typeLetter,
       construction: latest.construction,
-      where: whereOf(latest.state, latest.line.providerId !== null),
+      where:
+        latest.state === "issued" && noneStands(own.filter(({ sets }) => sets.some(isOfLatest)))
+          ? "Certificate withdrawn"
+          : whereOf(latest.state, latest.line.providerId !== null),
       /** Its serial today. */
       name: latest.name,
       interval: { months, noticeDays, from },
@@ -65,6 +70,11 @@ export const portalSensorHistoryView = (actor: Actor, serial: string) =>
         issuedOn: content.issuedOn,
         href: `/api/certificates/${token}`,
       })),
+      noResult: !noneStands(own)
+        ? "No result yet."
+        : own.length === 1
+          ? "Its only result is withdrawn."
+          : "None of its results stands any more.",
       // What stands no longer is not drawn: what took its place is.
       series: sensorHistory(
         own.flatMap(({ sets, standing }) =>

@@ -1,9 +1,18 @@
 import { loadOrder } from "@/lib/data/order/load-order";
 import { proposeFor } from "@/lib/data/promise/propose";
 import { isoDay } from "@/lib/domain/calibration/due";
+import type { Order } from "@/lib/domain/order/types";
 import type { Actor } from "@/lib/domain/staff/actor";
 import { may } from "@/lib/domain/staff/permissions";
 import { answer, found } from "../view";
+
+/** Setpoints that the customer gave in °F, by the °C they are planned at. */
+const typedFahrenheit = ({ lines }: Order): Readonly<Record<number, string>> =>
+  Object.fromEntries(
+    lines
+      .filter(({ temperatureUnit }) => temperatureUnit === "F")
+      .flatMap(({ setpoints }) => setpoints.map(({ celsius, typed }) => [celsius, `${typed} °F`])),
+  );
 
 const iso = (at: number): string => new Date(at).toISOString();
 
@@ -32,6 +41,7 @@ export const orderPromiseView = (actor: Actor, number: string, arrivesOn: string
                 endsAt: iso(slot.endsAt),
               })),
             },
+      fahrenheit: typedFahrenheit(order),
       policy,
       mayPromise: isOpen && actor.kind === "staff" && may(actor.roles, "order.accept"),
     };

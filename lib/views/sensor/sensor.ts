@@ -9,6 +9,7 @@ import { certificatesOfSensors } from "@/lib/data/parts/certificates-of-sensors"
 import { externalOf } from "@/lib/data/parts/external-of";
 import { lastMove } from "@/lib/data/sensor/last-move";
 import { readLastResults, readRunsOfSensor, readSensor } from "@/lib/data/sensor/read-sensor";
+import { noneStands } from "@/lib/domain/certificate/none-stands";
 import { readStoredPoint } from "@/lib/domain/evidence/read-stored-point";
 import { assessIntake } from "@/lib/domain/intake/assess-intake";
 import { checkLabels, readFindings, verdictLabels } from "@/lib/domain/intake/findings";
@@ -160,6 +161,7 @@ export const sensorView = (actor: Actor, tag: string) =>
               isAnswerOpen: unanswered.has(holdId),
             })),
             order.state as OrderState,
+            noneStands(certificates),
           ),
       handBack: handBackOf({ state, orderState: order.state, isAway: away.has(row.id), holds }),
       last: await lastMove(tx, [row.id]),

@@ -1,5 +1,7 @@
+import { correctedNames } from "@/lib/data/sql/corrected-words";
 import { sensorPage } from "@/lib/data/sql/sensor-page";
 import { stateCounts } from "@/lib/data/sql/state-counts";
+import { isNarrowed } from "@/lib/domain/list/narrowed";
 import { cutPage, turnOf } from "@/lib/domain/list/page";
 import {
   type SensorFilter,
@@ -20,7 +22,10 @@ const inOneRow = {
   select: { number: true, promisedOn: true, customer: { select: { id: true, name: true } } },
 } as const;
 
-/** One page of the sensors in the laboratory, the last tag first. Counts stop where nobody reads on. */
+/**
+ * One page of the sensors in the laboratory, the last tag first. Counts stop where nobody reads on; of the states there
+ * are none while a word or filter leaves something out that they would count.
+ */
 export const sensorsView = (actor: Actor, query: SensorQuery, today: string) =>
   answer(actor, "laboratory.read", async (tx) => {
     const asked = { query, today };
@@ -32,7 +37,8 @@ export const sensorsView = (actor: Actor, query: SensorQuery, today: string) =>
       include: { line: { select: { order: inOneRow } }, intake: { select: { receivedOn: true } } },
     });
     const byId = new Map(rows.map((row) => [row.id, row]));
-    const counts = await stateCounts(tx, "sensor", sensorStates);
+    const counts = isNarrowed(query) ? null : await stateCounts(tx, "sensor", sensorStates);
+    const corrected = await correctedNames(tx, [...byId.keys()]);
     const customer = query.customer
       ? await tx.customer.findUnique({ where: { id: query.customer }, select: { name: true } })
       : null;
@@ -41,7 +47,7 @@ export const sensorsView = (actor: Actor, query: SensorQuery, today: string) =>
       customer: customer?.name ?? null,
       filters: sensorFilters.map((name) => ({
         name,
-        count: statesOf(name).reduce((sum, state) => sum + (counts.get(state) ?? 0), 0),
+        count: counts && statesOf(name).reduce((sum, state) => sum + (counts.get(state) ?? 0), 0),
       })),
       count: found.count,
       next: page.next,
@@ -53,6 +59,7 @@ export const sensorsView = (actor: Actor, query: SensorQuery, today: string) =>
               {
                 tag: row.tag,
                 serial: row.serial,
+                certifiedAs: corrected.get(id) ?? [],
                 typeLetter: row.typeLetter,
                 state: row.state,
                 order: row.line.order.number,

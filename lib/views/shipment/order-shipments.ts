@@ -1,9 +1,12 @@
+import { withStandings } from "@/lib/data/certificate/with-standings";
 import { awayOf } from "@/lib/data/custody/away-of";
 import { handBacksOf } from "@/lib/data/hold/hand-backs-of";
 import { holdsOf } from "@/lib/data/hold/holds-of";
 import { loadOrder } from "@/lib/data/order/load-order";
 import { loadReturnAddress } from "@/lib/data/order/return-address";
+import { certificatesOfSensors } from "@/lib/data/parts/certificates-of-sensors";
 import { listDeliveryAddresses } from "@/lib/data/shipment/shipment-store";
+import { noneStands } from "@/lib/domain/certificate/none-stands";
 import { awayWords } from "@/lib/domain/custody/decide-in-house";
 import type { Actor } from "@/lib/domain/staff/actor";
 import { may } from "@/lib/domain/staff/permissions";
@@ -20,6 +23,7 @@ export const orderShipmentsView = (actor: Actor, number: string) =>
     const ids = sensors.map(({ id }) => id);
     const holds = await holdsOf(tx, ids);
     const away = await awayOf(tx, ids);
+    const certificates = await withStandings(tx, await certificatesOfSensors(tx, ids));
     const handBacks = await handBacksOf(tx, order);
     const rows = await tx.shipment.findMany({
       where: { orderId: order.id },
@@ -40,6 +44,9 @@ export const orderShipmentsView = (actor: Actor, number: string) =>
         const hold = own.find(({ isToBeReturned }) => !isToBeReturned);
         return {
           ...{ tag, serial, state, typeLetter, handBack },
+          /** Finished, and none of its certificates stands. */
+          isWithdrawn:
+            state === "issued" && noneStands(certificates.filter(({ sensorId }) => sensorId === id)),
           /** "with …": it is not in the house; "" where it is. */
           away: away.has(id) ? awayWords(away.get(id) ?? "") : "",
           /** Why it stays here; "" where it may go. */

@@ -161,6 +161,14 @@ describe("a file that was changed", () => {
     expect(reason).toMatch(/\.$/);
   });
 
+  it.each([
+    ['<?xml version="1.0" encoding="UTF-8"?><dcc:digitalCalibrationCertificate/>'],
+    ['\ufeff<?xml version="1.0"?><a/>'],
+    ['\n<dcc:digitalCalibrationCertificate schemaVersion="3.3.0">'],
+  ])("is not condemned where it is the data beside the PDF: %s", async (text) => {
+    expect(await told(ascii(text))).toBe("indeterminate NOT_THE_PDF pdf");
+  });
+
   it("never throws, whatever stands in the container", async () => {
     const { from, to } = containerOf(good);
     for (const start of ["30", "3003020101", "308006092a864886f70d010702", "3082ffff", ""]) {

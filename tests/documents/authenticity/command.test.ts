@@ -29,6 +29,7 @@ beforeAll(async () => {
   for (const { microvolts } of warmer.scans.channels.slice(0, 1))
     for (const n of microvolts.keys()) microvolts[n]! += 50;
   writeFileSync(at("changed.json"), JSON.stringify({ ...evidence, parts: [{ ...part, evidence: warmer }] }));
+  writeFileSync(at("dcc.xml"), '<?xml version="1.0" encoding="UTF-8"?><dcc:digitalCalibrationCertificate/>');
   writeFileSync(at("no.json"), "no JSON");
   writeFileSync(at("keys.json"), JSON.stringify(keys.list));
   writeFileSync(at("no-keys.json"), JSON.stringify({ ...keys.list, keys: [] }));
@@ -36,7 +37,7 @@ beforeAll(async () => {
 
 it("ends with 0, 1 or 2, and says why in the words of the page", async () => {
   const keys = ["--keys", at("keys.json")];
-  const [good, other, unlisted] = await Promise.all([
+  const [good, other, unlisted, data] = await Promise.all([
     run(
       at("good.pdf"),
       ...keys,
@@ -45,6 +46,7 @@ it("ends with 0, 1 or 2, and says why in the words of the page", async () => {
     ),
     run(at("good.pdf"), ...keys, "--hash", "0".repeat(64)),
     run(at("good.pdf"), "--keys", at("no-keys.json")),
+    run(at("dcc.xml"), ...keys),
   ]);
   expect(good).toMatchObject({ code: 0, stderr: "" });
   expect(good.stdout).toContain("Genuine and unchanged");
@@ -57,6 +59,9 @@ it("ends with 0, 1 or 2, and says why in the words of the page", async () => {
   expect(other.stdout).toContain("Paper and file do not belong together");
   expect(unlisted.code).toBe(2);
   expect(unlisted.stdout).toContain("INDETERMINATE");
+  expect(data.code).toBe(2);
+  expect(data.stdout).toContain("check the PDF");
+  expect(data.stdout).not.toContain("Do not rely");
 });
 
 it("computes the numbers again from the evidence, and names each that comes out otherwise", async () => {

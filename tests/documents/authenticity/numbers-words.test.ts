@@ -14,12 +14,18 @@ describe("the words of numbers computed again", () => {
     );
   });
 
-  it("say only what stood in the way, where nothing did", () => {
-    const words = numbersWords("C-1", { ...computed, problems: ["It belongs to C-2"] });
+  it("say only what stood in the way and what to do, where nothing came of it", () => {
+    const problems = ["this is the evidence of certificate C-2, not of C-1"];
+    const words = numbersWords("C-1", { ...computed, problems, file: "another" });
     expect(words).toEqual({
       kind: "look",
       title: "The numbers could not be computed again",
-      sentences: ["It belongs to C-2."],
+      sentences: [
+        "This is the evidence of certificate C-2, not of C-1.",
+        "Choose the evidence file of C-1 itself: its customer finds it beside the certificate.",
+      ],
     });
+    const sealed = numbersWords("C-1", { ...computed, problems: ["the evidence has nothing of S-1"] });
+    expect(sealed.sentences.at(-1)).toContain("ask the laboratory");
   });
 });

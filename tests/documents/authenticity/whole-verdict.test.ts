@@ -2,6 +2,7 @@ import { createHash } from "node:crypto";
 import { beforeAll, describe, expect, it } from "vitest";
 import { checkFile } from "@/lib/documents/authenticity/check-file";
 import type { Around } from "@/lib/documents/authenticity/ruling";
+import { verdictWords } from "@/lib/documents/authenticity/verdict-words";
 import { type WholeVerdict, wholeVerdict } from "@/lib/documents/authenticity/whole-verdict";
 import { readPaperHash } from "@/lib/domain/authenticity/paper-hash";
 import type { PublicStatus } from "@/lib/domain/authenticity/public-status";
@@ -126,6 +127,16 @@ describe("what is not to be relied on", () => {
     expect(whole.reason).not.toBe("");
   });
 
+  it("is not accused of what was not looked at", async () => {
+    const whole = await judge(flipped(), { status: null });
+    const checks = whole.checks.filter(({ key }) => key === "paper" || key === "standing");
+    const text = "Not looked at, because an earlier step ended the check.";
+    expect(checks.map((check) => [check.state, check.text])).toEqual([
+      ["skipped", text],
+      ["skipped", text],
+    ]);
+  });
+
   it("another document than the page's", async () => {
     const whole = await judge(other.file);
     expect(whole).toMatchObject({ kind: "bad", title: "This is another document" });
@@ -168,6 +179,15 @@ describe("what is left for a person to decide", () => {
   it("a seal by a key that the laboratory does not list", async () => {
     const whole = await judge(sample.file, { keys: { ...keys.list, keys: [] } });
     expect(whole).toMatchObject({ kind: "look", title: "It could not be decided", sealKey: null });
+  });
+
+  it("the data beside the PDF, with where to find the same", async () => {
+    const file = new TextEncoder().encode('<?xml version="1.0"?><dcc:digitalCalibrationCertificate/>');
+    const whole = await judge(file, { status: null });
+    expect(whole).toMatchObject({ kind: "look", title: "Not checked: this is not the PDF" });
+    expect(whole.reason).toContain("The same DCC is attached to it: check the PDF.");
+    const verdict = await checkFile(file, { keys: keys.list, now: sealedOn });
+    expect(verdictWords(whole, verdict).formal).not.toMatch(/its seal is|TOTAL-FAILED/);
   });
 
   it("a page on another host than the document names", async () => {

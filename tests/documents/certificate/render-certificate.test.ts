@@ -1,5 +1,9 @@
 import { describe, expect, it } from "vitest";
+import { hex } from "@/lib/data/hex";
+import { sha256 } from "@/lib/data/sha256";
 import { renderCertificate } from "@/lib/documents/certificate/render-certificate";
+import { contentHash } from "@/lib/domain/certificate/content-hash";
+import { reviewedForm } from "@/lib/domain/certificate/reviewed-form";
 import { pdfPages } from "@/tests/support/pdf-text";
 import { sampleContent } from "./sample-content";
 
@@ -107,6 +111,19 @@ describe("the certificate's bytes", () => {
     expect(draft.length).toBeGreaterThan(1);
     for (const page of draft) expect(page).toContain("DRAFT");
     for (const page of pages) expect(page).not.toContain("DRAFT");
+  });
+
+  it("say in a draft what stands there once it is signed, under the hash of what is signed", async () => {
+    const reviewed = reviewedForm(sampleContent);
+    const draft = (await pdfPages(await renderCertificate(reviewed, { draft: true }))).join("\n");
+    const said = draft.replace(/\s+/g, " ");
+    expect(said).toContain("Issued once signed off");
+    expect(said).toContain(
+      "Not signed off yet The signatory’s name and role stand here once it is, with the day",
+    );
+    expect(said).toContain("End of certificate (draft)");
+    expect(said).not.toMatch(/not (numbered|issued|signed off) yet/);
+    expect(said).toContain(hex(contentHash(reviewed, sha256)));
   });
 
   it("embed the fonts", () => {

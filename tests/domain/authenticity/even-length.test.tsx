@@ -54,6 +54,12 @@ it("writes every state with as many bytes, as words and as data", () => {
   expect(renderToString(<StatusCard status={{ ...known, standing: "valid" }} />)).toContain("Valid");
 });
 
+it("is no verdict on a paper that is another one", () => {
+  const shown = renderToString(<StatusCard status={{ ...known, standing: "valid" }} isPaperOther />);
+  expect(shown).toContain("<strong>C-2026-0042 itself: valid</strong>");
+  expect(shown).not.toContain('data-standing="valid"');
+});
+
 it("gives back what was packed", () => {
   for (const status of all) expect(unpackStatus(packStatus(status))).toEqual(status);
 });

@@ -1,6 +1,12 @@
 import { asWire, clearance, type GateCase, lead, mims, places, typeT, upTo, wire } from "./changed-plan";
 import { reference, unstated, withBuild, withConfiguration, withSensor } from "./plan-of";
 
+const everyFahrenheit250 = {
+  largestIntervalCelsius: 1250 / 9,
+  use: { fromCelsius: 320, toCelsius: 450 },
+  orderedCelsius: [],
+};
+
 export const sensorCases: readonly GateCase[] = [
   // Range
   { says: "type-range refuse T-1; wire-limit overridable T-1", plan: typeT(401) },
@@ -37,6 +43,12 @@ export const sensorCases: readonly GateCase[] = [
   { says: "range-of-use overridable T-1", plan: withSensor({ use: { fromCelsius: 300, toCelsius: 601 } }) },
   { says: "range-of-use-not-stated warning T-1", plan: withSensor({ use: null }) },
   { says: "largest-interval overridable T-1", plan: withSensor({ largestIntervalCelsius: 99.9 }) },
+  {
+    says: "largest-interval overridable T-1",
+    plan: { ...withSensor(everyFahrenheit250), setpointsCelsius: [2840 / 9, 4095 / 9] },
+    // 600 and 850 °F: apart by what was agreed, but for the last bit of a float64.
+    fine: { ...withSensor(everyFahrenheit250), setpointsCelsius: [2840 / 9, 4090 / 9] },
+  },
   {
     says: "largest-interval-not-stated warning T-1",
     plan: { ...withSensor({ largestIntervalCelsius: null }), setpointsCelsius: [300, 400.1, 500, 600] },

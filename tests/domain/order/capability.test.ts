@@ -76,6 +76,10 @@ describe("what the platform answers of a line", () => {
     expect(ask({ marks: site })[0]).toMatchObject({ can: "elsewhere", why: expect.stringContaining("site") });
     const away = { performedAt: "laboratory", providerId: "p" } as const;
     expect(ask({ marks: away })[0]).toMatchObject({ why: expect.stringContaining("Subcontracted") });
+    // A provider's points carry neither our U nor our scope.
+    expect(ask({ marks: away }, { scope: scopeTo(900) })[0]).toMatchObject({
+      ...{ expected: "", state: "unknown", scope: { state: "not-stated", capability: "" } },
+    });
     expect(ask({ marks: { ...away, providerId: null } })[0]).toMatchObject({ can: "yes" });
   });
 

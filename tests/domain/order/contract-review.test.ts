@@ -1,9 +1,17 @@
 import { describe, expect, it } from "vitest";
-import { decideAcceptance, type ReviewedOrder, reviewOrder } from "@/lib/domain/order/contract-review";
+import {
+  decideAcceptance,
+  decideChangedReview,
+  type ReviewedOrder,
+  reviewOrder,
+} from "@/lib/domain/order/contract-review";
+import { noMarks } from "@/lib/domain/order/line-marks";
+import { noFurnaceReaches } from "@/lib/domain/order/not-done";
 import { LineOptions } from "@/lib/domain/order/options";
 import { setpointTolerances } from "@/lib/domain/order/setpoint-tolerances";
 
 const furnaces = [{ name: "Tube furnace 1", minimumCelsius: 300, maximumCelsius: 1200 }];
+const means = { furnaces, points: [] };
 const at = (...celsius: number[]) => celsius.map((value) => ({ typed: String(value), celsius: value }));
 const line = {
   position: 1,
@@ -25,13 +33,13 @@ const messages = (reviewed: ReviewedOrder, kind: string) =>
 describe("contract review", () => {
   it("has nothing to say of a complete order within reach", () => {
     expect(reviewOrder(order, furnaces)).toEqual([]);
-    expect(decideAcceptance(order, furnaces, false)).toEqual({ ok: true, value: { told: [] } });
+    expect(decideAcceptance(order, means, false)).toEqual({ ok: true, value: { told: [] } });
   });
 
   it("wants the rule agreed: by whom and when (7.1.3)", () => {
     const open = { ...order, decisionRuleAgreedBy: null, decisionRuleAgreedOn: null };
     expect(messages(open, "missing")).toHaveLength(2);
-    expect(decideAcceptance(open, furnaces, true)).toMatchObject({ ok: false, refusal: { code: "rule" } });
+    expect(decideAcceptance(open, means, true)).toMatchObject({ ok: false, refusal: { code: "rule" } });
   });
 
   it("wants setpoints", () => {
@@ -40,18 +48,69 @@ describe("contract review", () => {
     ]);
   });
 
-  it("names what no furnace reaches, and what the class does not define, and asks that the customer be told", () => {
-    const far = { ...order, lines: [{ ...line, setpoints: at(200, 300, 1100) }] };
+  it("names what the class does not define, and asks that the customer be told", () => {
+    const far = { ...order, lines: [{ ...line, setpoints: at(300, 1100) }] };
     const notices = messages(far, "notice");
-    expect(notices[0]).toContain("Line 1: 200 °C cannot be reached here");
-    expect(notices[1]).toContain("no tolerance defined at 1100 °C");
-    expect(decideAcceptance(far, furnaces, false)).toMatchObject({
+    expect(notices).toEqual([expect.stringContaining("no tolerance defined at 1100 °C")]);
+    expect(decideAcceptance(far, means, false)).toMatchObject({
       ok: false,
       refusal: { fields: { toldCustomer: expect.any(String) } },
     });
-    expect(decideAcceptance(far, furnaces, true)).toEqual({ ok: true, value: { told: notices } });
+    expect(decideAcceptance(far, means, true)).toEqual({ ok: true, value: { told: notices } });
     expect(messages(order, "notice")).toEqual([]);
-    expect(reviewOrder(order, [])[0]?.message).toContain("no furnace is recorded yet");
+  });
+
+  it("refuses what no furnace reaches, told or not, and says what would do", () => {
+    const far = { ...order, lines: [{ ...line, setpoints: at(200, 300, 1000) }] };
+    const [gap = ""] = messages(far, "missing");
+    expect(gap).toMatch(/^Line 1: 200 °C cannot be reached here; the furnaces reach 300 to 1200 °C/);
+    expect(gap).toMatch(/Another setpoint, a provider .* or an order without the point/);
+    const refused = { ok: false, refusal: { fields: { "lines.0.setpoints": gap } } };
+    expect(decideAcceptance(far, means, true)).toMatchObject(refused);
+    expect(decideChangedReview(far, order, means, true)).toMatchObject(refused);
+    // What it was accepted with stops no other change, and is told again.
+    expect(decideChangedReview(far, far, means, false)).toMatchObject({
+      refusal: { fields: { toldCustomer: expect.any(String) } },
+    });
+    expect(decideChangedReview(far, far, means, true)).toEqual({ ok: true, value: { told: [gap] } });
+    expect(reviewOrder(order, [])[0]).toMatchObject({
+      kind: "notice",
+      message: expect.stringContaining("no furnace is recorded yet"),
+    });
+  });
+
+  it("does not judge by the own furnaces what a provider does, or what is done at the customer’s site", () => {
+    const elsewhere = (marks: object) =>
+      messages(
+        { ...order, lines: [{ ...line, setpoints: at(300, 1300), marks: { ...noMarks, ...marks } }] },
+        "missing",
+      );
+    expect(elsewhere({})).toHaveLength(1);
+    expect(elsewhere({ providerId: "p" })).toEqual([]);
+    expect(elsewhere({ performedAt: "customer-site", siteAddress: "Works Road" })).toEqual([]);
+  });
+
+  it("tells of each point that cannot be done as things stand, with the reason, those of a reason together", () => {
+    const point = (setpoint: string, why: string) =>
+      ({ position: 1, setpoint, why, can: why ? "no" : "yes" }) as const;
+    const lapsed = "No reference in service is certified at this temperature.";
+    const points = [
+      point("1000 °C", ""),
+      point("1160 °C", lapsed),
+      point("1200 °C", lapsed),
+      // The review refuses this one by itself.
+      point("1300 °C", noFurnaceReaches),
+      { ...point("500 °C", lapsed), can: "elsewhere" as const },
+    ];
+    expect(decideAcceptance(order, { furnaces, points }, false)).toMatchObject({ ok: false });
+    expect(decideAcceptance(order, { furnaces, points }, true)).toEqual({
+      ok: true,
+      value: {
+        told: [
+          expect.stringMatching(/^Line 1: 1160 °C, 1200 °C cannot be done as things stand. No reference in/),
+        ],
+      },
+    });
   });
 
   it("tells that of an odd number of pieces one roll comes with one end, under the rule set alone", () => {
@@ -74,7 +133,7 @@ describe("contract review", () => {
   });
 
   it.each(["accepted", "completed", "cancelled"] as const)("refuses an order that is %s", (state) => {
-    expect(decideAcceptance({ ...order, state }, furnaces, true)).toMatchObject({
+    expect(decideAcceptance({ ...order, state }, means, true)).toMatchObject({
       ok: false,
       refusal: { code: "wrong-state" },
     });

@@ -217,6 +217,19 @@ describe("what can be said at each setpoint of a line", () => {
     expect(one(own, { ...risk, falseAcceptance: 0.2 }, 2)?.state).toBe("decidable");
   });
 
+  it("gives a digit more where rounded figures would be the same", () => {
+    const own = { ...line, tolerance: "own", temperatureUnit: "F", ownLimit: 2 } as const;
+    const [point] = lineDecidability(own, guarded, known(2.02 / 1.8));
+    expect(point?.expected).toBe("about 2.02 °F");
+    expect(point?.sentence).toContain("not decidable; U about 2.02 °F");
+    expect(point?.help.slice(0, 2)).toEqual([
+      "a limit wider than ± 2.02 °F",
+      expect.stringMatching(/^a U below 2\.00 °F:/),
+    ]);
+    // The very limit itself stays as it is written.
+    expect(lineDecidability(own, guarded, known(2 / 1.8))[0]?.help[0]).toBe("a limit wider than ± 2.0 °F");
+  });
+
   it("speaks the customer's unit", () => {
     const fahrenheit = {
       ...line,

@@ -92,6 +92,22 @@ describe("a change of an accepted order", () => {
     expect(fieldsOf(order([sensor("T-1", "measured")]), draft({}, terms))).toBeNull();
   });
 
+  it("takes a rule set named for the same terms, though its figure was once kept in another unit", () => {
+    const fahrenheit = { temperatureUnit: "F", setpoints: "600 850" } as const;
+    const named = draft({ ...fahrenheit, intervalChoice: "ams2750" });
+    const issued = order([sensor("T-1", "issued")]);
+    const stored = (largestIntervalCelsius: number): Order => ({
+      ...issued,
+      lines: issued.lines.map((line, at) => {
+        const { lineId: _, ...said } = named.lines[at]!;
+        return { ...line, ...said, useTerms: { ...said.useTerms, largestIntervalCelsius } };
+      }),
+    });
+    expect(fieldsOf(stored(140), named)).toBeNull();
+    const agreed = draft({ ...fahrenheit, intervalChoice: "agreed", largestInterval: "250" });
+    expect(fieldsOf(stored(140), agreed)).toEqual(["lines.0.setpoints"]);
+  });
+
   it("loses no line with sensors, and knows its lines", () => {
     const came = order([sensor("T-1", "received")]);
     expect(fieldsOf(came, draft({ lineId: "" }))).toEqual(["lines"]);
@@ -129,6 +145,9 @@ describe("what a change changed", () => {
     for (const word of ["zone 3", "300 500 700 900 1000 °C", "how many: 3", "Note: please call"])
       expect(text).toContain(word);
     expect(requestText(said())).not.toContain("Note:");
+    expect(requestText(said(), "O-7")).toContain(
+      "Once more, as for O-7: rule set none, decision rule guarded acceptance (guard band w = 1 × U).",
+    );
   });
 });
 

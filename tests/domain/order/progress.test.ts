@@ -34,7 +34,27 @@ it("says what it waits for where the work does not go on", () => {
   expect(next("accepted", 1, [], another)).toBe(
     "We wait for another sensor in the place of W1. Send or bring it, with the order number.",
   );
-  expect(next("accepted", 3, ["received"], another)).toMatch(/^Send or bring your sensors.*place of W1/);
+  expect(next("accepted", 3, ["received"], another)).toMatch(
+    /^2 of 3 have not reached us yet: send or bring them.*place of W1/,
+  );
+});
+
+it("says what of it is still to come, and what is gone already", () => {
+  const offered = (offer: "waiting" | "declined") => orderProgress("recorded", 1, [], { offer }).next;
+  expect(offered("waiting")).toBe("Our offer waits for your answer.");
+  expect(offered("declined")).toContain("You declined our offer");
+  expect(orderProgress("accepted", 1, [], { offer: "waiting" }).next).toMatch(/^Send or bring/);
+  const ten = orderProgress("accepted", 10, ["loaded", "loaded", "issued", "collected"]);
+  expect(ten.next).toBe("6 of 10 have not reached us yet: send or bring them, with the order number.");
+  expect(ten.steps.at(-1)?.label).toBe("1 of 10 handed back");
+  expect(orderProgress("accepted", 2, []).next).toMatch(/^Send or bring your sensors/);
+  expect(orderProgress("accepted", 2, ["received"]).next).toMatch(/^1 of 2 has not .* send or bring it,/);
+  const three = orderProgress("completed", 3, ["issued", "issued", "collected"]);
+  expect(three.steps.at(-1)).toEqual({ label: "1 of 3 handed back", state: "now" });
+  expect(three.next).toMatch(/^Collect the others/);
+  expect(orderProgress("completed", 2, ["issued", "collected"]).next).toMatch(/^Collect the other one/);
+  const back = orderProgress("completed", 1, ["collected"]);
+  expect(back.steps.at(-1)?.label).toBe("Handed back");
 });
 
 it("lets what goes back unmeasured keep nothing from going on", () => {

@@ -48,11 +48,18 @@ describe("the rule set of audited heat treatment", () => {
   it("wants lot and roll of each sensor taken in", () => {
     const known = { serial: "A", build: { lot: "L1", roll: "R1" } };
     expect(decideRuleSetIntake(audited, [known])).toMatchObject({ ok: true });
-    for (const build of [{}, { lot: "L1" }, { roll: "R1" }])
-      expect(decideRuleSetIntake(audited, [known, { serial: "B", build }])).toMatchObject({
+    for (const [build, empty] of [
+      [{}, ["lot", "roll"]],
+      [{ lot: "L1" }, ["roll"]],
+      [{ roll: "R1" }, ["lot"]],
+    ] as const) {
+      const decided = decideRuleSetIntake(audited, [known, { serial: "B", build }]);
+      expect(decided).toMatchObject({
         ok: false,
         refusal: { message: expect.stringContaining("lot and roll of B.") },
       });
+      expect(decided.ok ? [] : Object.keys(decided.refusal.fields ?? {})).toEqual(empty);
+    }
     expect(decideRuleSetIntake("none", [{ serial: "B", build: {} }])).toMatchObject({ ok: true });
   });
 });

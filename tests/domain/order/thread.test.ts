@@ -59,6 +59,13 @@ describe("the thread of an order", () => {
     );
     expect(nextOfOrder("accepted", 2, ["received", "received"], held)).toBe("A technician loads 1 sensor.");
     expect(nextOfOrder("completed", 1, ["issued"])).toBe("The front desk hands 1 sensor back.");
+    const withdrawn = { replaced: 0, toHandBack: 0, withdrawn: 1 };
+    expect(nextOfOrder("completed", 1, ["issued"], withdrawn)).toBe(
+      "The front desk hands 1 sensor back. Its certificate is withdrawn: agree with the customer first.",
+    );
+    expect(nextOfOrder("completed", 3, ["issued", "issued", "issued"], withdrawn)).toMatch(
+      /^The front desk hands 3 sensors back\. The certificate of 1 of them is withdrawn/,
+    );
     expect(nextOfOrder("completed", 1, ["collected"])).toBe("Nothing is left to do here.");
     expect(nextOfOrder("cancelled", 2, ["received"])).toBe("The front desk hands 1 sensor back.");
   });

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { reviewOrder } from "@/lib/domain/order/contract-review";
 import { OrderLineInput } from "@/lib/domain/order/schema";
-import { draftOfUse, noUseTerms, termsOfUseText } from "@/lib/domain/order/use-terms";
+import { draftOfUse, intervalLabels, noUseTerms, termsOfUseText } from "@/lib/domain/order/use-terms";
 import { lineInput } from "../../support/orders";
 
 const line = (more: object) => OrderLineInput.safeParse({ ...lineInput, ...more });
@@ -48,6 +48,16 @@ describe("the range of use in an order line", () => {
     const ams = termsOf({ intervalChoice: "ams2750" });
     expect(ams?.largestIntervalCelsius).toBe(140);
     expect(ams?.intervalRule).toMatch(/from memory, to be confirmed/);
+    expect(intervalLabels.ams2750).toMatch(/from memory, to be confirmed/);
+    // What a customer reads names the set, and in each unit its own figure.
+    expect(termsOfUseText(ams!, "C")).toBe("At most 140 °C between setpoints (AMS2750, edition as agreed).");
+    const typed = { temperatureUnit: "F", setpoints: "600 850", tolerance: "none" };
+    const inFahrenheit = termsOf({ ...typed, intervalChoice: "ams2750" })!;
+    expect(inFahrenheit.largestIntervalCelsius).toBe(1250 / 9);
+    expect(termsOfUseText(inFahrenheit, "F")).toBe(
+      "At most 250 °F between setpoints (AMS2750, edition as agreed).",
+    );
+    expect(draftOfUse(inFahrenheit, "F").intervalChoice).toBe("ams2750");
   });
 
   it.each([

@@ -145,6 +145,10 @@ describe("the day an order can be promised for", () => {
     );
     expect(proposal).toMatchObject({ kind: "impossible" });
     expect(proposal.kind === "impossible" && proposal.reason).toContain("FUR-01 reaches 200 to 1200 °C");
+    const both = proposePromise(
+      plan({ order: order("O-9", { groups: [group({ setpointsCelsius: [1200, 1300] })] }) }),
+    );
+    expect(both.kind === "impossible" && both.reason).toMatch(/^No furnace reaches 1300 °C: FUR-01 reaches/);
     expect(proposePromise(plan({ furnaces: [] }))).toMatchObject({ kind: "impossible" });
   });
 

@@ -3,6 +3,7 @@ import { expect, it } from "vitest";
 import { decideOpened, openedState } from "@/lib/domain/review/decide-opened";
 import { resultsToOpen } from "@/lib/domain/review/results-to-open";
 import type { ReviewException } from "@/lib/domain/review/review-exception";
+import { withoutNotes } from "@/lib/domain/review/without-notes";
 
 const sha256 = (bytes: Uint8Array) => Uint8Array.from(createHash("sha256").update(bytes).digest());
 const results = ["T-1", "T-2", "T-3", "T-4"].flatMap((sensor) =>
@@ -48,6 +49,7 @@ it("draws each result about as often as another over many seeds", () => {
 it("does not have a result opened for a note", () => {
   const note = { ...fail, isNote: true as const };
   expect(resultsToOpen({ ...given, exceptions: [note] }).named).toEqual([]);
+  expect(withoutNotes([fail, note])).toEqual([fail]);
 });
 
 it("refuses with the first unopened results of the sensors to be signed, and only of those", () => {

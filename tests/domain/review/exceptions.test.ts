@@ -93,6 +93,14 @@ it("names an error that passes but uses most of the tolerance, and a spread once
       ...{ point: { sensor: "A", setpoint: "SP1" }, others: [{ sensor: "B", setpoint: "SP1" }] },
     },
   ]);
+  // What it is held against is said beside it, where a window was judged by it.
+  const agreements = [
+    { celsius: 700, limitCelsius: 0.4 },
+    { celsius: 600, limitCelsius: 0.95 },
+  ];
+  expect(of([point("A", { references })], { agreements })[0]?.text).toBe(
+    "the references differ by 0.61 °C; at most 0.950 °C is allowed (U of the difference)",
+  );
   // A window is one for all sensors: each of them is opened.
   expect(of([point("A"), point("B")], { movedWindowsCelsius: [600] })).toMatchObject([
     { kind: "window", point: { sensor: "A" }, others: [{ sensor: "B" }] },

@@ -12,5 +12,7 @@ describe("what is next of a sensor", () => {
     );
     expect(nextOfSensor("received", [{ ...answered, isToBeReturned: true }])).toContain("back unmeasured");
     expect(nextOfSensor("issued", [answered])).toBe("the front desk hands it back.");
+    expect(nextOfSensor("issued", [], "completed", true)).toContain("its certificate is withdrawn");
+    expect(nextOfSensor("collected", [], "completed", true)).toBe("nothing is left to do here.");
   });
 });

@@ -29,6 +29,25 @@ describe("what is not sent back yet", () => {
     );
   });
 
+  it("tells what lies here from what never came", () => {
+    const few = { remaining: 9, finished: 0, missing: 6 };
+    expect(restOnNote(few)).toBe("3 of this order; they follow when finished. 6 have not reached us.");
+    expect(restForCustomer(few)).toBe(
+      "3 of this order are still with us and follow when finished. 6 have not reached us.",
+    );
+    expect(restForCustomer({ ...few, finished: 1 })).toMatch(
+      /still with us: 1 is finished already.*6 have not/,
+    );
+    expect(restForCustomer({ ...few, finished: 3 })).toContain("finished already, and follow with another");
+    expect(restForCustomer({ remaining: 1, finished: 0, missing: 1 })).toBe(
+      "Nothing of this order is left with us. 1 has not reached us.",
+    );
+    for (const say of [restForCustomer, restOnNote])
+      expect(say({ remaining: 4, finished: 0, awaited: 1, missing: 2 })).toMatch(
+        /1 of this order.* 2 have not reached us\. .*another sensor in the place of/,
+      );
+  });
+
   it("counts one as one", () => {
     expect(restOnNote(rest(1, 0))).toBe("1 of this order; it follows when finished.");
     expect(restOnNote(rest(1, 1))).toBe(

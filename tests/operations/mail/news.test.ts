@@ -11,9 +11,11 @@ import { cancelOrder } from "@/lib/operations/order/cancel";
 import { changeOrder } from "@/lib/operations/order/change";
 import { takeOverOrder } from "@/lib/operations/order/take-over";
 import { requestWorkInPortal } from "@/lib/operations/portal/request-work";
+import { givePromise } from "@/lib/operations/promise/give";
 import { offerByLinkView } from "@/lib/views/agreement/offer-by-link";
 import { orderFormView } from "@/lib/views/order/order-form";
 import { portalOrderView } from "@/lib/views/portal-orders";
+import { orderPromiseView } from "@/lib/views/promise/order-promise";
 import { clock, type FrontDesk, openFrontDesk } from "@/tests/support/front-desk";
 import { offered, publicUrl, recordedPrices } from "@/tests/support/offers";
 import { accepted, answers, lineInput, orderInput, received } from "@/tests/support/orders";
@@ -73,7 +75,7 @@ it("writes of a cancelled request and of a changed order, the reason in the port
   expect(written.map(({ kind, recipient, subject }) => [kind, recipient, subject])).toEqual([
     ["order-cancelled", "nora.north@example.org", `${number} was cancelled`],
   ]);
-  expect(written[0]?.body).not.toContain("sold");
+  for (const unsaid of ["sold", "still here"]) expect(written[0]?.body).not.toContain(unsaid);
   expect((await portalOrderView(lab.northern.actor, number)).cancelledBecause).toBe("The furnace is sold");
 
   const hot = { ...lineInput, setpoints: "300 1100" };
@@ -99,6 +101,30 @@ it("writes of a cancelled request and of a changed order, the reason in the port
   const after = await portalOrderView(lab.northern.actor, other);
   expect(after.changedOn).toBe(clock().toISOString().slice(0, 10));
   for (const secret of ["secret wish", "asked for"]) expect(told[0]?.body).not.toContain(secret);
+});
+
+it("writes of what goes back where something of a cancelled order is here", async () => {
+  const number = await accepted(lab, orderInput(lab.northern.customerId));
+  await received(lab, number, "SN-8");
+  const cancel = { number, reason: "Not wanted any more" };
+  const [letter] = await writtenBy(() => execute(cancelOrder, lab.frontDesk, cancel, clock));
+  expect(letter?.body).toContain("Sensors of it that are still here go back to you.");
+});
+
+it("calls another day only what comes after a first", async () => {
+  const number = await accepted(lab, orderInput(lab.northern.customerId));
+  const promise = (promisedOn: string) =>
+    writtenBy(async () => {
+      const { shown } = await orderPromiseView(lab.frontDesk, number, null, clock());
+      const given = { number, promisedOn, shown, reason: "as they asked" };
+      await execute(givePromise, lab.frontDesk, given, clock);
+    });
+  const [first] = await promise("2026-12-01");
+  expect(first?.subject).toBe(`A day for your order ${number}`);
+  expect(first?.body).toContain(`we expect to have finished your order ${number} on 2026-12-01.`);
+  const [second] = await promise("2026-12-08");
+  expect(second?.subject).toBe(`Another day for your order ${number}`);
+  expect(second?.body).toContain("we now expect");
 });
 
 it("writes once what stood still is settled, neither what nor why", async () => {
@@ -136,7 +162,7 @@ it("writes a letter about an order to whoever asked for the work, and to the add
   const links = offers.map(({ body }) => /agree\/(\S+)/.exec(body)?.[1] ?? "");
   expect(new Set(links).size).toBe(2);
   for (const link of links) expect((await offerByLinkView(link, clock())).kind).toBe("open");
-  await execute(acceptOrder, lab.frontDesk, { ...answers, version: 2, number }, clock);
+  await execute(acceptOrder, lab.frontDesk, { ...answers, version: 2, number, toldCustomer: "on" }, clock);
   const papers = await writtenBy(() =>
     execute(acknowledgeOrder, lab.frontDesk, { number, publicUrl }, clock),
   );

@@ -118,23 +118,33 @@ describe("changing an accepted order", () => {
       decisionRuleAgreedOn: expect.stringContaining("write the day"),
       "lines.0.setpoints": expect.stringContaining("no setpoints yet"),
     });
-    const far = () => change(number, withSetpoints("300 1300"));
+    const far = (more = {}) => change(number, withSetpoints("300 1160"), more);
     expect(await refusalOf(far())).toMatchObject({
-      message: expect.stringContaining("1300 °C cannot be reached here"),
+      message: expect.stringContaining("1160 °C cannot be done as things stand"),
       fields: { toldCustomer: expect.any(String) },
     });
-    const raised = { number, text: "1300 °C asked" };
+    const beyond = change(number, withSetpoints("300 1300"), { toldCustomer: "on" });
+    expect(await refusalOf(beyond)).toMatchObject({
+      message: expect.stringContaining("1300 °C cannot be reached here"),
+      fields: { "lines.0.setpoints": expect.any(String) },
+    });
+    const raised = { number, text: "1160 °C asked" };
     const { differenceId } = await execute(raiseDifference, bench.frontDesk, raised, benchClock);
     expect((await formOf(number)).openDifferences).toBe(1);
-    const told = () => change(number, withSetpoints("300 1300"), { toldCustomer: "on" });
-    expect((await refusalOf(told())).message).toContain("“1300 °C asked”");
+    const told = () => far({ toldCustomer: "on" });
+    expect((await refusalOf(told())).message).toContain("“1160 °C asked”");
     expect(await stored(number)).toMatchObject({ version: 2, lines: [{ setpoints: [{ celsius: 600 }] }] });
-    const settled = { number, differenceId, text: "1300 °C elsewhere", agreedWith: "Nora North" };
+    const settled = {
+      number,
+      differenceId,
+      text: "1160 °C once a standard is back",
+      agreedWith: "Nora North",
+    };
     await execute(settleDifference, bench.frontDesk, settled, benchClock);
     await told();
     const order = await stored(number);
     const reviews = await inLaboratory((tx) => loadReviews(tx, order.id));
-    expect(reviews.at(-1)?.answers.toldCustomer).toEqual([expect.stringContaining("1300 °C cannot be")]);
+    expect(reviews.at(-1)?.answers.toldCustomer).toEqual([expect.stringContaining("1160 °C cannot be")]);
   });
 
   it("completes an order of which nothing more is to come", async () => {

@@ -1,9 +1,8 @@
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { inScope } from "@/lib/data/in-scope";
 import { changesSince } from "@/lib/domain/order/changes-since";
-import type { Actor } from "@/lib/domain/staff/actor";
 import { execute } from "@/lib/operations/execute";
-import { repeatOrder, repeatOrderInPortal } from "@/lib/operations/order/repeat";
+import { repeatOrder } from "@/lib/operations/order/repeat";
 import { recordPrice } from "@/lib/operations/price/record";
 import { repeatOrderView } from "@/lib/views/order/repeat";
 import { auditSentences, clock, type FrontDesk, openFrontDesk, refusalOf } from "../../support/front-desk";
@@ -101,18 +100,5 @@ describe("repeating an order", () => {
       "line 1 at 700 °C: was in scope, U at least 0.80 °C, is in scope, U at least 1.0 °C",
       "price by the list: was GBP 0.01, is not wholly priced",
     ]);
-  });
-
-  it("in the portal is a request of one's own order, by who may order", async () => {
-    const as = (actor: Actor, roles: readonly ("customer" | "customer-orderer")[]): Actor =>
-      actor.kind === "customer" ? { ...actor, roles } : actor;
-    const ask = (actor: Actor) => execute(repeatOrderInPortal, actor, { number }, nextYear);
-    expect((await refusalOf(ask(as(desk.northern.actor, ["customer"])))).code).toBe("not-permitted");
-    expect((await refusalOf(ask(as(desk.southern.actor, ["customer-orderer"])))).code).toBe("not-found");
-    const made = await ask(as(desk.northern.actor, ["customer-orderer"]));
-    expect(await wholeOrder(made.number)).toMatchObject({ state: "requested", origin: "repeat" });
-    expect(
-      (await refusalOf(execute(repeatOrder, desk.frontDesk, { number: made.number }, nextYear))).code,
-    ).toBe("wrong-state");
   });
 });

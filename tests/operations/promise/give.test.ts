@@ -63,6 +63,15 @@ describe("a promised day", () => {
     );
   });
 
+  it("is shown with the setpoints as the customer wrote them in °F", async () => {
+    const lines = [{ ...lineInput, temperatureUnit: "F" as const, setpoints: "600" }];
+    const number = await recorded(desk, orderInput(desk.northern.customerId, { lines }));
+    const { fahrenheit, proposal } = await page(number);
+    const point = proposal.kind === "proposed" ? proposal.slots[0]?.setpointsCelsius[0] : undefined;
+    expect(point).toBeCloseTo(315.56, 2);
+    expect(fahrenheit[point ?? 0]).toBe("600 °F");
+  });
+
   it("may be another one, with a reason; never one that is past", async () => {
     const [first] = (await furnaceQueueView(desk.technician, clock())).furnaces.flatMap((one) => one.slots);
     const number = await order();

@@ -7,6 +7,7 @@ import { acceptOrder } from "@/lib/operations/order/accept";
 import { makeQuotation } from "@/lib/operations/quotation/make";
 import { portalOffersView } from "@/lib/views/agreement/portal-offers";
 import { ordersView } from "@/lib/views/order/orders";
+import { portalOrdersView, portalOrderView } from "@/lib/views/portal-orders";
 import { offerStandingView } from "@/lib/views/quotation/offer-standing";
 import { todayView } from "@/lib/views/today";
 import { clock, type FrontDesk, openFrontDesk } from "../../support/front-desk";
@@ -52,10 +53,16 @@ it("a declined offer is confirmed to the customer and stands before the desk unt
     return { declined: await only("declined"), waiting: await only("waiting") };
   };
   const theirs = async () => (await portalOffersView(orderer, number, clock())).offers[0];
+  const nexts = async () => [
+    (await portalOrderView(orderer, number, clock())).progress.next,
+    (await portalOrdersView(orderer, {}, clock())).orders.find((one) => one.number === number)?.progress.next,
+  ];
   const first = await offered(desk, number);
+  expect(new Set(await nexts())).toEqual(new Set(["Our offer waits for your answer."]));
   expect(await lists()).toEqual({ declined: false, waiting: true });
   expect(await theirs()).toMatchObject({ isDeclined: false, isWaiting: true });
   await decline(first.number, later(1));
+  expect(new Set(await nexts())).toEqual(new Set(["You declined our offer: we get in touch with you."]));
   expect(await lists()).toEqual({ declined: true, waiting: false });
   expect(await theirs()).toMatchObject({ isDeclined: true, isWaiting: false });
   expect(await offerStandingView(desk.frontDesk, number, clock())).toMatchObject({

@@ -67,8 +67,8 @@ describe("an offer", () => {
       [300, 500, 700, 900, 1000].map((at) => `${at} °C`),
     );
     expect(content.rule.plain).toContain("less 1 times the uncertainty U");
-    // No bench stands in this database: that nothing is known of U is said.
-    expect(content.remarks.join(" ")).toContain("not known yet: line 1");
+    // No bench stands in this database: that nothing can be done so is said, with the desk's reason.
+    expect(content.remarks[0]).toMatch(/^Cannot be done as things stand: line 1: .* No furnace config/);
     const paper = await inScope(laboratory, (tx) =>
       tx.orderDocument.findUniqueOrThrow({
         where: { kind_number: { kind: "quotation", number: first.number } },
@@ -202,12 +202,8 @@ describe("an answer to it", () => {
     // Whoever accepts reads that it is open, and is told so once more.
     const shown = await offerStandingView(desk.frontDesk, number, clock());
     expect(shown).toMatchObject({ number: offer.number, standing: "open", isNews: false });
-    const done = await execute(
-      acceptOrder,
-      desk.frontDesk,
-      { ...answers, number, toldCustomer: "on" },
-      clock,
-    );
+    const review = { ...answers, number, toldCustomer: "on" } as const;
+    const done = await execute(acceptOrder, desk.frontDesk, review, clock);
     expect(done.openOffer).toEqual({ number: offer.number, validUntil: "2026-04-30" });
     expect(await offerStandingView(desk.frontDesk, number, clock())).toBeNull();
     await byLink(offer.token, await hashOf(offer.number));

@@ -183,6 +183,32 @@ describe("a return shipment", () => {
     expect(text).toContain("Broken lead");
   });
 
+  it("tells what lies here from what never came, and how many in the parcel were not measured", async () => {
+    const lines = [{ ...lineInput, quantity: "10" }];
+    const few = await accepted(desk, orderInput(desk.northern.customerId, { lines }));
+    const [first = "", second = ""] = await received(desk, few, "F-1\nF-2\nF-3\nF-4");
+    await moveSensorsTo([first], "issued");
+    const reason = "Broken lead";
+    const sent = await execute(
+      ship,
+      desk.frontDesk,
+      { number: few, tags: [first, second], reason, ...parcel, publicUrl },
+      clock,
+    );
+    const paper = await inScope(laboratory, (tx) =>
+      tx.orderDocument.findFirstOrThrow({ where: { kind: "delivery-note", number: sent.number } }),
+    );
+    const text = (await pdfPages(paper.bytes)).join(" ").replace(/\s+/g, " ");
+    expect(text).toContain("2 of this order; they follow when finished. 6 have not reached us.");
+    const mail = await inScope(laboratory, (tx) =>
+      tx.mailMessage.findFirstOrThrow({ where: { kind: "shipped", subject: { contains: few } } }),
+    );
+    expect(mail.body).toContain("6 have not reached us.");
+    expect(mail.body).not.toContain(reason);
+    // The state of the first was moved by hand: none was ever issued for it, so that neither has a certificate.
+    expect(mail.body).toContain("None of them was measured");
+  });
+
   it("holds no sensor of another order, in the database itself", async () => {
     const other = await accepted(desk, orderInput(desk.northern.customerId));
     const [tag = ""] = await received(desk, other, "M-1");

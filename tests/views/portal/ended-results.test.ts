@@ -10,11 +10,14 @@ import { signOffAmendment } from "@/lib/operations/certificate/sign-off-amendmen
 import { withdrawCertificate } from "@/lib/operations/certificate/withdraw";
 import { execute } from "@/lib/operations/execute";
 import { setInterval as setRecallInterval } from "@/lib/operations/portal/set-interval";
+import { orderView } from "@/lib/views/order/order";
 import { requestFormView } from "@/lib/views/portal/request-form";
 import { portalResultsFile } from "@/lib/views/portal/results-file";
 import { portalSensorHistoryView } from "@/lib/views/portal/sensor-history";
 import { portalSensorsView } from "@/lib/views/portal/sensors";
 import { portalOrderView } from "@/lib/views/portal-orders";
+import { sensorView } from "@/lib/views/sensor/sensor";
+import { orderShipmentsView } from "@/lib/views/shipment/order-shipments";
 import { buildRun } from "../../support/build-run";
 import { buildWorld, type World } from "../../support/build-world";
 import { codeOf } from "../../support/code-of";
@@ -96,6 +99,29 @@ describe("a result that stands no longer", () => {
     ]);
   });
 
+  it("is neither ready nor missing on the page of its sensor", async () => {
+    const said = [];
+    for (const serial of serials) {
+      const { noResult, where } = await portalSensorHistoryView(world.people.north, serial);
+      said.push([where, noResult]);
+    }
+    expect(said).toEqual([
+      ["Certificate ready", "No result yet."],
+      ["Certificate ready", "No result yet."],
+      ["Certificate withdrawn", "Its only result is withdrawn."],
+    ]);
+  });
+
+  it("goes back only once that is agreed with the customer", async () => {
+    const shown = await orderShipmentsView(world.people.desk, order);
+    expect(shown.sensors.map(({ isWithdrawn }) => isWithdrawn)).toEqual([false, false, true]);
+    expect((await orderView(world.people.desk, order, signClock())).next).toContain(
+      "The certificate of 1 of them is withdrawn",
+    );
+    const [, , last] = shown.sensors;
+    expect((await sensorView(world.people.desk, last?.tag ?? "")).next).toContain("withdrawn");
+  });
+
   it("is no calibration that the next one is counted from", async () => {
     await execute(setRecallInterval, world.people.north, { months: "12" }, signClock);
     const { sensors } = await portalSensorsView(world.people.north, new Date("2026-06-01T00:00:00Z"));
@@ -154,7 +180,7 @@ describe("a sensor whose certificate was corrected to another serial", () => {
     );
     const [ended] = (await portalSensorHistoryView(world.people.north, corrected)).certificates;
     expect(renderToStaticMarkup(EndedNote({ number: standing, standing: ended!.standing }))).toContain(
-      `use <a href="/api/certificates/${token}/html">${successor}</a>.`,
+      `use <a href="/authenticity/${token}">${successor}</a>.`,
     );
   });
 

@@ -69,7 +69,7 @@ function Fields({ page: { content } }: Props) {
       <TextArea
         name="corrections.remark"
         label={correctionLabels.remark}
-        hint="A further sentence among the statements, printed as a remark on this change. An opinion or interpretation is none: it is written in the review of a replacement."
+        hint="A further sentence among the statements, printed as a remark on this change. An opinion or interpretation is none: it is written in the review of a replacement. No recalibration interval, unless agreed with the customer (7.8.4.3)."
         rows={2}
         optional
       />

@@ -11,6 +11,7 @@ import { TextArea } from "@/app/_ui/text-area.client";
 import { Timestamp } from "@/app/_ui/timestamp";
 import { canSign, SignatureFields, SigningObstacle } from "@/app/(lab)/review/[run]/signature-fields";
 import { amendmentKindLabels } from "@/lib/domain/amendment/amendment";
+import { intervalCaution } from "@/lib/domain/review/speaks-of-interval";
 import type { Actor } from "@/lib/domain/staff/actor";
 import type { CertificatePage } from "@/lib/views/certificate-page";
 import { signingStandingView } from "@/lib/views/signing-standing";
@@ -137,6 +138,11 @@ export function Asked({ actor, page }: Props) {
         ]}
       />
       {asked.obstacle ? <Notice kind="info">{asked.obstacle}</Notice> : null}
+      {asked.speaksOfInterval ? (
+        <Notice kind="caution" title="A recalibration interval?">
+          {intervalCaution}
+        </Notice>
+      ) : null}
       <ComparedResults rows={asked.results} />
       <Reading asked={asked} run={content.run.number} />
       {asked.kind === "replacement" ? <EvaluateAgain page={page} /> : null}

@@ -4,6 +4,7 @@ import { LinkButton } from "@/app/_ui/link-button";
 import { Notice } from "@/app/_ui/notice";
 import { Section } from "@/app/_ui/section";
 import { SubmitButton } from "@/app/_ui/submit-button.client";
+import { notDoneNotices } from "@/lib/domain/order/not-done";
 import type { OrderDecidability } from "@/lib/views/order/decidability";
 import type { OrderPage } from "@/lib/views/order/order";
 import { acceptOrderAction } from "../actions";
@@ -85,7 +86,7 @@ export function ContractReview({
   const of = (kind: "missing" | "notice") =>
     order.findings.flatMap((finding) => (finding.kind === kind ? [finding.message] : []));
   const missing = of("missing");
-  const told = of("notice");
+  const told = [...of("notice"), ...notDoneNotices(points)];
   return (
     <Section
       title="Contract review"

@@ -24,13 +24,13 @@ const columnsOf = (withScope: boolean) => [
   { key: "sentence", header: "In words" },
 ];
 
-const ScopeMark = ({ scope }: Pick<Point, "scope">) => {
+const ScopeMark = ({ scope, can }: Pick<Point, "scope" | "can">) => {
   if (scope.state === "inside")
     return <StateMark state="inside-scope" label={`In scope, ${scope.capability}`} />;
   if (scope.state === "outside") return <StateMark state="outside-scope" label="Outside scope" />;
   return (
     <span className="quiet">
-      {scope.state === "unusable" ? "its line states nothing here" : "not stated"}
+      {scope.state === "unusable" ? "its line states nothing here" : can === "elsewhere" ? "–" : "not stated"}
     </span>
   );
 };
@@ -55,7 +55,7 @@ const row = (point: Point) => ({
     setpoint: point.setpoint,
     can: <Can can={point.can} />,
     expected: point.expected || "–",
-    scope: <ScopeMark scope={point.scope} />,
+    scope: <ScopeMark scope={point.scope} can={point.can} />,
     state: <Mark state={point.state} />,
     sentence: (
       <>

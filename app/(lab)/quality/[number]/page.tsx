@@ -56,7 +56,7 @@ export default async function NonconformityPage({ params }: Props) {
           {href ? <Link href={href}>{subject}</Link> : subject}
         </>
       }
-      thread={<Thread label={`Thread of ${page.number}`} beads={beads(page)} />}
+      thread={<Thread label={`Thread of ${page.number}`} beads={beads(page)} ofStates />}
     >
       <Steps page={page} />
       {page.holds.length === 0 ? null : (

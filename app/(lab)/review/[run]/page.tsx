@@ -14,6 +14,7 @@ import { StepKeys } from "../step-keys.client";
 import { Decide } from "./decide";
 import { DecisionHistory } from "./decision-history";
 import { ExceptionList } from "./exception-list";
+import { GateLine } from "./gate-line";
 import { Lots } from "./lots";
 import { Opinions } from "./opinions/opinions";
 import { ReadingState } from "./reading-state";
@@ -60,7 +61,9 @@ export default async function ReviewRunPage({ params }: Props) {
         settled={review.settledExceptions}
         deviations={review.deviations}
         note={submission?.note ?? ""}
-      />
+      >
+        <GateLine review={review} />
+      </ExceptionList>
       <ReadingState review={review} />
       <ResultMatrix review={review} />
       <Lots review={review} />

@@ -24,16 +24,21 @@ function Figure({ value, unit, label }: FigureProps) {
 /** What matters while the furnace is hot: where it should be, where it is, since when, how many setpoints are left. */
 export function FarFigures({ view }: { readonly view: RunWindowsView }) {
   const { current, now, head } = view;
+  if (!now) return null;
+  // Once it is handed over, the furnace has long gone on to other work.
+  const isHot = head.state === "measuring";
   const decided = head.setpoints.filter(({ isOpen }) => !isOpen).length;
   return (
     <div className={css.far}>
-      {current ? <Figure value={celsiusText(current.celsius)} unit="°C" label="Current setpoint" /> : null}
-      <Figure
-        value={now ? now.celsius.toFixed(1) : "none"}
-        unit={now ? "°C" : undefined}
-        label="References at their last reading"
-      />
-      <Figure value={now ? duration(now.seconds) : "0 h"} label="Since the first reading" />
+      {current ? (
+        <Figure
+          value={celsiusText(current.celsius)}
+          unit="°C"
+          label={isHot ? "Current setpoint" : "Last setpoint"}
+        />
+      ) : null}
+      <Figure value={now.celsius.toFixed(1)} unit="°C" label="References at their last reading" />
+      <Figure value={duration(now.seconds)} label="First to last reading" />
       <Figure value={`${decided} of ${head.setpoints.length}`} label="Setpoints decided" />
     </div>
   );

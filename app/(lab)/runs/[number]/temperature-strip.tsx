@@ -18,7 +18,11 @@ const windowOf = ({ celsius, accepted, proposal }: RunWindowsView["setpoints"][n
 /** The references' temperatures over the run, with each setpoint's window: accepted, or still proposed. */
 export function TemperatureStrip({ view }: { readonly view: RunWindowsView }) {
   if (view.traces.every(({ seconds }) => seconds.length === 0))
-    return (
+    return view.head.state === "abandoned" ? (
+      <EmptyState title="No readings">
+        The run was abandoned before readings of the references came in.
+      </EmptyState>
+    ) : (
       <EmptyState title="No readings yet">
         Once readings are in, the references&apos; temperatures stand here with a proposed window at each
         setpoint.

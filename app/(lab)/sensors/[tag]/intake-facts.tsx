@@ -16,12 +16,25 @@ const verdictStates = {
 
 const withUnit = (value: number | null, unit: string): string => (value === null ? "" : `${value} ${unit}`);
 
+type Props = {
+  readonly intake: Intake;
+  /** The customer answered about it, and its hold has ended. */
+  readonly isTold: boolean;
+};
+
 /** How it came: identity apart, what was seen and checked (ISO/IEC 17025:2017, 7.4.2 and 7.4.3). */
-export function IntakeFacts({ intake }: { readonly intake: Intake }) {
+export function IntakeFacts({ intake, isTold }: Props) {
   return (
     <Section title="Intake" id="intake">
       {intake.findings.length > 0 ? (
-        <Notice kind="caution" title="Caution: tell the customer before it is loaded">
+        <Notice
+          kind={isTold ? "info" : "caution"}
+          title={
+            isTold
+              ? "Found on arrival; the customer was told"
+              : "Caution: tell the customer before it is loaded"
+          }
+        >
           <ul className="list">
             {intake.findings.map((finding) => (
               <li key={finding}>{finding}</li>

@@ -5,6 +5,8 @@ import { Page } from "@/app/_ui/page";
 import { Section } from "@/app/_ui/section";
 import { StateMark } from "@/app/_ui/state-mark";
 import { TypeLetter } from "@/app/_ui/type-letter";
+import { isToldOfArrival } from "@/lib/domain/hold/told-of-arrival";
+import { sensorHoldsView } from "@/lib/views/hold/holds-on";
 import { sensorView, type SensorPage as View } from "@/lib/views/sensor/sensor";
 import { requireStaff } from "@/lib/web/auth";
 import { load } from "@/lib/web/load";
@@ -48,6 +50,7 @@ const identityOf = (sensor: View) => [
 export default async function SensorPage({ params }: Props) {
   const actor = await requireStaff();
   const sensor = await load(sensorView(actor, (await params).tag));
+  const { holds } = await load(sensorHoldsView(actor, sensor.tag));
   return (
     <Page
       title={`Sensor ${sensor.tag}`}
@@ -73,7 +76,9 @@ export default async function SensorPage({ params }: Props) {
       <Section title="Identity">
         <FieldList columns items={identityOf(sensor)} />
       </Section>
-      {sensor.intake ? <IntakeFacts intake={sensor.intake} /> : null}
+      {sensor.intake ? (
+        <IntakeFacts intake={sensor.intake} isTold={isToldOfArrival(sensor.tag, holds)} />
+      ) : null}
       <Photos sensor={sensor} />
       <ProviderSection actor={actor} tag={sensor.tag} />
       <AnnealSection actor={actor} tag={sensor.tag} />

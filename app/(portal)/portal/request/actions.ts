@@ -17,6 +17,8 @@ const request = formAction(requestWorkInPortal, {
     purchaseOrder: text(data, "purchaseOrder"),
     urgency: text(data, "urgency") || "standard",
     deliveryAddressId: text(data, "deliveryAddressId"),
+    ruleSet: text(data, "ruleSet") || undefined,
+    repeats: text(data, "repeats"),
     wishes: text(data, "wishes"),
     kinds: kinds(data),
   }),

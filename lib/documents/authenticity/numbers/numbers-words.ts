@@ -43,6 +43,13 @@ const verdictOf = ({
   return { kind: "good", title: `All ${comparisons.length} printed figures come out again` };
 };
 
+const remedyOf = (number: string, file: ComputedNumbers["file"]): string =>
+  file === "sealed"
+    ? "It is the evidence that was sealed with this certificate: ask the laboratory."
+    : `Choose the evidence file of ${number} itself: its customer finds it beside the certificate.`;
+
+const asSentence = (problem: string): string => `${problem.charAt(0).toUpperCase()}${problem.slice(1)}.`;
+
 /** What came of computing a document's numbers again, in the words of page, command and offline page alike. */
 export const numbersWords = (number: string, computed: ComputedNumbers): NumbersWords => {
   const { engine, readings } = computed;
@@ -51,10 +58,10 @@ export const numbersWords = (number: string, computed: ComputedNumbers): Numbers
   return {
     ...verdictOf(computed),
     sentences: [
-      ...[...computed.problems, ...computed.unproved].map((problem) => `${problem}.`),
+      ...[...computed.problems, ...computed.unproved].map(asSentence),
       // Nothing came of a file that could not be computed from: neither which it was, nor what was read of it, is shown.
       ...(computed.problems.length > 0
-        ? []
+        ? [remedyOf(number, computed.file)]
         : [
             fileTexts[computed.file],
             `From ${readings} readings of ${number}, by the engine ${engine.here}${printedBy}. The same program computed both: this shows that paper and readings belong together, not that the program is right.`,

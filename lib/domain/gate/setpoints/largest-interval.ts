@@ -14,6 +14,9 @@ const widestStep = (setpoints: readonly number[]) => {
   return widest;
 };
 
+// 600 and 850 °F are a last bit further apart in °C than 250 °F: no setpoint is meant more finely than half a millikelvin.
+const SLACK_CELSIUS = 0.0005;
+
 const assess = ({ sensors, setpointsCelsius }: GatePlan, policy: GatePolicy): readonly Found[] => {
   const step = widestStep(setpointsCelsius);
   if (step === null) return [];
@@ -34,7 +37,7 @@ const assess = ({ sensors, setpointsCelsius }: GatePlan, policy: GatePolicy): re
             },
           ]
         : [];
-    return width > largestIntervalCelsius
+    return width > largestIntervalCelsius + SLACK_CELSIUS
       ? [
           {
             code: "largest-interval",

@@ -12,6 +12,10 @@ export type OrderNews = {
   readonly isUnmade?: boolean;
   /** Of a hold: another sensor is awaited in the place of the one that goes back unmeasured. */
   readonly awaitsAnother?: boolean;
+  /** Of a promised day: none was promised before. */
+  readonly isFirstDay?: boolean;
+  /** Of a cancelled order: none of its sensors is here. */
+  readonly isNoneHere?: boolean;
 };
 
 export type NewsLetter = { readonly subject: string; readonly body: string };

@@ -6,9 +6,19 @@ type Shipped = {
   readonly orderNumber: string;
   readonly shipmentNumber: string;
   readonly sensors: number;
+  /** So many of them were not measured and have no certificate. */
+  readonly unmeasured: number;
   readonly carrier: string;
   readonly reference: string;
   readonly rest: ShipmentRest;
+};
+
+const unmeasuredText = (unmeasured: number, sensors: number): string => {
+  if (sensors === 1) return "It was not measured and has no certificate.";
+  if (unmeasured === sensors) return "None of them was measured, and they have no certificates.";
+  return unmeasured === 1
+    ? "1 of them was not measured and has no certificate."
+    : `${unmeasured} of them were not measured and have no certificates.`;
 };
 
 /** Nothing confidential: how many, not which. */
@@ -23,6 +33,7 @@ export const shippedLetter = (parcel: Shipped): { readonly subject: string; read
       `Dear ${parcel.contactName},`,
       "",
       `our delivery ${parcel.shipmentNumber} with ${many} of your order ${parcel.orderNumber} ${how}.`,
+      ...(parcel.unmeasured > 0 ? [unmeasuredText(parcel.unmeasured, parcel.sensors)] : []),
       restForCustomer(parcel.rest),
       "",
       parcel.laboratory,

@@ -1,3 +1,4 @@
+import Link from "next/link";
 import { ActionForm } from "@/app/_ui/action-form.client";
 import { Breadcrumb } from "@/app/_ui/breadcrumb";
 import { LinkButton } from "@/app/_ui/link-button";
@@ -36,6 +37,13 @@ export default async function AmendOrderPage({ params }: Props) {
           {isRequest ? (
             <Notice kind="info" title="As the customer wrote it">
               <p className="lines">{order.requested}</p>
+              {order.repeats ? (
+                <p>
+                  Repeats <Link href={`/orders/${order.repeats}`}>{order.repeats}</Link>. What was agreed
+                  there stands below, to be looked at anew; who agrees to the rule, prices and the promised
+                  day are open.
+                </p>
+              ) : null}
               <p className="quiet">It is kept beside the order word for word, whatever is written below.</p>
             </Notice>
           ) : null}

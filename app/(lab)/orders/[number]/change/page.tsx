@@ -54,7 +54,7 @@ export default async function ChangeOrderPage({ params }: Props) {
             <CheckboxField
               name="toldCustomer"
               label="The customer was told of what the review finds, and agrees."
-              hint="Asked where there is something to tell: a point no furnace reaches, a class that defines nothing there, work done elsewhere. What was told is kept."
+              hint="Asked where there is something to tell: a point that cannot be done as things stand, a class that defines nothing there, work done elsewhere. What was told is kept."
             />
           </FieldGroup>
           <div className="form-actions">

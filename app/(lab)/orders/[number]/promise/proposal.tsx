@@ -4,6 +4,10 @@ import type { OrderPromise } from "@/lib/views/promise/order-promise";
 
 const moment = (iso: string): string => `${iso.slice(0, 10)} ${iso.slice(11, 16)}`;
 
+/** As the furnace is set, and in brackets as the customer wrote it. */
+const pointText = (celsius: number, typed: string | undefined): string =>
+  `${Number(celsius.toFixed(1))}${typed ? ` (${typed})` : ""}`;
+
 /** What the furnaces allow, and what that was reckoned with. */
 export function Proposal({ view }: { readonly view: OrderPromise }) {
   const { proposal, policy } = view;
@@ -36,7 +40,7 @@ export function Proposal({ view }: { readonly view: OrderPromise }) {
             from: moment(slot.startsAt),
             to: moment(slot.endsAt),
             sensors: slot.sensors,
-            points: slot.setpointsCelsius.map((celsius) => Number(celsius.toFixed(1))).join(", "),
+            points: slot.setpointsCelsius.map((one) => pointText(one, view.fahrenheit[one])).join(", "),
           },
         }))}
         empty={<p>Nothing of it waits for a furnace of ours.</p>}

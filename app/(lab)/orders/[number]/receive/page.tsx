@@ -13,6 +13,7 @@ import { BuildFields } from "../../../sensors/build-fields";
 import { OpenRolls } from "../rolls/open-rolls";
 import { receiveSensorsAction } from "./actions";
 import { ChecksForAll } from "./checks-for-all";
+import { RollNotice } from "./roll-notice";
 import { SerialsAndChecks } from "./serials-and-checks.client";
 import { StillHere } from "./still-here";
 import { TakenIn } from "./taken-in";
@@ -60,15 +61,10 @@ export default async function ReceivePage({ params, searchParams }: Props) {
               defaultValue={new Date().toISOString().slice(0, 10)}
             />
           </div>
-          {order.asksForRolls ? (
-            <Notice kind="info" title="Lot and roll of each sensor">
-              The customer is audited by a rule set: write lot and roll, and of a roll which end each piece
-              is. Both ends are measured.
-            </Notice>
-          ) : null}
+          {order.asksForRolls ? <RollNotice /> : null}
           <SerialsAndChecks stillHere={order.stillHere}>
             <ChecksForAll />
-            <BuildFields />
+            <BuildFields asksForRolls={order.asksForRolls} />
           </SerialsAndChecks>
           <div className="form-actions">
             <SubmitButton>Take them in</SubmitButton>

@@ -14,13 +14,19 @@ export function TakenIn({ number, taken, deviating }: Props) {
     <Notice
       kind={outside > 0 ? "caution" : "info"}
       title={`${sensors} ${sensors === 1 ? "sensor is" : "sensors are"} taken in${
-        outside > 0 ? `; ${outside} outside the limits of intake` : ""
+        outside > 0 ? `; ${outside} not as described or outside the limits` : ""
       }`}
     >
-      <Link href={`/orders/${number}#sensors`}>See them on the order</Link>
-      {outside > 0
-        ? ": they are on hold until the customer has answered."
-        : ", or take in the next ones below."}
+      {outside > 0 ? (
+        <>
+          On hold: <Link href={`/orders/${number}#holds`}>ask the customer from the order</Link>.
+        </>
+      ) : (
+        <>
+          <Link href={`/orders/${number}#sensors`}>See them on the order</Link>, or take in the next ones
+          below.
+        </>
+      )}
     </Notice>
   );
 }

@@ -10,8 +10,12 @@ import { shipAction } from "./actions";
 
 type Sensor = OrderShipments["sensors"][number];
 
-const hintOf = ({ why }: Sensor): string =>
-  why === "" ? "Without a certificate: say why below." : `Goes back unmeasured: ${why}.`;
+const hintOf = ({ isWithdrawn, why }: Sensor): string =>
+  isWithdrawn
+    ? "Certificate withdrawn: agree with the customer before it goes back."
+    : why === ""
+      ? "Without a certificate: say why below."
+      : `Goes back unmeasured: ${why}.`;
 
 /** What is typed for all of the parcel begins with why they go back. */
 const reasonOf = (sensors: readonly Sensor[]): string =>
@@ -24,14 +28,15 @@ const Choice = ({ sensor }: { readonly sensor: Sensor }) => (
     name="tags"
     value={sensor.tag}
     label={`${sensor.serial}, type ${sensor.typeLetter}, ${sensor.tag}`}
-    defaultChecked={sensor.handBack !== null}
-    {...(sensor.state === "issued" ? {} : { hint: hintOf(sensor) })}
+    defaultChecked={sensor.handBack !== null && !sensor.isWithdrawn}
+    {...(sensor.state === "issued" && !sensor.isWithdrawn ? {} : { hint: hintOf(sensor) })}
   />
 );
 
 export function ShipForm({ view }: { readonly view: OrderShipments }) {
   const free = view.sensors.filter(({ hold, away }) => hold === "" && away === "");
-  const finished = free.filter(({ state }) => state === "issued");
+  const finished = free.filter(({ state, isWithdrawn }) => state === "issued" && !isWithdrawn);
+  const withdrawn = free.filter(({ isWithdrawn }) => isWithdrawn);
   const unmeasured = free.filter(({ state }) => state === "received");
   return (
     <ActionForm action={shipAction} label="Send sensors back">
@@ -42,6 +47,13 @@ export function ShipForm({ view }: { readonly view: OrderShipments }) {
           <Choice key={sensor.tag} sensor={sensor} />
         ))}
       </FieldGroup>
+      {withdrawn.length > 0 ? (
+        <FieldGroup legend="Finished, with no certificate that stands">
+          {withdrawn.map((sensor) => (
+            <Choice key={sensor.tag} sensor={sensor} />
+          ))}
+        </FieldGroup>
+      ) : null}
       {unmeasured.length > 0 ? (
         <FieldGroup legend="On the shelf, not measured">
           {unmeasured.map((sensor) => (

@@ -1,11 +1,13 @@
 import { ActionForm } from "@/app/_ui/action-form.client";
 import { Disclosure } from "@/app/_ui/disclosure";
+import { Notice } from "@/app/_ui/notice";
 import { Section } from "@/app/_ui/section";
 import { SelectField } from "@/app/_ui/select-field.client";
 import { SubmitButton } from "@/app/_ui/submit-button.client";
 import { TextArea } from "@/app/_ui/text-area.client";
 import { TextField } from "@/app/_ui/text-field.client";
 import { Timestamp } from "@/app/_ui/timestamp";
+import { intervalCaution, speaksOfInterval } from "@/lib/domain/review/speaks-of-interval";
 import { type OpinionsPage, opinionsView } from "@/lib/views/opinions";
 import { requirePermission } from "@/lib/web/auth";
 import { load } from "@/lib/web/load";
@@ -33,6 +35,11 @@ function Standing({ page, sensor }: Props & { readonly sensor: Sensor }) {
         Rests on: {sensor.opinion.basis} ({sensor.opinion.by},{" "}
         <Timestamp at={sensor.opinion.at} precision="minute" />)
       </div>
+      {sensor.isOpen && speaksOfInterval(`${sensor.opinion.text} ${sensor.opinion.basis}`) ? (
+        <Notice kind="caution" title="A recalibration interval?">
+          {intervalCaution}
+        </Notice>
+      ) : null}
       {page.mayWrite && sensor.isOpen ? (
         <Disclosure summary={`Take the opinion on ${sensor.tag} back`}>
           <ActionForm action={takeOpinionBackAction} label={`Take the opinion on ${sensor.tag} back`}>
@@ -64,7 +71,7 @@ function WriteForm({ page }: Props) {
         <TextArea
           name="text"
           label="Opinion"
-          hint="Printed apart from the results, marked as an opinion, with your name and the day. It takes the place of an earlier one."
+          hint="Printed apart from the results, marked as an opinion, with your name and the day. It takes the place of an earlier one. No recalibration interval, unless agreed with the customer (7.8.4.3)."
           rows={3}
         />
         <TextArea name="basis" label="What it rests on" hint="Printed with it." rows={2} />

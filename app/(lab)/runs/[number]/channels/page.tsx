@@ -39,7 +39,7 @@ export default async function RunChannelsPage({ params, searchParams }: Props) {
           wide
         >
           {one.seconds.length === 0 ? (
-            <p>This channel has no readings yet.</p>
+            <p>This channel has no readings.</p>
           ) : (
             <ChannelChart
               view={{

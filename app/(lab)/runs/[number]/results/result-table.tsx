@@ -1,5 +1,6 @@
 import Link from "next/link";
 import { DataTable } from "@/app/_ui/data-table";
+import { decimalRoom } from "@/app/_ui/decimal-room";
 import { EmptyState } from "@/app/_ui/empty-state";
 import { Quantity } from "@/app/_ui/quantity";
 import { StateMark } from "@/app/_ui/state-mark";
@@ -8,8 +9,22 @@ import type { RunResultsView } from "@/lib/views/run/run-results";
 import { celsiusText } from "../../run-marks";
 
 type Point = RunResultsView["sensors"][number]["points"][number];
+type CellProps = {
+  readonly point: Point;
+  readonly href: string;
+  readonly align: ReturnType<typeof decimalRoom>;
+};
 
-function Cell({ point, href }: { readonly point: Point; readonly href: string }) {
+/** So that the decimal marks of a setpoint stand under each other. */
+const roomAt = (sensors: RunResultsView["sensors"], index: number) =>
+  decimalRoom(
+    sensors.map(({ points }) => {
+      const point = points[index];
+      return point?.state === "measured" ? point.printed.errorCelsius : null;
+    }),
+  );
+
+function Cell({ point, href, align }: CellProps) {
   if (!point) return <span className="quiet">none</span>;
   if (point.state !== "measured")
     return (
@@ -20,7 +35,12 @@ function Cell({ point, href }: { readonly point: Point; readonly href: string })
   const { printed, conformity, scope } = point;
   return (
     <>
-      <Quantity value={printed.errorCelsius} uncertainty={printed.expandedCelsius} href={href} />
+      <Quantity
+        value={printed.errorCelsius}
+        uncertainty={printed.expandedCelsius}
+        href={href}
+        align={align}
+      />
       <br />
       {conformity.state === "no-statement" ? null : <StateMark state={conformity.state} />}{" "}
       {scope.state === "outside" ? <StateMark state="outside-scope" /> : null}
@@ -41,6 +61,7 @@ export function ResultTable({ view }: { readonly view: RunResultsView }) {
           key: id,
           header: `${celsiusText(celsius)} °C`,
           unit: "error ± U, °C",
+          align: "number" as const,
         })),
       ]}
       rows={sensors.map((sensor) => ({
@@ -62,6 +83,7 @@ export function ResultTable({ view }: { readonly view: RunResultsView }) {
                 key={id}
                 point={sensor.points[index] ?? null}
                 href={`/review/${head.number}/${sensor.tag}/${position}`}
+                align={roomAt(sensors, index)}
               />,
             ]),
           ),

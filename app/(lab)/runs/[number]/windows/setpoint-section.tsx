@@ -45,7 +45,7 @@ export function SetpointSection({
       ) : setpoint.wait ? (
         <SetpointWait wait={setpoint.wait} />
       ) : (
-        <p>{proposal.reason || "There are no readings of the references yet."}</p>
+        <p>{proposal.reason || "There are no readings of the references."}</p>
       )}
       {view.head.mayEvaluate ? <AcceptForm view={view} setpoint={setpoint} /> : null}
       <SensorStates view={view} setpoint={setpoint} />

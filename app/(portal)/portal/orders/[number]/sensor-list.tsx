@@ -4,6 +4,7 @@ import { EndedNote } from "@/app/_ui/ended-note";
 import { TypeLetter } from "@/app/_ui/type-letter";
 import type { customerPartsView } from "@/lib/views/order/parts";
 import type { PortalOrder } from "@/lib/views/portal-orders";
+import { DocumentLinks } from "../../document-links";
 import { ExternalResult } from "../../external-result";
 
 type Parts = Awaited<ReturnType<typeof customerPartsView>>;
@@ -58,8 +59,7 @@ export function SensorList({ sensors, parts }: Props) {
             <span key={certificate.number}>
               {" "}
               <EndedNote number={certificate.number} standing={certificate.standing} />
-              <a href={certificate.href}>Download {certificate.number} (PDF)</a> or{" "}
-              <a href={`${certificate.href}/html`}>read it as a page</a>.
+              <DocumentLinks certificate={certificate} />.
             </span>
           ))}
           {sensor.external ? <ExternalResult external={sensor.external} /> : null}

@@ -9,6 +9,7 @@ import { may } from "@/lib/domain/staff/permissions";
 import { portalSensorHistoryView } from "@/lib/views/portal/sensor-history";
 import { requireCustomer } from "@/lib/web/auth";
 import { load } from "@/lib/web/load";
+import { DocumentLinks } from "../../document-links";
 import { ExternalResult } from "../../external-result";
 import { IntervalForm } from "../interval-form";
 import { CorrectedSerial } from "./corrected-serial";
@@ -51,7 +52,7 @@ export default async function PortalSensorPage(props: Props) {
     >
       <CorrectedSerial sensor={sensor} />
       <Section title="How it changed">
-        {sensor.series.length === 0 ? <p>No result yet.</p> : null}
+        {sensor.series.length === 0 ? <p>{sensor.noResult}</p> : null}
         {sensor.series.map((series) => (
           <SetpointHistory key={series.nominalCelsius} series={series} />
         ))}
@@ -61,9 +62,8 @@ export default async function PortalSensorPage(props: Props) {
         <ul className="plain-list">
           {sensor.certificates.toReversed().map((certificate) => (
             <li key={certificate.number}>
-              <a href={certificate.href}>Download {certificate.number} (PDF)</a> or{" "}
-              <a href={`${certificate.href}/html`}>read it as a page</a>, measured {certificate.performedOn},
-              order {certificate.order}
+              <DocumentLinks certificate={certificate} />, measured {certificate.performedOn}, order{" "}
+              {certificate.order}
               {certificate.names === sensor.serial ? "" : `, there named ${certificate.names}`}.{" "}
               <EndedNote number={certificate.number} standing={certificate.standing} />
             </li>

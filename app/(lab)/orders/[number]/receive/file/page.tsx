@@ -10,6 +10,7 @@ import { receivableView } from "@/lib/views/order/receivable";
 import { requirePermission } from "@/lib/web/auth";
 import { load } from "@/lib/web/load";
 import { OpenRolls } from "../../rolls/open-rolls";
+import { RollNotice } from "../roll-notice";
 import { IntakeFileForm } from "./intake-file-form.client";
 
 export const metadata = { title: "Take sensors in from a file" };
@@ -46,7 +47,8 @@ export default async function ReceiveFilePage({ params }: Props) {
       lead={`For order ${order.number} of ${order.customer}. The list is looked at first; then all of it is stored, or none.`}
     >
       <p>
-        Only “serial” is needed. Numbers have a decimal point; one with a comma is refused, never guessed.{" "}
+        {order.asksForRolls ? "“serial”, “lot” and “roll” are needed." : "Only “serial” is needed."} Numbers
+        have a decimal point; one with a comma is refused, never guessed.{" "}
         <a href="/api/intake-template">The template (CSV)</a>.
       </p>
       <Columns />
@@ -57,6 +59,7 @@ export default async function ReceiveFilePage({ params }: Props) {
           longestBytes={sensorListLimits.bytes}
           today={new Date().toISOString().slice(0, 10)}
         >
+          {order.asksForRolls ? <RollNotice /> : null}
           <SelectField
             name="position"
             label="Order line"

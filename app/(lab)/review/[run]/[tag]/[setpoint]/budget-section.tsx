@@ -5,13 +5,13 @@ import { FieldList } from "@/app/_ui/field-list";
 import { Quantity } from "@/app/_ui/quantity";
 import { Section } from "@/app/_ui/section";
 import type { Budget, EvaluatedContribution } from "@/lib/domain/evidence/evaluation";
+import { wholeFreedom } from "@/lib/domain/review/whole-freedom";
 import type { ReviewResultPage } from "@/lib/views/review-result";
 import { MonteCarlo } from "./monte-carlo.client";
 import { RemarksAt } from "./remarks";
 
 /** Three significant digits; the unrounded figure is in the evidence. */
 const three = (value: number): string => (value === 0 ? "0" : String(Number(value.toPrecision(3))));
-const freedom = (value: number | null): string => (value === null ? "∞" : value.toFixed(0));
 
 const acts = ({ effect }: EvaluatedContribution): boolean => effect !== 0;
 
@@ -50,7 +50,7 @@ function BudgetTable({ budget, caption, dominant }: { budget: Budget; caption: s
             />
           ),
           effect: <Quantity value={three(line.effect)} unit={budget.unit} />,
-          freedom: freedom(line.degreesOfFreedom),
+          freedom: wholeFreedom(line.degreesOfFreedom),
           source: line.source,
         },
       }))}
@@ -59,7 +59,7 @@ function BudgetTable({ budget, caption, dominant }: { budget: Budget; caption: s
         cells: {
           quantity: "Combined",
           effect: <Quantity value={three(budget.combined)} unit={budget.unit} />,
-          freedom: freedom(budget.degreesOfFreedom),
+          freedom: wholeFreedom(budget.degreesOfFreedom),
         },
       }}
     />

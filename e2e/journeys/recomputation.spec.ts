@@ -70,7 +70,7 @@ test("every printed number is computed again from the customer's evidence, and a
   await expect(numbers).toContainText("from another file than the one sealed with them");
 
   await chooseEvidence(page, { ...file, certificate: "C-2020-0001" });
-  await expect(numbers).toContainText("this is the evidence of certificate C-2020-0001");
+  await expect(numbers).toContainText("This is the evidence of certificate C-2020-0001");
   await chooseEvidence(page, { format: "something else" });
   await expect(page.getByRole("main")).toContainText(
     "Nothing was computed: the file is no evidence of a certificate",

@@ -223,5 +223,10 @@ describe("what an external provider measured", () => {
       tx.orderDocument.findFirstOrThrow({ where: { kind: "delivery-note" } }),
     );
     expect(note.content).toContain(`X-78 by ${provider}`);
+    // Collected, and certified as it was.
+    expect(await portal()).toMatchObject({
+      certified: 1,
+      sensors: [{ state: "collected", where: "Handed back" }],
+    });
   });
 });

@@ -1,10 +1,6 @@
 import { Prisma } from "@/lib/generated/prisma/client";
-import { beginsWith } from "./page-fragments";
+import { beginsWith, isNamed, upperOf } from "./page-fragments";
 import { sensorHas } from "./sensor-words";
-
-const upperOf = (text: string): Prisma.Sql => Prisma.sql`upper(${text}::text)`;
-const isNamed = (customer: Prisma.Sql, text: string): Prisma.Sql =>
-  Prisma.sql`position(lower(${text}::text) IN lower(${customer}.name)) > 0`;
 
 /**
  * Statements that each find ids of certificates by an index: by their own number, by their sensors, gathered before as

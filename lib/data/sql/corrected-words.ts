@@ -1,6 +1,6 @@
 import { Prisma } from "@/lib/generated/prisma/client";
 import type { Tx } from "../in-scope";
-import { keyOf } from "./page-fragments";
+import { keyOf, keyOfText } from "./page-fragments";
 
 /**
  * The serials that signed corrections gave, `given.serial`, and whose. A correction changes no sensor's own record, so no
@@ -15,7 +15,7 @@ const given = Prisma.sql`(
      AND EXISTS (SELECT FROM amendment_decision d WHERE d.amendment_id = a.id AND d.outcome = 'signed-off')) AS given`;
 
 /** As the columns of a sensor hold its own, and found by the same rule: what is short at the beginning and the end alone. */
-const serialKey = Prisma.sql`lower(translate(given.serial, ' -_/.', ''))`;
+const serialKey = keyOfText(Prisma.sql`given.serial`);
 const holds = (text: string): Prisma.Sql => {
   const key = keyOf(text);
   return Prisma.sql`CASE WHEN length(${key}) >= 3 THEN position(${key} IN ${serialKey}) > 0

@@ -1,13 +1,12 @@
 import { Prisma } from "@/lib/generated/prisma/client";
-import { beginsWith, keyOf, tailOf } from "./page-fragments";
+import { beginsWith, isNamed, keyOf, tailOf, upperOf } from "./page-fragments";
 
 const numberHas = (order: Prisma.Sql, text: string): Prisma.Sql =>
-  beginsWith(Prisma.sql`${order}.number`, Prisma.sql`upper(${text}::text)`);
+  beginsWith(Prisma.sql`${order}.number`, upperOf(text));
 const purchaseOrderBegins = (order: Prisma.Sql, text: string): Prisma.Sql =>
   beginsWith(Prisma.sql`${order}.purchase_order_key`, keyOf(text));
 const purchaseOrderEnds = (order: Prisma.Sql, text: string): Prisma.Sql =>
   beginsWith(Prisma.sql`${order}.purchase_order_tail`, tailOf(text));
-const isNamed = (text: string): Prisma.Sql => Prisma.sql`position(lower(${text}::text) IN lower(k.name)) > 0`;
 
 /**
  * Statements that each find ids of orders by an index: by their number, by the customer's number for them, from its
@@ -20,7 +19,7 @@ export const orderWays = (text: string): readonly Prisma.Sql[] => {
     where(numberHas(n, text)),
     where(purchaseOrderBegins(n, text)),
     where(purchaseOrderEnds(n, text)),
-    Prisma.sql`SELECT n.id FROM customer k JOIN customer_order n ON n.customer_id = k.id WHERE ${isNamed(text)}`,
+    Prisma.sql`SELECT n.id FROM customer k JOIN customer_order n ON n.customer_id = k.id WHERE ${isNamed(Prisma.sql`k`, text)}`,
   ];
 };
 
@@ -28,5 +27,5 @@ export const orderWays = (text: string): readonly Prisma.Sql[] => {
 export const orderHas = (text: string): Prisma.Sql => {
   const o = Prisma.sql`o`;
   return Prisma.sql`(${numberHas(o, text)} OR ${purchaseOrderBegins(o, text)} OR ${purchaseOrderEnds(o, text)}
-    OR o.customer_id = ANY (ARRAY(SELECT k.id FROM customer k WHERE ${isNamed(text)})))`;
+    OR o.customer_id = ANY (ARRAY(SELECT k.id FROM customer k WHERE ${isNamed(Prisma.sql`k`, text)})))`;
 };

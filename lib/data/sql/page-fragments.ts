@@ -5,8 +5,15 @@ import { Prisma } from "@/lib/generated/prisma/client";
 const lastCharacter = "\u{10FFFF}";
 
 /** As the generated columns hold it: small letters, and nothing of what people leave out. Keep to migration 0028. */
-export const keyOf = (text: string): Prisma.Sql => Prisma.sql`lower(translate(${text}::text, ' -_/.', ''))`;
+export const keyOfText = (text: Prisma.Sql): Prisma.Sql => Prisma.sql`lower(translate(${text}, ' -_/.', ''))`;
+export const keyOf = (text: string): Prisma.Sql => keyOfText(Prisma.sql`${text}::text`);
 export const tailOf = (text: string): Prisma.Sql => Prisma.sql`reverse(${keyOf(text)})`;
+
+/** As tags and numbers are written. */
+export const upperOf = (text: string): Prisma.Sql => Prisma.sql`upper(${text}::text)`;
+/** The customer's name holds it anywhere: of these there are few. */
+export const isNamed = (customer: Prisma.Sql, text: string): Prisma.Sql =>
+  Prisma.sql`position(lower(${text}::text) IN lower(${customer}.name)) > 0`;
 
 /**
  * The column begins with it. Not LIKE, which is not leakproof: behind row-level security it could use no index. The

@@ -13,7 +13,7 @@ const side = (turn: Turn, tag: Prisma.Sql): Prisma.Sql => {
 };
 
 /** Read in the list's own order, the last tag first. */
-export const sensorPageSql = (asked: SensorAsked, turn: Turn): Prisma.Sql => Prisma.sql`
+const sensorPageSql = (asked: SensorAsked, turn: Turn): Prisma.Sql => Prisma.sql`
     SELECT s.id::text AS id, s.tag AS name FROM sensor s
      WHERE ${allOf([...sensorConditions(asked), side(turn, Prisma.sql`s.tag`)])}
      ORDER BY s.tag ${direction(turn)} LIMIT ${pageSize + 1}`;

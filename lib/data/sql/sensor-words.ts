@@ -1,8 +1,7 @@
 import { Prisma } from "@/lib/generated/prisma/client";
 import { correctedTo } from "./corrected-words";
-import { beginsWith, keyOf, tailOf } from "./page-fragments";
+import { beginsWith, keyOf, tailOf, upperOf } from "./page-fragments";
 
-const upperOf = (text: string): Prisma.Sql => Prisma.sql`upper(${text}::text)`;
 const isShort = (text: string): Prisma.Sql => Prisma.sql`length(${keyOf(text)}) < 3`;
 
 /**
